@@ -1,0 +1,1 @@
+//! Use cases: the one typed boundary that the shell and the headless program call.

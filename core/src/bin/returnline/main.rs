@@ -1,0 +1,2 @@
+//! The headless program `returnline`.
+fn main() {}

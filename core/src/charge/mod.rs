@@ -1,0 +1,1 @@
+//! Antifreeze dose, dilution, and reading its concentration.

@@ -1,0 +1,1 @@
+//! The rule graph and its inference: from findings to causes.

@@ -1,0 +1,1 @@
+//! Properties of water and of aqueous antifreeze solutions.

@@ -1,0 +1,1 @@
+//! Heat exchange, flow from independent readings, refrigerant saturation.

@@ -1,0 +1,1 @@
+//! Pipes, fittings, exchangers, pumps; head loss, flow distribution, purging.

@@ -1,0 +1,1 @@
+//! The work plan: steps, quantities, cautions and gates for a cause.

@@ -1,0 +1,1 @@
+//! Static pressure of a closed loop over time and season.

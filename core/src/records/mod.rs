@@ -1,0 +1,1 @@
+//! Domain records: site, system, commissioning, visit.

@@ -1,0 +1,1 @@
+//! Report content as data, and the pages made from it.

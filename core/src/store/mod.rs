@@ -1,0 +1,1 @@
+//! Durable storage of records in SQLite.

@@ -1,0 +1,1 @@
+//! Message catalogs: every text that a person reads.

@@ -1,0 +1,1 @@
+//! Values with a standard uncertainty, and how it propagates.

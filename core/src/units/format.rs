@@ -1,0 +1,61 @@
+//! Printing quantities for people.
+
+use super::{Quantity, Unit};
+
+/// A quantity in a unit with the decimals that a field reading deserves, for
+/// example `55.0 psi`. The minus is the typographic one.
+pub fn quantity<Q: Quantity>(value: Q, unit: Unit) -> String {
+    with_decimals(value, unit, unit.decimals())
+}
+
+/// A quantity in a unit with a given number of decimals.
+pub fn with_decimals<Q: Quantity>(value: Q, unit: Unit, decimals: usize) -> String {
+    join(&number(unit.from_si(value.si()), decimals), unit)
+}
+
+/// A quantity with its standard uncertainty, both in one unit and rounded
+/// alike to two significant digits of the uncertainty at most: `7.4 ± 0.8 gpm`.
+pub fn uncertain<Q: Quantity>(value: Q, standard_uncertainty: f64, unit: Unit) -> String {
+    let spread = (standard_uncertainty / (unit.to_si(1.0) - unit.to_si(0.0))).abs();
+    let decimals = decimals_for(spread).unwrap_or(unit.decimals());
+    let number = number(unit.from_si(value.si()), decimals);
+    if spread > 0.0 {
+        join(&format!("{number} ± {spread:.decimals$}"), unit)
+    } else {
+        join(&number, unit)
+    }
+}
+
+/// Decimals at which an uncertainty shows two significant digits when its
+/// leading digit is 1 and one otherwise; none for zero.
+fn decimals_for(spread: f64) -> Option<usize> {
+    if !(spread > 0.0 && spread.is_finite()) {
+        return None;
+    }
+    let exponent = spread.log10().floor();
+    let leading = spread / 10f64.powf(exponent);
+    let wanted = if leading < 2.0 {
+        1.0 - exponent
+    } else {
+        -exponent
+    };
+    Some(wanted.clamp(0.0, 6.0) as usize)
+}
+
+/// A bare number with a typographic minus and no `-0.0`.
+pub fn number(value: f64, decimals: usize) -> String {
+    let text = format!("{value:.decimals$}");
+    match text.strip_prefix('-') {
+        Some(rest) if rest.chars().all(|c| matches!(c, '0' | '.')) => rest.to_owned(),
+        Some(rest) => format!("−{rest}"),
+        None => text,
+    }
+}
+
+fn join(number: &str, unit: Unit) -> String {
+    match unit {
+        Unit::Percent => format!("{number} %"),
+        _ if unit.display().is_empty() => number.to_owned(),
+        _ => format!("{number} {unit}"),
+    }
+}

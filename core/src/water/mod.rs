@@ -1,0 +1,1 @@
+//! Fill-water quality: indices and guideline verdicts.
