@@ -6,3 +6,4 @@ pub mod friction;
 pub mod network;
 pub mod pipe;
 pub mod pump;
+pub mod purge;

@@ -10,7 +10,8 @@ mod link;
 mod solve;
 
 pub use link::{Link, PumpState};
-pub use solve::{Solution, SolveError};
+pub(super) use solve::Solver;
+pub use solve::{PipeFlow, Solution, SolveError};
 
 use super::component::FluidState;
 use super::friction::FrictionLaw;
@@ -99,6 +100,10 @@ impl Network {
     /// The fluid.
     pub fn fluid(&self) -> FluidState {
         self.fluid
+    }
+    /// The law of friction.
+    pub fn law(&self) -> FrictionLaw {
+        self.law
     }
     /// Ends of a link.
     pub fn ends(&self, link: LinkId) -> Option<(NodeId, NodeId)> {
