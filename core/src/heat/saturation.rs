@@ -6,12 +6,15 @@
 //! within 0.02 K of its source over −45..65 °C. R-454B is known to that source
 //! through mixing parameters only; see [`Refrigerant::by_mixing_parameters_only`].
 
-use crate::units::{AbsolutePressure, Bound, OutOfRange, Quantity, Temperature};
+use crate::units::{AbsolutePressure, Bound, OutOfRange, Quantity, Temperature, ZERO_CELSIUS_K};
 use std::sync::LazyLock;
 
 /// Temperatures for which the fit holds.
-pub const SATURATION_TEMPERATURE: Bound<Temperature> =
-    Bound::new("saturation temperature", 228.15, 338.15);
+pub const SATURATION_TEMPERATURE: Bound<Temperature> = Bound::si(
+    "saturation temperature",
+    ZERO_CELSIUS_K - 45.0,
+    ZERO_CELSIUS_K + 65.0,
+);
 
 const TERMS: usize = 7;
 const CENTRE: f64 = 3.6;
@@ -130,7 +133,7 @@ pub fn pressure(
     line: Line,
     temperature: Temperature,
 ) -> Result<AbsolutePressure, SaturationError> {
-    let t = SATURATION_TEMPERATURE.check(temperature)?;
+    let t = SATURATION_TEMPERATURE.check(temperature)?.si();
     let (ln_p, _) = logarithm(row(refrigerant, line), 1e3 / t - CENTRE);
     Ok(AbsolutePressure::from_si(ln_p.exp()))
 }
@@ -138,10 +141,10 @@ pub fn pressure(
 /// The pressures for which a saturation temperature is given.
 pub fn pressure_range(refrigerant: Refrigerant, line: Line) -> Bound<AbsolutePressure> {
     let at = |t: f64| logarithm(row(refrigerant, line), 1e3 / t - CENTRE).0.exp();
-    Bound::new(
+    Bound::si(
         "saturation pressure",
-        at(SATURATION_TEMPERATURE.min),
-        at(SATURATION_TEMPERATURE.max),
+        at(SATURATION_TEMPERATURE.min().si()),
+        at(SATURATION_TEMPERATURE.max().si()),
     )
 }
 
@@ -155,7 +158,7 @@ pub fn temperature(
     line: Line,
     pressure: AbsolutePressure,
 ) -> Result<Temperature, SaturationError> {
-    let p = pressure_range(refrigerant, line).check(pressure)?;
+    let p = pressure_range(refrigerant, line).check(pressure)?.si();
     let row = row(refrigerant, line);
     let mut x = 0.0;
     for _ in 0..12 {

@@ -1,39 +1,40 @@
 //! Valid ranges, each declared once.
 
-use super::{Dimension, Quantity, Unit};
+use super::{Dimension, Quantity};
 use std::marker::PhantomData;
+use thiserror::Error;
 
-/// The closed range in which a quantity is accepted, with the label that errors carry.
+/// The valid range of an input, both ends included.
+///
+/// A model declares each of its ranges once as a constant and checks every
+/// input against it; messages and documentation read the same constant.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub struct Bound<Q> {
-    /// What is bounded, stable, for messages and schemas.
-    pub label: &'static str,
-    /// Smallest accepted value, SI.
-    pub min: f64,
-    /// Largest accepted value, SI.
-    pub max: f64,
+    label: &'static str,
+    min: f64,
+    max: f64,
     kind: PhantomData<Q>,
 }
 
-/// A value outside the range for which a function is valid.
-#[derive(Copy, Clone, Debug, PartialEq, thiserror::Error)]
-#[error("{label} = {value} is outside {min}..{max} (SI units, {dimension:?})")]
+/// A value outside the range for which a model holds.
+#[derive(Copy, Clone, Debug, PartialEq, Error)]
+#[error("{label} is {value} (SI), outside {min} to {max}")]
 pub struct OutOfRange {
-    /// Label of the bound.
+    /// What the value is, as declared with the range.
     pub label: &'static str,
-    /// The refused value, SI; NaN if it was not a number.
-    pub value: f64,
-    /// Smallest accepted value, SI.
-    pub min: f64,
-    /// Largest accepted value, SI.
-    pub max: f64,
-    /// What is measured, which says the units a person may be shown.
+    /// Dimension in which the three numbers are SI values.
     pub dimension: Dimension,
+    /// The value given, in the coherent SI unit.
+    pub value: f64,
+    /// Lower end, in the coherent SI unit.
+    pub min: f64,
+    /// Upper end, in the coherent SI unit.
+    pub max: f64,
 }
 
 impl<Q: Quantity> Bound<Q> {
-    /// A bound in SI units.
-    pub const fn new(label: &'static str, min: f64, max: f64) -> Self {
+    /// A range from `min` to `max` in the coherent SI unit.
+    pub const fn si(label: &'static str, min: f64, max: f64) -> Self {
         Self {
             label,
             min,
@@ -41,40 +42,64 @@ impl<Q: Quantity> Bound<Q> {
             kind: PhantomData,
         }
     }
-    /// The SI value if it lies in the range; NaN and infinities never do. A limit written in
-    /// another unit may round to just outside and is taken as the limit.
-    pub fn check(&self, quantity: Q) -> Result<f64, OutOfRange> {
-        let value = quantity.si();
-        let rounding = 1e-9 * self.min.abs().max(self.max.abs());
-        if (self.min - rounding..=self.max + rounding).contains(&value) {
-            Ok(value.clamp(self.min, self.max))
+    /// Lower end.
+    pub fn min(self) -> Q {
+        Q::from_si(self.min)
+    }
+    /// Upper end.
+    pub fn max(self) -> Q {
+        Q::from_si(self.max)
+    }
+    /// The same range with another lower end.
+    #[must_use]
+    pub fn starting_at(self, min: Q) -> Self {
+        Self {
+            min: min.si(),
+            ..self
+        }
+    }
+    /// What the value is.
+    pub fn label(self) -> &'static str {
+        self.label
+    }
+    /// Whether a value lies inside. A value that is not a number does not.
+    pub fn contains(self, value: Q) -> bool {
+        (self.min..=self.max).contains(&value.si())
+    }
+    /// Hands the value back if it lies inside.
+    ///
+    /// # Errors
+    /// [`OutOfRange`] otherwise, also for a value that is not a number.
+    pub fn check(self, value: Q) -> Result<Q, OutOfRange> {
+        if self.contains(value) {
+            Ok(value)
         } else {
             Err(OutOfRange {
                 label: self.label,
-                value,
+                dimension: Q::DIMENSION,
+                value: value.si(),
                 min: self.min,
                 max: self.max,
-                dimension: Q::DIMENSION,
             })
         }
-    }
-    /// The limits in a unit of the right dimension.
-    pub fn limits(&self, unit: Unit) -> (f64, f64) {
-        (unit.from_si(self.min), unit.from_si(self.max))
     }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::units::Temperature;
-
-    const FROST: Bound<Temperature> = Bound::new("temperature", 263.15, 313.15);
+    use crate::units::Length;
 
     #[test]
-    fn refuses_what_is_outside_and_what_is_no_number() {
-        assert!(FROST.check(Temperature::from_celsius(-10.0)).is_ok());
-        assert!(FROST.check(Temperature::from_celsius(40.1)).is_err());
-        assert!(FROST.check(Temperature::from_si(f64::NAN)).is_err());
+    fn a_bound_takes_its_ends_and_refuses_what_is_no_number() {
+        const RUN: Bound<Length> = Bound::si("run length", 1.0, 2.0);
+        assert!(RUN.check(Length::from_si(1.0)).is_ok());
+        assert!(RUN.check(Length::from_si(2.0)).is_ok());
+        let error = RUN.check(Length::from_si(2.5)).unwrap_err();
+        assert_eq!(
+            (error.label, error.value, error.max),
+            ("run length", 2.5, 2.0)
+        );
+        assert!(RUN.check(Length::from_si(f64::NAN)).is_err());
     }
 }
