@@ -19,3 +19,6 @@ mod sampling;
 pub mod trend;
 
 pub use error::PressureError;
+
+#[cfg(test)]
+mod tests;
