@@ -1,3 +1,5 @@
 //! Pipes, pumps and what flows in them.
 
 pub mod elastic;
+pub mod friction;
+pub mod pipe;
