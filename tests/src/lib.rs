@@ -11,3 +11,4 @@ pub fn rows(table: &'static str) -> impl Iterator<Item = Vec<&'static str>> {
         .skip(1)
         .map(|line| line.split(',').collect())
 }
+pub mod pages;
