@@ -1,6 +1,7 @@
 //! Shared pieces of the outside checks.
 
 pub mod invented;
+pub mod pages;
 
 /// Rows of a committed reference table: comment lines and the header line left out, cells
 /// split at commas.
@@ -11,4 +12,3 @@ pub fn rows(table: &'static str) -> impl Iterator<Item = Vec<&'static str>> {
         .skip(1)
         .map(|line| line.split(',').collect())
 }
-pub mod pages;
