@@ -26,7 +26,7 @@ macro_rules! files {
     };
 }
 
-const ENGLISH: Files = files!("en": "records", "fields", "messages", "model");
+const ENGLISH: Files = files!("en": "records", "fields", "messages", "model", "report", "program");
 
 impl Language {
     /// Every language.
