@@ -100,7 +100,7 @@ def water():
             IAPWS95(T=t + 273.15, x=0).P * 1e6, IAPWS97(T=t + 273.15, x=0).P * 1e6)])
     write("water.csv", [
         "Liquid water at 101 325 Pa, and its vapour pressure.",
-        f"iapws {iapws.__version__}: IAPWS95(T, P).rho, cp, k, mu, alfav, xkappa; IAPWS95(T, x=0).P;",
+        f"iapws {iapws.__version__}: IAPWS95(T, P).rho, cp, k, mu, alfav, kappa; IAPWS95(T, x=0).P;",
         "IAPWS97(T, x=0).P. Published sources: IAPWS R6-95(2018), R12-08, R15-11, R7-97(2012).",
     ], ["celsius", "density", "specific_heat", "conductivity", "viscosity", "expansion",
         "compressibility", "vapour_95", "vapour_97"], rows)
