@@ -122,7 +122,7 @@ def build():
     return made
 
 
-def solve(spec):
+def model(spec):
     wn = wntr.network.WaterNetworkModel()
     wn.options.hydraulic.headloss = "D-W"
     wn.options.hydraulic.viscosity = spec["viscosity"] / EPANET_VISCOSITY
@@ -141,6 +141,11 @@ def solve(spec):
         else:
             wn.add_curve(f"C{i}", "HEAD", [(q / 1e3, h) for q, h in link["curve"]])
             wn.add_pump(name, a, b, "HEAD", f"C{i}", speed=link["speed"])
+    return wn
+
+
+def solve(spec):
+    wn = model(spec)
     with tempfile.TemporaryDirectory() as folder:
         results = wntr.sim.EpanetSimulator(wn).run_sim(file_prefix=f"{folder}/n", version=2.2)
     flow = results.link["flowrate"].iloc[0]
