@@ -116,8 +116,8 @@ fn the_band_is_that_of_monte_carlo() {
     }
 }
 
-/// After readings Laplace's approximation stands against importance sampling: 10 % of the
-/// width, because the posterior is a little skewed where restraint is wide.
+/// After readings the weighted points stand against importance sampling: 8 % of the
+/// width, because few of the 512 points carry the weight where the prior is wide.
 #[test]
 fn readings_narrow_the_band_as_importance_sampling_does() {
     let table: Value = serde_json::from_str(include_str!("../reference/tables/band.json")).unwrap();
@@ -139,7 +139,7 @@ fn readings_narrow_the_band_as_importance_sampling_does() {
             prior.after(&readings).unwrap().band(&at).unwrap(),
         );
         let off = distance(&after, &case["posterior"]);
-        assert!(off < 0.10, "{case}: {off} {after:?}");
+        assert!(off < 0.08, "{case}: {off} {after:?}");
         assert!(after.width() < before.width());
     }
 }
