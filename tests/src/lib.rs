@@ -1,1 +1,3 @@
 //! Shared pieces of the outside checks.
+
+pub mod invented;
