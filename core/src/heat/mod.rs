@@ -1,1 +1,3 @@
 //! Heat exchange, flow from independent readings, refrigerant saturation.
+
+pub mod saturation;
