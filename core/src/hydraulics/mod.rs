@@ -1,5 +1,9 @@
 //! Pipes, pumps and what flows in them.
 
+pub mod component;
 pub mod elastic;
 pub mod friction;
+pub mod network;
 pub mod pipe;
+pub mod pump;
+pub mod purge;
