@@ -217,7 +217,10 @@ impl<'a> Call<'a> {
             let own = read.iter().map(|taken| taken.standard).fold(0.0, f64::max);
             let places = read.into_iter().flat_map(|taken| taken.readings).collect();
             let value = Temperature::from_si(mean);
-            return (Uncertain::new(value, own.hypot(WATER_TO_LOOP_SPREAD)), places);
+            return (
+                Uncertain::new(value, own.hypot(WATER_TO_LOOP_SPREAD)),
+                places,
+            );
         }
         (guess(self.season().map(|(season, _)| season)), Vec::new())
     }

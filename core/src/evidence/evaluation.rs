@@ -5,6 +5,8 @@ use super::levels::Levels;
 use crate::diagnosis::Likelihood;
 use crate::figures::{Figure, Reasoning};
 use crate::records::Instrument;
+use crate::uncertainty::Uncertain;
+use crate::units::Quantity;
 
 /// Why a finding is judged as it is: what was measured, what was to be
 /// expected, and how the expectation came about.
@@ -18,6 +20,26 @@ pub struct Explained {
     pub expected: Figure,
     /// How the two were compared.
     pub reasoning: Reasoning,
+}
+
+/// How a measured value is compared with what the levels are about.
+#[derive(Copy, Clone, PartialEq, Debug)]
+pub(super) enum Compared {
+    /// The quantity itself, or a difference: reading and standard uncertainty.
+    Value(f64, f64),
+    /// What was measured over what is to be expected, each with its standard
+    /// uncertainty.
+    Ratio((f64, f64), (f64, f64)),
+}
+
+impl Compared {
+    /// A measured quantity over an expected one.
+    pub fn ratio<Q: Quantity>(measured: Uncertain<Q>, expected: Uncertain<Q>) -> Self {
+        Self::Ratio(
+            (measured.value().si(), measured.standard()),
+            (expected.value().si(), expected.standard()),
+        )
+    }
 }
 
 /// One observation of a finding.
@@ -39,18 +61,22 @@ pub struct Evaluation {
 }
 
 impl Evaluation {
-    /// What `taken` says about a quantity x, given as reading and standard
-    /// uncertainty, over its levels.
+    /// What `taken` says about a quantity over its levels.
     pub(super) fn of(
         levels: &Levels,
-        x: (f64, f64),
+        x: Compared,
         taken: &Taken,
         measured: Figure,
         expected: Figure,
         reasoning: Reasoning,
     ) -> Self {
         Self {
-            likelihood: levels.likelihood(x.0, x.1),
+            likelihood: match x {
+                Compared::Value(value, standard) => levels.likelihood(value, standard),
+                Compared::Ratio(measured, expected) => {
+                    levels.likelihood_of_ratio(measured, expected)
+                }
+            },
             read_with: Some(taken.instrument),
             used: taken.readings.clone(),
             measured,

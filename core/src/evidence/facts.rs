@@ -73,10 +73,7 @@ fn flushing(known: &mut Known, record: &Commissioning, piping: &Piping) {
         || record.flush_duration.is_some();
     let recorded = record.flush_recorded.or(numbers.then_some(true));
     known.is_not("no-flush-record", recorded);
-    known.is_not(
-        "never-flushed",
-        record.flushed.or(numbers.then_some(true)),
-    );
+    known.is_not("never-flushed", record.flushed.or(numbers.then_some(true)));
     known.is("flush-too-slow", too_slow(record, piping));
     known.is("flush-too-short", too_short(record, piping));
     let singly = record.circuits_flushed_singly;

@@ -10,8 +10,11 @@
 //! P(r | level) = ∫ p(r | x) p(x | level) dx
 //!              = mean over the level's ranges of [Φ((b - r)/s) - Φ((a - r)/s)] / (b - a)
 //!
-//! in closed form. A wide s gives every level nearly the same, so that what is
-//! not known says nothing, and no threshold is crossed anywhere.
+//! in closed form. Where x is what was measured over what is to be expected,
+//! and the expectation itself is uncertain, the error has a part that adds and
+//! a part that multiplies; see [`Levels::likelihood_of_ratio`]. A wide
+//! uncertainty gives every level nearly the same, so that what is not known
+//! says nothing, and no threshold is crossed anywhere.
 
 use crate::diagnosis::{Likelihood, Scale};
 use crate::uncertainty::normal_cumulative;
@@ -93,6 +96,42 @@ impl Levels {
         })
     }
 
+    /// Likelihood of a measured value m with its standard uncertainty u, where
+    /// x is the true value over an expectation E > 0 of relative standard
+    /// uncertainty ρ.
+    ///
+    /// m = x E eᶻ + e with z normal of width ρ and e normal of width u: an error
+    /// that multiplies and one that adds (D. Rocke, S. Lorenzato, Technometrics
+    /// 37 (1995) 176, from memory). In y = asinh(ρ m/u)/ρ the error of such a value is
+    /// close to normal of width 1 whatever x, about g(x) = asinh(ρ x E/u)/ρ, so
+    /// that the mean over a range of x has a closed form:
+    ///
+    /// ∫ φ(y - g(x)) dx = u/(2E) Σ± e^(±ρy + ρ²/2) [Φ(g - y ∓ ρ)] between the ends.
+    ///
+    /// For small ρ it is the normal error of [`Levels::likelihood`], for small u
+    /// the log-normal one. A larger m is never better explained by a smaller x.
+    pub fn likelihood_of_ratio(&self, measured: (f64, f64), expected: (f64, f64)) -> Likelihood {
+        let (value, standard) = expected;
+        let finite = [measured.0, measured.1, value, standard];
+        if !(finite.iter().all(|x| x.is_finite()) && value > 0.0) {
+            return self.flat();
+        }
+        let (lowest, highest) = self.extent();
+        let error = TwoPart {
+            // A hair of each, so that neither is divided by nothing.
+            adding: (measured.1.abs() / value).max(1e-9),
+            multiplying: (standard.abs() / value).clamp(1e-6, MOST_RELATIVE),
+        };
+        let reading = (measured.0 / value).clamp(lowest, highest);
+        self.mixed(|ranges| {
+            let share = 1.0 / ranges.len() as f64;
+            ranges
+                .iter()
+                .map(|&range| share * error.density(reading, range))
+                .sum()
+        })
+    }
+
     /// Likelihood from densities of the reading at each level, with the slip.
     fn mixed(&self, density: impl Fn(&[Range]) -> f64) -> Likelihood {
         let densities: Vec<f64> = self.ranges().iter().map(|ranges| density(ranges)).collect();
@@ -141,13 +180,44 @@ pub fn density(reading: f64, standard: f64, (low, high): Range) -> f64 {
         return if inside { 1.0 / width } else { 0.0 };
     }
     let (from, to) = ((low - reading) / standard, (high - reading) / standard);
-    // In the upper tail the complement keeps the digits.
-    let mass = if from > 0.0 {
+    between(from, to) / width
+}
+
+/// Φ(to) - Φ(from); in the upper tail the complement keeps the digits.
+fn between(from: f64, to: f64) -> f64 {
+    if from > 0.0 {
         normal_cumulative(-from) - normal_cumulative(-to)
     } else {
         normal_cumulative(to) - normal_cumulative(from)
-    };
-    mass / width
+    }
+}
+
+/// Largest relative uncertainty that is told from a larger one: three times
+/// more or less is everything.
+const MOST_RELATIVE: f64 = 3.0;
+
+/// An error that adds and one that multiplies, both in units of x.
+#[derive(Copy, Clone, Debug)]
+struct TwoPart {
+    adding: f64,
+    multiplying: f64,
+}
+
+impl TwoPart {
+    fn stretched(self, x: f64) -> f64 {
+        (self.multiplying * x / self.adding).asinh() / self.multiplying
+    }
+    /// Density of a reading with x anywhere in a range, up to a factor that is
+    /// the same for every range.
+    fn density(self, reading: f64, (low, high): Range) -> f64 {
+        let (rho, y) = (self.multiplying, self.stretched(reading));
+        let (from, to) = (self.stretched(low), self.stretched(high));
+        let part = |sign: f64| {
+            let weight = (sign * rho * y + 0.5 * rho * rho).exp();
+            weight * between(from - y - sign * rho, to - y - sign * rho)
+        };
+        0.5 * self.adding * (part(1.0) + part(-1.0)) / (high - low)
+    }
 }
 
 #[cfg(test)]
@@ -230,6 +300,116 @@ mod tests {
                     assert!(*weight > 1e-3 && weight.is_finite());
                 }
             }
+        }
+    }
+
+    #[test]
+    fn the_ratio_form_is_the_integral_in_the_stretched_scale() {
+        for (adding, multiplying) in [(0.05, 0.1), (0.01, 0.45), (0.3, 0.02), (0.001, 0.2)] {
+            let error = TwoPart {
+                adding,
+                multiplying,
+            };
+            for reading in [-0.1, 0.0, 0.3, 0.8, 1.4] {
+                for (low, high) in [(0.0, 0.85), (0.78, 1.3)] {
+                    let panels = 200_000;
+                    let step = (high - low) / f64::from(panels);
+                    let y = error.stretched(reading);
+                    let at = |i: i32| {
+                        let z = y - error.stretched(low + (f64::from(i) + 0.5) * step);
+                        (-0.5 * z * z).exp() / (2.0 * std::f64::consts::PI).sqrt()
+                    };
+                    let summed: f64 = (0..panels).map(at).sum::<f64>() * step / (high - low);
+                    let closed = error.density(reading, (low, high));
+                    assert!(
+                        (closed - summed).abs() < 1e-5 * summed.max(1e-4),
+                        "{adding} {multiplying} {reading} {low}: {closed} {summed}"
+                    );
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn the_ratio_form_goes_over_into_the_normal_one() {
+        for reading in [0.0, 0.5, 0.8, 1.1, 1.9] {
+            let plain = FLOW.likelihood(reading, 0.08);
+            let ratio = FLOW.likelihood_of_ratio((reading * 7.0, 0.08 * 7.0), (7.0, 1e-5));
+            for (a, b) in plain.weights().iter().zip(ratio.weights()) {
+                assert!((a - b).abs() < 1e-4, "{reading}: {a} {b}");
+            }
+        }
+    }
+
+    #[test]
+    fn the_ratio_form_is_close_to_the_two_errors_themselves() {
+        // m = x E e^z + e by a double sum over x and z, against the closed form.
+        let (adding, rho) = (0.06, 0.2);
+        let normal = |z: f64, s: f64| (-0.5 * (z / s).powi(2)).exp() / s;
+        let summed = |reading: f64, (low, high): Range| -> f64 {
+            let (across, along) = (400, 200);
+            let mut sum = 0.0;
+            for i in 0..across {
+                let x = low + (high - low) * (f64::from(i) + 0.5) / f64::from(across);
+                for j in 0..along {
+                    let z = rho * 8.0 * ((f64::from(j) + 0.5) / f64::from(along) - 0.5);
+                    sum += normal(z, rho) * normal(reading - x * z.exp(), adding);
+                }
+            }
+            sum / f64::from(across * along)
+        };
+        for reading in [0.3, 0.7, 0.9, 1.2, 1.6] {
+            let closed = FLOW.likelihood_of_ratio((reading, adding), (1.0, rho));
+            let parts: Vec<f64> = FLOW
+                .ranges()
+                .iter()
+                .map(|ranges| summed(reading, ranges[0]))
+                .collect();
+            let double = with_slip(&parts, SLIP).expect("a likelihood");
+            for (a, b) in closed.weights().iter().zip(double.weights()) {
+                assert!((a - b).abs() < 0.1, "{reading}: {a} {b}");
+            }
+        }
+    }
+
+    #[test]
+    fn a_larger_measured_value_is_never_better_explained_by_a_smaller_one() {
+        for (standard, relative) in [
+            (0.0, 0.0),
+            (0.05, 0.1),
+            (0.02, 0.45),
+            (0.3, 1.0),
+            (0.0, 0.2),
+        ] {
+            let shares = |measured: f64| {
+                let soft = FLOW.likelihood_of_ratio((measured, standard), (1.0, relative));
+                let sum: f64 = soft.weights().iter().sum();
+                (soft.weights()[0] / sum, soft.weights()[2] / sum)
+            };
+            let mut before = shares(-0.5);
+            for step in 1..=400 {
+                let now = shares(-0.5 + 0.01 * f64::from(step));
+                assert!(
+                    now.0 <= before.0 + 1e-9 && now.1 >= before.1 - 1e-9,
+                    "{step}"
+                );
+                before = now;
+            }
+        }
+    }
+
+    #[test]
+    fn an_unusable_expectation_says_nothing() {
+        for expected in [
+            (0.0, 1.0),
+            (-1.0, 1.0),
+            (f64::NAN, 1.0),
+            (1.0, f64::INFINITY),
+        ] {
+            assert_eq!(
+                FLOW.likelihood_of_ratio((1.0, 0.1), expected).weights(),
+                &[1.0, 1.0, 1.0]
+            );
         }
     }
 

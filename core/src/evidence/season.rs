@@ -65,13 +65,17 @@ pub fn season(file: &VisitFile, day: NaiveDate) -> Option<(Season, SeasonBasis)>
                 }
             })
     };
-    let by_date = || match day.month() {
-        11 | 12 | 1..=3 => Some(Season::Heating),
-        6..=8 => Some(Season::Cooling),
-        _ => None,
-    };
     by_mode
         .map(|season| (season, SeasonBasis::Mode))
         .or_else(|| by_water().map(|season| (season, SeasonBasis::EnteringWater)))
-        .or_else(|| by_date().map(|season| (season, SeasonBasis::NorthernDate)))
+        .or_else(|| by_date(day).map(|season| (season, SeasonBasis::NorthernDate)))
+}
+
+/// The season by the date alone, the site taken to lie on the northern hemisphere.
+pub(super) fn by_date(day: NaiveDate) -> Option<Season> {
+    match day.month() {
+        11 | 12 | 1..=3 => Some(Season::Heating),
+        6..=8 => Some(Season::Cooling),
+        _ => None,
+    }
 }
