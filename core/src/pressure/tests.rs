@@ -95,13 +95,7 @@ fn earlier_readings_narrow_the_band_and_move_it_their_way() {
         .collect();
     let after = prior.after(&readings).unwrap();
     let narrowed = after.band(&at).unwrap();
-    eprintln!(
-        "{} {} {:?} {:?}",
-        narrowed.width() / PSI,
-        before.width() / PSI,
-        before.causes,
-        narrowed.causes
-    );
+    eprintln!("{} {} {:?} {:?}", narrowed.width()/PSI, before.width()/PSI, before.causes, narrowed.causes);
     assert!(narrowed.width() < 0.7 * before.width());
     assert!(narrowed.median > before.median);
     // One by one narrows every time.
