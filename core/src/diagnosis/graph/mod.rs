@@ -328,6 +328,21 @@ impl Graph {
         self.finding_places.get(id).copied()
     }
 
+    /// Places of all causes.
+    pub fn cause_places(&self) -> impl Iterator<Item = CauseIx> + use<> {
+        (0..self.causes.len()).map(CauseIx)
+    }
+
+    /// Places of all mechanisms.
+    pub fn mechanism_places(&self) -> impl Iterator<Item = MechanismIx> + use<> {
+        (0..self.mechanisms.len()).map(MechanismIx)
+    }
+
+    /// Places of all findings.
+    pub fn finding_places(&self) -> impl Iterator<Item = FindingIx> + use<> {
+        (0..self.findings.len()).map(FindingIx)
+    }
+
     /// The cause at a place.
     #[must_use]
     pub fn cause(&self, place: CauseIx) -> &Cause {

@@ -281,7 +281,11 @@ impl Tree {
                     .zip(&adjoints_out[..out.len()])
                     .map(|(message, adjoint)| message * adjoint)
                     .sum();
-                if total > 0.0 { 1.0 / (total * room.divisors[at]) } else { 0.0 }
+                if total > 0.0 {
+                    1.0 / (total * room.divisors[at])
+                } else {
+                    0.0
+                }
             };
             let mut belief = [0.0; MAX_STATES];
             for row in 0..out.len() {
