@@ -26,7 +26,9 @@ macro_rules! files {
     };
 }
 
-const ENGLISH: Files = files!("en": "records", "messages", "model", "evidence");
+const ENGLISH: Files = files!("en":
+    "records", "messages", "model", "evidence", "graph-base", "graph-procedures", "graph-air", "graph-circuits", "graph-debris", "graph-fluid", "graph-ground", "graph-instruments", "graph-leaks", "graph-pressure", "graph-pumps", "graph-tanks", "graph-unit", "graph-valves", "graph-water",
+);
 
 impl Language {
     /// Every language.
