@@ -1,5 +1,6 @@
 //! Pipes, pumps and what flows in them.
 
+pub mod circulator;
 pub mod component;
 pub mod elastic;
 pub mod friction;
@@ -7,3 +8,4 @@ pub mod network;
 pub mod pipe;
 pub mod pump;
 pub mod purge;
+pub mod suction;

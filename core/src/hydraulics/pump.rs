@@ -69,7 +69,7 @@ impl PumpCurve {
         }
         let shape = match points[..] {
             [(q, h)] if q > 0.0 && h > 0.0 => power(4.0 / 3.0 * h, (q, h), (2.0 * q, 0.0)),
-            [(q0, h0), second, third] if q0 == 0.0 => power(h0, second, third),
+            [(0.0, h0), second, third] => power(h0, second, third),
             [] | [_] => return Err(PumpError::Points),
             _ => Shape::Lines(points),
         };

@@ -105,6 +105,10 @@ impl Network {
     pub fn law(&self) -> FrictionLaw {
         self.law
     }
+    /// Takes another law of friction.
+    pub fn set_law(&mut self, law: FrictionLaw) {
+        self.law = law;
+    }
     /// Ends of a link.
     pub fn ends(&self, link: LinkId) -> Option<(NodeId, NodeId)> {
         let placed = self.links.get(link.0)?;
