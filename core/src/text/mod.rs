@@ -26,8 +26,30 @@ macro_rules! files {
     };
 }
 
-const ENGLISH: Files = files!(
-    "en": "records", "fields", "messages", "model", "report", "program", "graph-base", "graph-procedures", "graph-air", "graph-circuits", "graph-debris", "graph-fluid", "graph-ground", "graph-instruments", "graph-leaks", "graph-pressure", "graph-pumps", "graph-tanks", "graph-unit", "graph-valves", "graph-water",
+#[rustfmt::skip] // one name a line
+const ENGLISH: Files = files!("en":
+    "evidence",
+    "fields",
+    "graph-air",
+    "graph-base",
+    "graph-circuits",
+    "graph-debris",
+    "graph-fluid",
+    "graph-ground",
+    "graph-instruments",
+    "graph-leaks",
+    "graph-pressure",
+    "graph-procedures",
+    "graph-pumps",
+    "graph-tanks",
+    "graph-unit",
+    "graph-valves",
+    "graph-water",
+    "messages",
+    "model",
+    "program",
+    "records",
+    "report",
 );
 
 impl Language {
