@@ -26,7 +26,7 @@ macro_rules! files {
     };
 }
 
-const ENGLISH: Files = files!("en": "records", "messages", "plan");
+const ENGLISH: Files = files!("en": "records", "fields", "messages", "model", "plan");
 
 impl Language {
     /// Every language.

@@ -11,9 +11,11 @@ pub mod format;
 mod measure;
 pub mod parse;
 mod quantity;
+mod system;
 mod unit;
 
 pub use bound::{Bound, OutOfRange};
 pub use measure::Measure;
 pub use quantity::*;
+pub use system::UnitSystem;
 pub use unit::{Dimension, Unit};
