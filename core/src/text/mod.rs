@@ -47,6 +47,7 @@ const ENGLISH: Files = files!("en":
     "graph-water",
     "messages",
     "model",
+    "plan",
     "program",
     "records",
     "report",
