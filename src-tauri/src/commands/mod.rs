@@ -1,0 +1,3 @@
+//! The commands the interface may call, by feature.
+
+pub mod about;

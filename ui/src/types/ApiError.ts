@@ -1,0 +1,1 @@
+export type ApiError = { code: string; message: string; context: Record<string, string> };
