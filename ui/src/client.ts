@@ -7,7 +7,17 @@
  */
 import { invoke } from "@tauri-apps/api/core";
 
-import type { Plan, Ranking, Visit, VisitLine, Fact, Point } from "./types";
+import type {
+  FactGroup,
+  NewReading,
+  Plan,
+  Point,
+  PointGroup,
+  Ranking,
+  Saved,
+  Visit,
+  VisitLine,
+} from "./types";
 import type { About } from "./types/About";
 import type { ApiError } from "./types/ApiError";
 
@@ -44,7 +54,29 @@ export const about = (): Promise<About> => call("about");
 export const listVisits = (): Promise<VisitLine[]> => call("list_visits");
 export const createVisit = (): Promise<Visit> => call("create_visit");
 export const openVisit = (visit: string): Promise<Visit> => call("open_visit", { visit });
-export const facts = (visit: string): Promise<Fact[]> => call("facts", { visit });
-export const points = (visit: string): Promise<Point[]> => call("points", { visit });
+export const setSite = (visit: string, text: string): Promise<Visit> =>
+  call("set_site", { visit, text });
+export const setComplaint = (visit: string, text: string): Promise<Visit> =>
+  call("set_complaint", { visit, text });
+export const setAnswer = (visit: string, question: string, answer: string | null): Promise<Visit> =>
+  call("set_answer", { visit, question, answer });
+
+export const facts = (visit: string): Promise<FactGroup[]> => call("facts", { visit });
+export const setFact = (
+  visit: string,
+  fact: string,
+  text: string | null,
+  unit: string | null,
+): Promise<FactGroup[]> => call("set_fact", { visit, fact, text, unit });
+
+export const points = (visit: string): Promise<PointGroup[]> => call("points", { visit });
+export const addReading = (visit: string, reading: NewReading): Promise<Point> =>
+  call("add_reading", { visit, reading });
+export const removeReading = (visit: string, reading: string): Promise<Point> =>
+  call("remove_reading", { visit, reading });
+
 export const ranking = (visit: string): Promise<Ranking> => call("ranking", { visit });
 export const plan = (visit: string): Promise<Plan | null> => call("plan", { visit });
+export const setStepDone = (visit: string, step: string, done: boolean): Promise<Plan | null> =>
+  call("set_step_done", { visit, step, done });
+export const saveReport = (visit: string): Promise<Saved> => call("save_report", { visit });
