@@ -1,1 +1,5 @@
-//! Pipes, fittings, exchangers, pumps; head loss, flow distribution, purging.
+//! Pipes, pumps and what flows in them.
+
+pub mod elastic;
+pub mod friction;
+pub mod pipe;

@@ -26,7 +26,7 @@ macro_rules! files {
     };
 }
 
-const ENGLISH: Files = files!("en": "records", "messages");
+const ENGLISH: Files = files!("en": "records", "messages", "model");
 
 impl Language {
     /// Every language.
