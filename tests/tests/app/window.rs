@@ -11,7 +11,7 @@ use std::{
     time::{Duration, Instant},
 };
 
-use fantoccini::{Client, ClientBuilder, Locator, elements::Element};
+use fantoccini::{Client, ClientBuilder, Locator, elements::Element, error::CmdError};
 use hyper_util::client::legacy::connect::HttpConnector;
 use serde_json::{Map, json};
 use tempfile::TempDir;
@@ -151,7 +151,7 @@ impl Window {
         let started = Instant::now();
         loop {
             // The page may be redrawn between finding and tapping.
-            match self.find(css).await.click().await {
+            match self.try_tap(css).await {
                 Ok(()) => return,
                 Err(error) if started.elapsed() > PATIENCE => {
                     panic!("{css} cannot be tapped: {error}")
@@ -159,6 +159,15 @@ impl Window {
                 Err(_) => tokio::time::sleep(Duration::from_millis(50)).await,
             }
         }
+    }
+
+    async fn try_tap(&self, css: &str) -> Result<(), CmdError> {
+        let element = self.find(css).await;
+        // As a thumb would scroll it: clear of the bars at the top and bottom.
+        let to_middle = "arguments[0].scrollIntoView({ block: 'center', behavior: 'instant' })";
+        let target = serde_json::to_value(&element)?;
+        self.client.execute(to_middle, vec![target]).await?;
+        element.click().await
     }
 
     /// Types into what `css` names, in place of what stands there.
