@@ -26,7 +26,7 @@ macro_rules! files {
     };
 }
 
-const ENGLISH: Files = files!("en": "records", "messages", "model");
+const ENGLISH: Files = files!("en": "records", "fields", "messages", "model");
 
 impl Language {
     /// Every language.
