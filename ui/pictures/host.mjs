@@ -22,8 +22,8 @@ export function fakeHost() {
       { id: "flow_sight", title: "Flow in the sight glass", group: "Seen", options: graded, answer: "low" },
     ],
   };
-  const choice = (id, label, value, options, hint = null) => ({ id, label, hint, kind: "choice", options, units: [], unit: "", signed: false, value, doubts: [] });
-  const measure = (id, label, value, unit, units, doubts = [], hint = null) => ({ id, label, hint, kind: "measure", options: [], units, unit, signed: false, value, doubts });
+  const choice = (id, label, value, options, hint = null) => ({ id, label, hint, kind: "choice", options, units: [], unit: "", signed: false, quick: true, value, doubts: [] });
+  const measure = (id, label, value, unit, units, doubts = [], hint = null) => ({ id, label, hint, kind: "measure", options: [], units, unit, signed: false, quick: true, value, doubts });
   const groups = [
     { id: "flow_centre", title: "Flow centre", summary: "Sealed, two circulators in series", facts: [
       choice("flow_centre.kind", "Kind", "sealed", [{ id: "sealed", label: "Sealed, pressurised" }, { id: "tank", label: "Sealed with expansion tank" }, { id: "open", label: "Vented reservoir" }]),

@@ -4,7 +4,7 @@ export interface Question { id: string; title: string; group: string; options: O
 export interface Visit { id: string; site: string; complaint: string; questions: Question[]; begun: string[] }
 export interface Fact {
   id: string; label: string; hint: string | null;
-  kind: "text" | "choice" | "measure" | "date"; options: Option[]; units: string[]; unit: string; signed: boolean;
+  kind: "text" | "flag" | "choice" | "measure" | "date" | "count"; quick: boolean; options: Option[]; units: string[]; unit: string; signed: boolean;
   value: string | null; doubts: string[];
 }
 export interface FactGroup { id: string; title: string; summary: string; facts: Fact[] }

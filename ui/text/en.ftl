@@ -62,6 +62,12 @@ call-complaint = What the customer says
 ## The system
 
 system-optional = Nothing here is needed to begin. Each fact you add sharpens the answer.
+system-more = Everything else
+system-known =
+    { $known ->
+        [0] nothing known yet
+       *[other] { $known } of { $all } known
+    }
 system-back = Back to the system
 
 ## Readings
