@@ -168,6 +168,11 @@ impl Sub<TemperatureDifference> for Temperature {
     }
 }
 
+impl Number {
+    /// One.
+    pub const ONE: Self = Self(1.0);
+}
+
 impl AbsolutePressure {
     /// What a gauge shows at this absolute pressure in a given atmosphere.
     pub fn gauge(self, atmosphere: AbsolutePressure) -> GaugePressure {

@@ -1,0 +1,166 @@
+//! Exact inference on the rule graph.
+//!
+//! The graph with its observations is turned into small non-negative tables
+//! (`cpt` defines the probabilities, `network` the tables) and summed by
+//! variable elimination in both directions (`tree`, in the order of `order`).
+//! Nothing is sampled, truncated or iterated to convergence: the numbers are
+//! those of summing the joint distribution over all its states, up to rounding.
+
+mod case;
+pub(super) mod cpt;
+mod network;
+mod order;
+mod probe;
+mod tree;
+
+pub use case::CaseError;
+pub(super) use network::Observed;
+pub(super) use probe::{Probe, Run};
+
+use super::evidence::Case;
+use super::graph::{CauseIx, FindingIx, Graph, MechanismIx, Parent};
+use network::Network;
+use tree::{MAX_STATES, Table, Tree, Weights, Workspace};
+
+/// A case worked out on a graph: the probability of everything given everything observed.
+pub struct Inference<'g> {
+    graph: &'g Graph,
+    tree: Tree,
+    observed: Vec<Observed>,
+    evidence: Vec<Table>,
+    unary: Vec<Weights>,
+    beliefs: Vec<f64>,
+    log_evidence: f64,
+    finding_levels: Vec<Option<[f64; 3]>>,
+}
+
+impl<'g> Inference<'g> {
+    /// Works a case out.
+    ///
+    /// # Errors
+    /// If the case names what the graph does not have, gives a likelihood of
+    /// the wrong scale or a prior out of range, or is impossible under the
+    /// graph (which takes hard evidence against certainties).
+    pub fn new(graph: &'g Graph, case: &Case) -> Result<Self, CaseError> {
+        let priors = case::priors(graph, case)?;
+        let observed = case::observed(graph, case)?;
+        let Network {
+            cards,
+            fixed,
+            evidence,
+            evidence_by_level,
+            ..
+        } = Network::new(graph, &observed);
+        let mut unary: Vec<Weights> = vec![[1.0; MAX_STATES]; cards.len()];
+        for (weights, &prior) in unary.iter_mut().zip(&priors) {
+            *weights = [1.0 - prior, prior, 0.0, 0.0];
+        }
+        let tree = Tree::compile(cards, &fixed, &evidence);
+        let mut room = Workspace::default();
+        tree.prepare(&mut room);
+        for (slot, table) in evidence.iter().enumerate() {
+            tree.set_evidence(&mut room, slot, &table.values);
+        }
+        let log_evidence = tree
+            .inward(&mut room, &unary)
+            .ok_or(CaseError::Impossible)?;
+        tree.outward(&mut room, &unary, true);
+
+        let nodes = graph.causes().len() + graph.mechanisms().len();
+        let beliefs = room.beliefs[..nodes]
+            .iter()
+            .map(|belief| belief[1])
+            .collect();
+        let mut finding_levels = vec![None; graph.findings().len()];
+        for (slot, (observation, by_level)) in observed.iter().zip(&evidence_by_level).enumerate() {
+            let adjoint = tree.evidence_adjoint(&room, slot);
+            finding_levels[observation.finding.0] = Some(posterior_levels(adjoint, by_level));
+        }
+        Ok(Self {
+            graph,
+            tree,
+            observed,
+            evidence,
+            unary,
+            beliefs,
+            log_evidence,
+            finding_levels,
+        })
+    }
+
+    /// The graph.
+    #[must_use]
+    pub fn graph(&self) -> &'g Graph {
+        self.graph
+    }
+
+    /// P(cause | evidence).
+    #[must_use]
+    pub fn cause(&self, cause: CauseIx) -> f64 {
+        self.beliefs[cause.0]
+    }
+
+    /// P(cause) before evidence, after facts and learned priors.
+    #[must_use]
+    pub fn prior(&self, cause: CauseIx) -> f64 {
+        self.unary[cause.0][1]
+    }
+
+    /// P(mechanism at work | evidence).
+    #[must_use]
+    pub fn mechanism(&self, mechanism: MechanismIx) -> f64 {
+        self.beliefs[self.graph.causes().len() + mechanism.0]
+    }
+
+    /// P(level | evidence) of a finding, in the order of its scale's levels.
+    /// For a finding that was not observed this is what a check would show.
+    #[must_use]
+    pub fn finding(&self, finding: FindingIx) -> Vec<f64> {
+        let count = self.graph.finding(finding).scale.count();
+        let levels =
+            self.finding_levels[finding.0].unwrap_or_else(|| self.probe().finding_levels(finding));
+        levels[..count].to_vec()
+    }
+
+    /// Natural logarithm of the probability of the observations, each
+    /// likelihood taken with its largest weight 1.
+    #[must_use]
+    pub fn log_evidence(&self) -> f64 {
+        self.log_evidence
+    }
+
+    /// What was observed, one entry for each finding.
+    pub(super) fn observed(&self) -> &[Observed] {
+        &self.observed
+    }
+
+    /// Whether a finding was observed.
+    #[must_use]
+    pub fn is_observed(&self, finding: FindingIx) -> bool {
+        self.finding_levels[finding.0].is_some()
+    }
+
+    /// Cells of all tables summed in one pass, and of the largest: what a pass costs.
+    #[must_use]
+    pub fn cost(&self) -> (usize, usize) {
+        (self.tree.cells(), self.tree.largest())
+    }
+
+    /// A way to ask what would be if.
+    pub(super) fn probe(&self) -> Probe<'_> {
+        Probe::new(self)
+    }
+
+    pub(super) fn variable(&self, parent: Parent) -> usize {
+        network::variable(self.graph.causes().len(), parent)
+    }
+}
+
+fn posterior_levels(adjoint: &[f64], by_level: &[Vec<f64>]) -> [f64; 3] {
+    let mut levels = [0.0; 3];
+    for (level, part) in levels.iter_mut().zip(by_level) {
+        *level = adjoint.iter().zip(part).map(|(a, p)| a * p).sum();
+    }
+    let total: f64 = levels.iter().sum();
+    levels.map(|level| level / total)
+}

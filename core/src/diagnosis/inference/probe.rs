@@ -1,0 +1,170 @@
+//! Questions to a worked-out case: what if this were so, or had not been seen.
+//!
+//! Every question is the same tree summed again with some variables weighted
+//! or some evidence silenced, so it is as exact as the answer itself.
+
+use super::cpt::{Terms, Unpushed};
+use super::tree::{Weights, Workspace};
+use super::{Inference, Table};
+use crate::diagnosis::graph::{FindingIx, Link};
+
+/// A weight for a variable's false and true state.
+pub(in crate::diagnosis) type Factor = (usize, [f64; 2]);
+
+/// The outcome of one question.
+#[derive(Debug, Clone, PartialEq)]
+pub(in crate::diagnosis) struct Run {
+    /// Sum of the weighted joint, relative to the probability of the case's evidence.
+    pub(in crate::diagnosis) weight: f64,
+    /// P(true) of each cause under the question, if it was asked for.
+    pub(in crate::diagnosis) causes: Vec<f64>,
+}
+
+/// Room for questions.
+pub(in crate::diagnosis) struct Probe<'a> {
+    inference: &'a Inference<'a>,
+    room: Workspace,
+    unary: Vec<Weights>,
+}
+
+impl<'a> Probe<'a> {
+    pub(super) fn new(inference: &'a Inference<'a>) -> Self {
+        let mut room = Workspace::default();
+        inference.tree.prepare(&mut room);
+        let mut probe = Self {
+            inference,
+            room,
+            unary: inference.unary.clone(),
+        };
+        for (slot, Table { values, .. }) in inference.evidence.iter().enumerate() {
+            inference.tree.set_evidence(&mut probe.room, slot, values);
+        }
+        probe
+    }
+
+    /// Leaves an observation out until it is restored.
+    pub(in crate::diagnosis) fn silence(&mut self, observation: usize) {
+        self.inference.tree.silence(&mut self.room, observation);
+    }
+
+    /// Takes an observation in again.
+    pub(in crate::diagnosis) fn restore(&mut self, observation: usize) {
+        let values = &self.inference.evidence[observation].values;
+        self.inference
+            .tree
+            .set_evidence(&mut self.room, observation, values);
+    }
+
+    /// Leaves every observation out.
+    pub(in crate::diagnosis) fn silence_all(&mut self) {
+        for observation in 0..self.inference.evidence.len() {
+            self.silence(observation);
+        }
+    }
+
+    fn weighted<T>(&mut self, factors: &[Factor], ask: impl FnOnce(&mut Self) -> T) -> T {
+        for &(variable, [no, yes]) in factors {
+            self.unary[variable][0] *= no;
+            self.unary[variable][1] *= yes;
+        }
+        let answer = ask(self);
+        for &(variable, _) in factors {
+            self.unary[variable] = self.inference.unary[variable];
+        }
+        answer
+    }
+
+    /// The weighted sum alone, as a natural logarithm relative to the evidence;
+    /// negative infinity if it is 0.
+    pub(in crate::diagnosis) fn log_weight(&mut self, factors: &[Factor]) -> f64 {
+        self.weighted(factors, |probe| {
+            match probe.inference.tree.inward(&mut probe.room, &probe.unary) {
+                Some(log) => log - probe.inference.log_evidence,
+                None => f64::NEG_INFINITY,
+            }
+        })
+    }
+
+    /// The weighted sum relative to the evidence.
+    pub(in crate::diagnosis) fn weight(&mut self, factors: &[Factor]) -> f64 {
+        self.log_weight(factors).exp()
+    }
+
+    /// The weighted sum and the causes' probabilities under it.
+    pub(in crate::diagnosis) fn run(&mut self, factors: &[Factor]) -> Run {
+        self.weighted(factors, |probe| {
+            let tree = &probe.inference.tree;
+            let causes = probe.inference.graph.causes().len();
+            match tree.inward(&mut probe.room, &probe.unary) {
+                Some(log) => {
+                    tree.outward(&mut probe.room, &probe.unary, false);
+                    Run {
+                        weight: (log - probe.inference.log_evidence).exp(),
+                        causes: probe.room.beliefs[..causes].iter().map(|b| b[1]).collect(),
+                    }
+                }
+                None => Run {
+                    weight: 0.0,
+                    causes: vec![0.0; causes],
+                },
+            }
+        })
+    }
+
+    /// The factors by which a product over the parents enters a sum.
+    pub(in crate::diagnosis) fn parent_factors(
+        &self,
+        links: &[Link],
+        pick: fn(Unpushed) -> f64,
+    ) -> Vec<Factor> {
+        links
+            .iter()
+            .map(|link| {
+                (
+                    self.inference.variable(link.parent),
+                    pick(Unpushed::by(link.push)),
+                )
+            })
+            .filter(|&(_, left)| left < 1.0)
+            .map(|(variable, left)| (variable, [1.0, left]))
+            .collect()
+    }
+
+    /// P(level | what is not silenced) of a finding, its own readings ignored
+    /// only if they are silenced. In the order of the scale's levels.
+    pub(in crate::diagnosis) fn finding_levels(&mut self, place: FindingIx) -> [f64; 3] {
+        let finding = self.inference.graph.finding(place);
+        let base = self.weight(&[]);
+        let leak = Unpushed::by(finding.leak);
+        let mut expected = |pick: fn(Unpushed) -> f64| {
+            let factors = self.parent_factors(&finding.parents, pick);
+            pick(leak)
+                * if factors.is_empty() {
+                    1.0
+                } else {
+                    self.weight(&factors) / base
+                }
+        };
+        let either = expected(|unpushed| unpushed.either);
+        let graded = finding.scale.count() == 3;
+        let low = if graded {
+            expected(|unpushed| unpushed.low)
+        } else {
+            0.0
+        };
+        let high = if graded {
+            expected(|unpushed| unpushed.high)
+        } else {
+            0.0
+        };
+        let mut levels = [0.0; 3];
+        for (at, level) in levels.iter_mut().enumerate().take(finding.scale.count()) {
+            let mut report = [0.0; 3];
+            report[at] = 1.0;
+            let terms = Terms::of(finding.scale, &report);
+            let sum = terms.all + terms.low * low + terms.high * high + terms.either * either;
+            *level = sum.max(0.0);
+        }
+        levels
+    }
+}
