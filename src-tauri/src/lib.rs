@@ -8,11 +8,10 @@
 #![cfg_attr(mobile, allow(unsafe_code))]
 
 pub mod commands;
-mod error;
+mod saving;
 mod state;
 
-pub use error::ApiError;
-
+use commands::{about, readings, visits};
 use tauri::Manager;
 
 /// Builds the app and runs it until its window is closed.
@@ -30,7 +29,16 @@ pub fn run() {
             app.manage(state);
             Ok(())
         })
-        .invoke_handler(tauri::generate_handler![commands::about::about])
+        .invoke_handler(tauri::generate_handler![
+            about::about,
+            visits::list_visits,
+            visits::start_visit,
+            visits::open_visit,
+            visits::set_field,
+            visits::set_answer,
+            readings::put_reading,
+            readings::remove_reading,
+        ])
         .run(tauri::generate_context!());
     if let Err(error) = outcome {
         eprintln!("returnline: {error}");

@@ -66,7 +66,10 @@ pub fn save<R: Runtime>(
 
 /// The path as chosen, with the extension if the person left it out.
 fn with_extension(path: PathBuf, extension: &str) -> PathBuf {
-    if path.extension().is_some_and(|given| given.eq_ignore_ascii_case(extension)) {
+    if path
+        .extension()
+        .is_some_and(|given| given.eq_ignore_ascii_case(extension))
+    {
         return path;
     }
     let mut name = path.into_os_string();
@@ -105,7 +108,10 @@ mod tests {
             ("/a/4 Mill St.", "/a/4 Mill St..pdf"),
             ("/a/4.5", "/a/4.5.pdf"),
         ] {
-            assert_eq!(with_extension(PathBuf::from(chosen), "pdf"), PathBuf::from(kept));
+            assert_eq!(
+                with_extension(PathBuf::from(chosen), "pdf"),
+                PathBuf::from(kept)
+            );
         }
     }
 

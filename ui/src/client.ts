@@ -7,22 +7,16 @@
  */
 import { invoke } from "@tauri-apps/api/core";
 
-import type {
-  FactGroup,
-  NewReading,
-  Plan,
-  Point,
-  PointGroup,
-  Ranking,
-  Saved,
-  Visit,
-  VisitLine,
-} from "./types";
 import type { About } from "./types/About";
 import type { ApiError } from "./types/ApiError";
-
-export type * from "./types";
-export type { About };
+import type { AssessmentView } from "./types/AssessmentView";
+import type { FieldEntry } from "./types/FieldEntry";
+import type { NewVisit } from "./types/NewVisit";
+import type { PlanView } from "./types/PlanView";
+import type { ReadingEntry } from "./types/ReadingEntry";
+import type { Saved } from "./types/Saved";
+import type { VisitLine } from "./types/VisitLine";
+import type { VisitView } from "./types/VisitView";
 
 export class HostError extends Error {
   readonly code: string;
@@ -49,34 +43,47 @@ async function call<Answer>(command: string, input: Record<string, unknown> = {}
   }
 }
 
+/** What this installation is. */
 export const about = (): Promise<About> => call("about");
 
+/** All visits, last changed first. */
 export const listVisits = (): Promise<VisitLine[]> => call("list_visits");
-export const createVisit = (): Promise<Visit> => call("create_visit");
-export const openVisit = (visit: string): Promise<Visit> => call("open_visit", { visit });
-export const setSite = (visit: string, text: string): Promise<Visit> =>
-  call("set_site", { visit, text });
-export const setComplaint = (visit: string, text: string): Promise<Visit> =>
-  call("set_complaint", { visit, text });
-export const setAnswer = (visit: string, question: string, answer: string | null): Promise<Visit> =>
-  call("set_answer", { visit, question, answer });
 
-export const facts = (visit: string): Promise<FactGroup[]> => call("facts", { visit });
-export const setFact = (
+/** Starts a visit. */
+export const startVisit = (visit: NewVisit): Promise<VisitView> => call("start_visit", { new: visit });
+
+/** A visit with everything entered so far. */
+export const openVisit = (visit: string): Promise<VisitView> => call("open_visit", { visit });
+
+/** Changes one fact of a visit. */
+export const setField = (visit: string, entry: FieldEntry): Promise<VisitView> =>
+  call("set_field", { visit, entry });
+
+/** Answers a question, or makes its answer unknown again. */
+export const setAnswer = (
   visit: string,
-  fact: string,
-  text: string | null,
-  unit: string | null,
-): Promise<FactGroup[]> => call("set_fact", { visit, fact, text, unit });
+  finding: string,
+  answer: string | null,
+): Promise<VisitView> => call("set_answer", { visit, finding, answer });
 
-export const points = (visit: string): Promise<PointGroup[]> => call("points", { visit });
-export const addReading = (visit: string, reading: NewReading): Promise<Point> =>
-  call("add_reading", { visit, reading });
-export const removeReading = (visit: string, reading: string): Promise<Point> =>
+/** Keeps a reading, new or changed. */
+export const putReading = (visit: string, entry: ReadingEntry): Promise<VisitView> =>
+  call("put_reading", { visit, entry });
+
+/** Takes a reading away. */
+export const removeReading = (visit: string, reading: string): Promise<VisitView> =>
   call("remove_reading", { visit, reading });
 
-export const ranking = (visit: string): Promise<Ranking> => call("ranking", { visit });
-export const plan = (visit: string): Promise<Plan | null> => call("plan", { visit });
-export const setStepDone = (visit: string, step: string, done: boolean): Promise<Plan | null> =>
+/** The causes with their reasons and the checks worth making. */
+export const assess = (visit: string): Promise<AssessmentView> => call("assess", { visit });
+
+/** The work plan; none while no cause is likely enough. */
+export const planWork = (visit: string): Promise<PlanView | null> => call("plan_work", { visit });
+
+/** Marks a step of the work plan as done or not. */
+export const setStepDone = (visit: string, step: string, done: boolean): Promise<PlanView | null> =>
   call("set_step_done", { visit, step, done });
-export const saveReport = (visit: string): Promise<Saved> => call("save_report", { visit });
+
+/** Asks where to save the service report and writes it there. */
+export const saveReport = (visit: string, title: string): Promise<Saved> =>
+  call("save_report", { visit, title });
