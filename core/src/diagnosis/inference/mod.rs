@@ -71,7 +71,7 @@ impl<'g> Inference<'g> {
         let log_evidence = tree
             .inward(&mut room, &unary)
             .ok_or(CaseError::Impossible)?;
-        tree.outward(&mut room, &unary, true);
+        tree.outward(&mut room, true);
 
         let nodes = graph.causes().len() + graph.mechanisms().len();
         let beliefs = room.beliefs[..nodes].to_vec();
