@@ -1,1 +1,24 @@
-//! Domain records: site, system, commissioning, visit.
+//! Domain records: site, system, commissioning, visit, and the visit file.
+//!
+//! Everything may be unknown, so almost every field is an `Option`; nothing
+//! here computes engineering. Records depend on `units` and on nothing else.
+
+mod commissioning;
+pub mod field;
+mod id;
+mod instrument;
+mod point;
+mod reading;
+mod site;
+mod system;
+mod visit;
+pub mod visit_file;
+
+pub use commissioning::*;
+pub use id::*;
+pub use instrument::*;
+pub use point::*;
+pub use reading::*;
+pub use site::*;
+pub use system::*;
+pub use visit::*;

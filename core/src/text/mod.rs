@@ -1,1 +1,205 @@
 //! Message catalogs: every text that a person reads.
+//!
+//! Catalogs are Project Fluent files under `core/text/<language>/`, embedded
+//! at build time. Another language is another folder and one more row in
+//! [`Language`]; a test holds every language to the same set of messages.
+
+use fluent_bundle::concurrent::FluentBundle;
+use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use std::borrow::Cow;
+use std::sync::LazyLock;
+use unic_langid::{LanguageIdentifier, langid};
+
+/// A language with a complete catalog.
+#[derive(Copy, Clone, PartialEq, Eq, Debug, Hash)]
+pub enum Language {
+    /// English.
+    English,
+}
+
+/// The catalog files of a language, with their names for error messages.
+type Files = &'static [(&'static str, &'static str)];
+
+macro_rules! files {
+    ($language:literal: $($name:literal),* $(,)?) => {
+        &[$(($name, include_str!(concat!("../../text/", $language, "/", $name, ".ftl")))),*]
+    };
+}
+
+#[rustfmt::skip] // one name a line
+const ENGLISH: Files = files!("en":
+    "evidence",
+    "fields",
+    "graph-air",
+    "graph-base",
+    "graph-circuits",
+    "graph-debris",
+    "graph-fluid",
+    "graph-ground",
+    "graph-instruments",
+    "graph-leaks",
+    "graph-pressure",
+    "graph-procedures",
+    "graph-pumps",
+    "graph-tanks",
+    "graph-unit",
+    "graph-valves",
+    "graph-water",
+    "messages",
+    "model",
+    "plan",
+    "program",
+    "records",
+    "report",
+);
+
+impl Language {
+    /// Every language.
+    pub const ALL: [Self; 1] = [Self::English];
+
+    /// BCP 47 tag.
+    pub fn tag(self) -> &'static str {
+        match self {
+            Self::English => "en",
+        }
+    }
+    /// The language with this tag.
+    pub fn from_tag(tag: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|language| language.tag() == tag)
+    }
+    fn identifier(self) -> LanguageIdentifier {
+        match self {
+            Self::English => langid!("en"),
+        }
+    }
+    fn files(self) -> Files {
+        match self {
+            Self::English => ENGLISH,
+        }
+    }
+}
+
+/// Named values that a message is filled with.
+#[derive(Default)]
+pub struct Args<'a>(FluentArgs<'a>);
+
+impl<'a> Args<'a> {
+    /// No values.
+    pub fn new() -> Self {
+        Self::default()
+    }
+    /// These, and one more text.
+    pub fn text(mut self, name: &'a str, value: impl Into<Cow<'a, str>>) -> Self {
+        self.0.set(name, FluentValue::String(value.into()));
+        self
+    }
+    /// These, and one more number, for plural forms.
+    pub fn count(mut self, name: &'a str, value: usize) -> Self {
+        self.0.set(name, value);
+        self
+    }
+}
+
+/// The messages of one language.
+pub struct Catalog {
+    bundle: FluentBundle<FluentResource>,
+    faults: Vec<String>,
+}
+
+static ENGLISH_CATALOG: LazyLock<Catalog> = LazyLock::new(|| Catalog::read(Language::English));
+
+/// The catalog of a language.
+pub fn catalog(language: Language) -> &'static Catalog {
+    match language {
+        Language::English => &ENGLISH_CATALOG,
+    }
+}
+
+impl Catalog {
+    fn read(language: Language) -> Self {
+        let mut bundle = FluentBundle::new_concurrent(vec![language.identifier()]);
+        // Isolation marks would be copied out of reports and are needed only
+        // where text directions mix.
+        bundle.set_use_isolating(false);
+        let mut faults = Vec::new();
+        for (name, source) in language.files() {
+            let resource = FluentResource::try_new((*source).to_owned());
+            let resource = resource.unwrap_or_else(|(resource, errors)| {
+                faults.extend(errors.iter().map(|error| format!("{name}: {error}")));
+                resource
+            });
+            if let Err(errors) = bundle.add_resource(resource) {
+                faults.extend(errors.iter().map(|error| format!("{name}: {error}")));
+            }
+        }
+        Self { bundle, faults }
+    }
+
+    /// What is wrong with the files of this catalog; a test holds it empty.
+    pub fn faults(&self) -> &[String] {
+        &self.faults
+    }
+
+    /// Whether a message, or an attribute written `message.attribute`, exists.
+    pub fn has(&self, id: &str) -> bool {
+        let (message, attribute) = split(id);
+        self.bundle
+            .get_message(message)
+            .is_some_and(|message| match attribute {
+                Some(attribute) => message.get_attribute(attribute).is_some(),
+                None => message.value().is_some(),
+            })
+    }
+
+    /// A message without values.
+    pub fn text(&self, id: &str) -> String {
+        self.fill(id, &Args::new())
+    }
+
+    /// A message filled with values. A missing message shows as its identifier
+    /// in guillemets, so that it is seen and never hides what surrounds it.
+    pub fn fill(&self, id: &str, args: &Args<'_>) -> String {
+        let (message, attribute) = split(id);
+        let message = self.bundle.get_message(message);
+        let pattern = message.and_then(|message| match attribute {
+            Some(attribute) => message.get_attribute(attribute).map(|found| found.value()),
+            None => message.value(),
+        });
+        let Some(pattern) = pattern else {
+            return format!("«{id}»");
+        };
+        // A value that a message asks for and does not get shows as its name.
+        let mut errors = Vec::new();
+        self.bundle
+            .format_pattern(pattern, Some(&args.0), &mut errors)
+            .into_owned()
+    }
+}
+
+/// `message.attribute` in its two parts.
+fn split(id: &str) -> (&str, Option<&str>) {
+    match id.split_once('.') {
+        Some((message, attribute)) => (message, Some(attribute)),
+        None => (id, None),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn catalogs_parse_without_fault() {
+        for language in Language::ALL {
+            assert_eq!(catalog(language).faults(), &[] as &[String]);
+        }
+    }
+
+    #[test]
+    fn a_missing_message_shows_its_identifier() {
+        assert_eq!(
+            catalog(Language::English).text("no-such-message"),
+            "«no-such-message»"
+        );
+    }
+}

@@ -1,0 +1,70 @@
+//! What can go wrong with the store.
+
+use std::path::PathBuf;
+use thiserror::Error;
+
+/// A failure of the store.
+#[derive(Debug, Error)]
+pub enum StoreError {
+    /// The file cannot be opened or created.
+    #[error("cannot open the database {}: {source}", path.display())]
+    CannotOpen {
+        /// The file.
+        path: PathBuf,
+        /// Why.
+        source: rusqlite::Error,
+    },
+    /// Written by a newer program.
+    #[error("the database is of version {found}; this program knows versions up to {newest}")]
+    NewerDatabase {
+        /// Version found.
+        found: i64,
+        /// Newest version known.
+        newest: i64,
+    },
+    /// Migrating failed; the database is as before.
+    #[error("the database could not be brought to the current version: {0}")]
+    Migration(#[from] rusqlite_migration::Error),
+    /// No record of this kind has this identifier.
+    #[error("there is no {kind} with the identifier {id}")]
+    NotFound {
+        /// Kind of record.
+        kind: &'static str,
+        /// Identifier asked for.
+        id: String,
+    },
+    /// A stored value is not what was written.
+    #[error("the {kind} {id} is damaged: {detail}")]
+    Damaged {
+        /// Kind of record.
+        kind: &'static str,
+        /// Its identifier.
+        id: String,
+        /// What is wrong.
+        detail: String,
+    },
+    /// SQLite failed.
+    #[error("the database failed: {0}")]
+    Sqlite(#[from] rusqlite::Error),
+}
+
+impl StoreError {
+    /// Stable code, the key of its message.
+    pub fn code(&self) -> &'static str {
+        use rusqlite::ErrorCode as E;
+        match self {
+            Self::CannotOpen { .. } => "store-cannot-open",
+            Self::NewerDatabase { .. } => "store-newer",
+            Self::Migration(_) => "store-migration",
+            Self::NotFound { .. } => "not-found",
+            Self::Damaged { .. } => "store-damaged",
+            Self::Sqlite(error) => match error.sqlite_error_code() {
+                Some(E::DiskFull) => "store-disk-full",
+                Some(E::ReadOnly | E::PermissionDenied) => "store-read-only",
+                Some(E::DatabaseBusy | E::DatabaseLocked) => "store-busy",
+                Some(E::DatabaseCorrupt | E::NotADatabase) => "store-damaged",
+                _ => "store-failed",
+            },
+        }
+    }
+}

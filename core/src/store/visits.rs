@@ -1,0 +1,486 @@
+//! Visits and everything entered during them.
+
+use super::row::{READING_COLUMNS, document, name, named, reading, to_document};
+use super::sites::{
+    commissioning, not_found, put_commissioning, put_site, put_system, site, system,
+};
+use super::{Store, StoreError, stamp};
+use crate::records::visit_file::VisitFile;
+use crate::records::{
+    Action, Answer, Level, Reading, ReadingId, SiteId, SystemId, Verdict, Visit, VisitId,
+};
+use chrono::{DateTime, NaiveDate, Utc};
+use rusqlite::{Connection, params};
+use uuid::Uuid;
+
+/// A visit with everything around it.
+#[derive(Clone, PartialEq, Debug)]
+pub struct VisitRecord {
+    /// Identifier of the visit.
+    pub id: VisitId,
+    /// Identifier of the system.
+    pub system_id: SystemId,
+    /// Identifier of the site.
+    pub site_id: SiteId,
+    /// Site, system, commissioning and visit.
+    pub file: VisitFile,
+}
+
+/// One line of the list of visits.
+#[derive(Clone, PartialEq, Debug)]
+pub struct VisitSummary {
+    /// Identifier of the visit.
+    pub id: VisitId,
+    /// Identifier of the system.
+    pub system_id: SystemId,
+    /// Name of the site.
+    pub site_name: String,
+    /// Day of the visit.
+    pub date: Option<NaiveDate>,
+    /// The complaint.
+    pub complaint: Option<String>,
+    /// How it ended.
+    pub outcome: Option<crate::records::Outcome>,
+    /// Last change, UTC.
+    pub changed_at: String,
+}
+
+impl Store {
+    /// Keeps a new visit with its site and system in one transaction: all or nothing.
+    /// Records that exist already are brought to the state given.
+    ///
+    /// # Errors
+    /// [`StoreError`].
+    pub fn put_record(
+        &mut self,
+        record: &VisitRecord,
+        now: DateTime<Utc>,
+    ) -> Result<(), StoreError> {
+        let transaction = self.connection.transaction()?;
+        put_site(&transaction, record.site_id, &record.file.site, now)?;
+        put_system(
+            &transaction,
+            record.system_id,
+            record.site_id,
+            &record.file.system,
+            now,
+        )?;
+        put_commissioning(
+            &transaction,
+            record.system_id,
+            &record.file.commissioning,
+            now,
+        )?;
+        let visit = &record.file.visit;
+        put_facts(&transaction, record.id, record.system_id, visit, now)?;
+        for table in ["answer", "reading", "verdict", "action"] {
+            let sql = format!("DELETE FROM {table} WHERE visit_id = ?1");
+            transaction.execute(&sql, [record.id.to_string()])?;
+        }
+        for answer in &visit.answers {
+            put_answer(&transaction, record.id, answer)?;
+        }
+        for (index, reading) in visit.readings.iter().enumerate() {
+            // Only a reading that came without identifier gets one made from
+            // the visit's, so that storing twice stores once.
+            let id = reading.id.unwrap_or_else(|| derived_id(record.id, index));
+            put_reading(&transaction, record.id, id, reading)?;
+        }
+        for verdict in &visit.verdicts {
+            put_verdict(&transaction, record.id, verdict)?;
+        }
+        put_actions(&transaction, record.id, &visit.actions)?;
+        transaction.commit()?;
+        Ok(())
+    }
+
+    /// A visit with everything around it.
+    ///
+    /// # Errors
+    /// [`StoreError::NotFound`] among others.
+    pub fn record(&self, id: VisitId) -> Result<VisitRecord, StoreError> {
+        let connection = &self.connection;
+        let (system_id, mut visit) = facts(connection, id)?;
+        visit.answers = answers(connection, id)?;
+        visit.readings = readings(connection, id)?;
+        visit.verdicts = verdicts(connection, id)?;
+        visit.actions = actions(connection, id)?;
+        let (site_id, system) = system(connection, system_id)?;
+        let file = VisitFile {
+            site: site(connection, site_id)?,
+            system,
+            commissioning: commissioning(connection, system_id)?,
+            visit,
+        };
+        Ok(VisitRecord {
+            id,
+            system_id,
+            site_id,
+            file,
+        })
+    }
+
+    /// All visits, last changed first.
+    ///
+    /// # Errors
+    /// [`StoreError`].
+    pub fn visits(&self) -> Result<Vec<VisitSummary>, StoreError> {
+        let mut statement = self.connection.prepare_cached(
+            "SELECT visit.id, visit.system_id, site.name, visit.date, visit.complaint, \
+             visit.outcome, visit.changed_at FROM visit \
+             JOIN system ON system.id = visit.system_id JOIN site ON site.id = system.site_id \
+             ORDER BY visit.changed_at DESC, visit.id DESC",
+        )?;
+        let mut rows = statement.query([])?;
+        let mut summaries = Vec::new();
+        while let Some(row) = rows.next()? {
+            let id: String = row.get(0)?;
+            let system: String = row.get(1)?;
+            let date: Option<String> = row.get(3)?;
+            let outcome: Option<String> = row.get(5)?;
+            summaries.push(VisitSummary {
+                id: VisitId(parse_id("visit", &id)?),
+                system_id: SystemId(parse_id("system", &system)?),
+                site_name: row.get(2)?,
+                date: date.map(|text| named("visit", &id, &text)).transpose()?,
+                complaint: row.get(4)?,
+                outcome: outcome.map(|text| named("visit", &id, &text)).transpose()?,
+                changed_at: row.get(6)?,
+            });
+        }
+        Ok(summaries)
+    }
+
+    /// Keeps the plain facts of a visit: date, technician, complaint, means,
+    /// outcome, notes. What is kept singly (answers, readings, ...) stays.
+    ///
+    /// # Errors
+    /// [`StoreError`].
+    pub fn put_visit_facts(
+        &self,
+        id: VisitId,
+        system: SystemId,
+        visit: &Visit,
+        now: DateTime<Utc>,
+    ) -> Result<(), StoreError> {
+        put_facts(&self.connection, id, system, visit, now)
+    }
+
+    /// Keeps the answer to a finding; `None` makes it unknown again.
+    ///
+    /// # Errors
+    /// [`StoreError`].
+    pub fn put_answer(
+        &mut self,
+        visit: VisitId,
+        finding: &str,
+        level: Option<Level>,
+        now: DateTime<Utc>,
+    ) -> Result<(), StoreError> {
+        self.change(visit, now, |connection| match level {
+            Some(is) => put_answer(
+                connection,
+                visit,
+                &Answer {
+                    finding: finding.to_owned(),
+                    is,
+                },
+            ),
+            None => {
+                let sql = "DELETE FROM answer WHERE visit_id = ?1 AND finding = ?2";
+                connection.execute(sql, params![visit.to_string(), finding])?;
+                Ok(())
+            }
+        })
+    }
+
+    /// Keeps a reading, new or changed.
+    ///
+    /// # Errors
+    /// [`StoreError`].
+    pub fn put_reading(
+        &mut self,
+        visit: VisitId,
+        id: ReadingId,
+        reading: &Reading,
+        now: DateTime<Utc>,
+    ) -> Result<(), StoreError> {
+        self.change(visit, now, |connection| {
+            put_reading(connection, visit, id, reading)
+        })
+    }
+
+    /// Takes a reading away.
+    ///
+    /// # Errors
+    /// [`StoreError`].
+    pub fn remove_reading(
+        &mut self,
+        visit: VisitId,
+        id: ReadingId,
+        now: DateTime<Utc>,
+    ) -> Result<(), StoreError> {
+        self.change(visit, now, |connection| {
+            let sql = "DELETE FROM reading WHERE visit_id = ?1 AND id = ?2";
+            connection.execute(sql, params![visit.to_string(), id.to_string()])?;
+            Ok(())
+        })
+    }
+
+    /// Keeps what was found about a cause.
+    ///
+    /// # Errors
+    /// [`StoreError`].
+    pub fn put_verdict(
+        &mut self,
+        visit: VisitId,
+        verdict: &Verdict,
+        now: DateTime<Utc>,
+    ) -> Result<(), StoreError> {
+        self.change(visit, now, |connection| {
+            put_verdict(connection, visit, verdict)
+        })
+    }
+
+    /// Keeps the list of what was done.
+    ///
+    /// # Errors
+    /// [`StoreError`].
+    pub fn put_actions(
+        &mut self,
+        visit: VisitId,
+        actions: &[Action],
+        now: DateTime<Utc>,
+    ) -> Result<(), StoreError> {
+        self.change(visit, now, |connection| {
+            put_actions(connection, visit, actions)
+        })
+    }
+
+    /// One change inside a visit, in one transaction with the time of the change.
+    fn change(
+        &mut self,
+        visit: VisitId,
+        now: DateTime<Utc>,
+        change: impl FnOnce(&Connection) -> Result<(), StoreError>,
+    ) -> Result<(), StoreError> {
+        let transaction = self.connection.transaction()?;
+        let sql = "UPDATE visit SET changed_at = ?2 WHERE id = ?1";
+        if transaction.execute(sql, params![visit.to_string(), stamp(now)])? == 0 {
+            return Err(not_found("visit", &visit.to_string()));
+        }
+        change(&transaction)?;
+        transaction.commit()?;
+        Ok(())
+    }
+}
+
+pub(super) fn parse_id(kind: &'static str, text: &str) -> Result<Uuid, StoreError> {
+    Uuid::parse_str(text).map_err(|error| StoreError::Damaged {
+        kind,
+        id: text.to_owned(),
+        detail: error.to_string(),
+    })
+}
+
+/// An identifier that follows from the visit and the place in its list.
+fn derived_id(visit: VisitId, index: usize) -> ReadingId {
+    let mut bytes = *visit.0.as_bytes();
+    for (byte, part) in bytes[8..].iter_mut().zip((index as u64 + 1).to_be_bytes()) {
+        *byte ^= part;
+    }
+    ReadingId(uuid::Builder::from_custom_bytes(bytes).into_uuid())
+}
+
+fn put_facts(
+    connection: &Connection,
+    id: VisitId,
+    system: SystemId,
+    visit: &Visit,
+    now: DateTime<Utc>,
+) -> Result<(), StoreError> {
+    let key = id.to_string();
+    connection
+        .prepare_cached(
+            "INSERT INTO visit (id, system_id, date, technician, complaint, means, outcome, notes, \
+             started_at, changed_at) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?9) \
+             ON CONFLICT (id) DO UPDATE SET system_id = ?2, date = ?3, technician = ?4, \
+             complaint = ?5, means = ?6, outcome = ?7, notes = ?8, changed_at = ?9",
+        )?
+        .execute(params![
+            key,
+            system.to_string(),
+            visit.date.map(|date| date.to_string()),
+            visit.technician,
+            visit.complaint,
+            to_document("visit", &key, &visit.means)?,
+            visit.outcome.as_ref().and_then(name),
+            visit.notes,
+            stamp(now),
+        ])?;
+    Ok(())
+}
+
+fn facts(connection: &Connection, id: VisitId) -> Result<(SystemId, Visit), StoreError> {
+    let key = id.to_string();
+    let mut statement = connection.prepare_cached(
+        "SELECT system_id, date, technician, complaint, means, outcome, notes FROM visit \
+         WHERE id = ?1",
+    )?;
+    let mut rows = statement.query([&key])?;
+    let row = rows.next()?.ok_or_else(|| not_found("visit", &key))?;
+    let system: String = row.get(0)?;
+    let date: Option<String> = row.get(1)?;
+    let means: String = row.get(4)?;
+    let outcome: Option<String> = row.get(5)?;
+    let visit = Visit {
+        date: date.map(|text| named("visit", &key, &text)).transpose()?,
+        technician: row.get(2)?,
+        complaint: row.get(3)?,
+        means: document("visit", &key, &means)?,
+        outcome: outcome
+            .map(|text| named("visit", &key, &text))
+            .transpose()?,
+        notes: row.get(6)?,
+        ..Visit::default()
+    };
+    Ok((SystemId(parse_id("system", &system)?), visit))
+}
+
+fn put_answer(connection: &Connection, visit: VisitId, answer: &Answer) -> Result<(), StoreError> {
+    connection
+        .prepare_cached(
+            "INSERT INTO answer (visit_id, finding, level) VALUES (?1, ?2, ?3) \
+             ON CONFLICT (visit_id, finding) DO UPDATE SET level = ?3",
+        )?
+        .execute(params![visit.to_string(), answer.finding, name(&answer.is)])?;
+    Ok(())
+}
+
+fn answers(connection: &Connection, visit: VisitId) -> Result<Vec<Answer>, StoreError> {
+    let key = visit.to_string();
+    let rows: Vec<(String, String)> = connection
+        .prepare_cached("SELECT finding, level FROM answer WHERE visit_id = ?1 ORDER BY finding")?
+        .query_map([&key], |row| Ok((row.get(0)?, row.get(1)?)))?
+        .collect::<Result<_, _>>()?;
+    rows.into_iter()
+        .map(|(finding, level)| {
+            Ok(Answer {
+                finding,
+                is: named("answer", &key, &level)?,
+            })
+        })
+        .collect()
+}
+
+fn put_reading(
+    connection: &Connection,
+    visit: VisitId,
+    id: ReadingId,
+    reading: &Reading,
+) -> Result<(), StoreError> {
+    let accuracy = reading.accuracy();
+    connection
+        .prepare_cached(
+            "INSERT INTO reading (id, visit_id, point, value, unit, accuracy_value, accuracy_unit, \
+             instrument, mode, taken_at, phase, circuit, note) \
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13) \
+             ON CONFLICT (id) DO UPDATE SET point = ?3, value = ?4, unit = ?5, \
+             accuracy_value = ?6, accuracy_unit = ?7, instrument = ?8, mode = ?9, taken_at = ?10, \
+             phase = ?11, circuit = ?12, note = ?13",
+        )?
+        .execute(params![
+            id.to_string(),
+            visit.to_string(),
+            reading.point().id(),
+            reading.value().value,
+            reading.value().unit.symbol(),
+            accuracy.map(|accuracy| accuracy.value),
+            accuracy.map(|accuracy| accuracy.unit.symbol()),
+            reading.instrument.map(crate::records::Instrument::id),
+            reading.mode.as_ref().and_then(name),
+            reading.taken_at.map(|at| at.to_rfc3339()),
+            name(&reading.phase),
+            reading.circuit,
+            reading.note,
+        ])?;
+    Ok(())
+}
+
+fn readings(connection: &Connection, visit: VisitId) -> Result<Vec<Reading>, StoreError> {
+    let sql = format!("SELECT {READING_COLUMNS} FROM reading WHERE visit_id = ?1 ORDER BY rowid");
+    let mut statement = connection.prepare_cached(&sql)?;
+    let mut rows = statement.query([visit.to_string()])?;
+    let mut readings = Vec::new();
+    while let Some(row) = rows.next()? {
+        readings.push(reading(row)?);
+    }
+    Ok(readings)
+}
+
+fn put_verdict(
+    connection: &Connection,
+    visit: VisitId,
+    verdict: &Verdict,
+) -> Result<(), StoreError> {
+    connection
+        .prepare_cached(
+            "INSERT INTO verdict (visit_id, cause, confirmed, by_check) VALUES (?1, ?2, ?3, ?4) \
+             ON CONFLICT (visit_id, cause) DO UPDATE SET confirmed = ?3, by_check = ?4",
+        )?
+        .execute(params![
+            visit.to_string(),
+            verdict.cause,
+            verdict.confirmed,
+            verdict.by_check
+        ])?;
+    Ok(())
+}
+
+fn verdicts(connection: &Connection, visit: VisitId) -> Result<Vec<Verdict>, StoreError> {
+    let sql = "SELECT cause, confirmed, by_check FROM verdict WHERE visit_id = ?1 ORDER BY cause";
+    let verdicts = connection
+        .prepare_cached(sql)?
+        .query_map([visit.to_string()], |row| {
+            Ok(Verdict {
+                cause: row.get(0)?,
+                confirmed: row.get(1)?,
+                by_check: row.get(2)?,
+            })
+        })?
+        .collect::<Result<_, _>>()?;
+    Ok(verdicts)
+}
+
+fn put_actions(
+    connection: &Connection,
+    visit: VisitId,
+    actions: &[Action],
+) -> Result<(), StoreError> {
+    let key = visit.to_string();
+    connection.execute("DELETE FROM action WHERE visit_id = ?1", [&key])?;
+    for (position, action) in actions.iter().enumerate() {
+        connection
+            .prepare_cached(
+                "INSERT INTO action (visit_id, position, document) VALUES (?1, ?2, ?3)",
+            )?
+            .execute(params![
+                key,
+                position as i64,
+                to_document("action", &key, action)?
+            ])?;
+    }
+    Ok(())
+}
+
+fn actions(connection: &Connection, visit: VisitId) -> Result<Vec<Action>, StoreError> {
+    let key = visit.to_string();
+    let texts: Vec<String> = connection
+        .prepare_cached("SELECT document FROM action WHERE visit_id = ?1 ORDER BY position")?
+        .query_map([&key], |row| row.get(0))?
+        .collect::<Result<_, _>>()?;
+    texts
+        .iter()
+        .map(|text| document("action", &key, text))
+        .collect()
+}
