@@ -1,40 +1,6 @@
 # The work plan: procedures, steps, cautions, tools, materials, quantities.
 # Steps are read with wet hands: short, one action after the other.
 
-# --- procedures -----------------------------------------------------------
-
-procedure-purge-loop = Purge the air out of the loop
-procedure-bleed-circulators = Bleed the circulators
-procedure-clean-strainer = Clean the strainer
-procedure-set-valves = Set the valves to run
-procedure-balance-circuits = Balance the circuits
-procedure-repair-circulator = Repair or replace the circulator
-procedure-correct-piping = Correct the direction of pumps and pipes
-procedure-fit-check-valve = Fit or replace the check valve
-procedure-flush-debris = Flush the debris out
-procedure-correct-freeze-point-dose = Strengthen the antifreeze
-procedure-dilute = Thin the antifreeze
-procedure-mix-charge = Mix the charge
-procedure-replace-fluid = Replace the fluid
-procedure-treat-water = Replace the fill water with approved water
-procedure-descale-exchanger = Descale the exchanger
-procedure-clean-loop-chemically = Clean the loop chemically
-procedure-recharge-pressure = Recharge the pressure
-procedure-stretch-and-recharge = Stretch the pipe and recharge
-procedure-relieve-pressure = Let the pressure down into the band
-procedure-find-indoor-leak = Find and mend the indoor leak
-procedure-test-circuits-for-leak = Test the circuits and take the leaking one out
-procedure-restore-circuit = Bring the dead circuit back
-procedure-resize-circulator = Match the circulator to the loop
-procedure-clear-exchanger = Back-flush the exchanger
-procedure-service-expansion-tank = Set or replace the expansion tank
-procedure-refill-reservoir = Refill the reservoir
-procedure-correct-instrument = Correct or replace the instrument
-procedure-explain-and-record = Explain, record, and check again
-procedure-hand-over-refrigerant = Hand over: refrigerant side
-procedure-hand-over-electrical = Hand over: electrics and controls
-procedure-hand-over-air-side = Hand over: air side
-procedure-assess-loop-length = Assess the loop against the load
 
 # --- steps ----------------------------------------------------------------
 

@@ -12,8 +12,7 @@ use crate::records::{
 use crate::text::{Language, catalog};
 use crate::uncertainty::Uncertain;
 use crate::units::{
-    Fraction, GaugePressure, Length, Measure, Power, Quantity, Temperature, Unit, Volume,
-    VolumeFlow,
+    Fraction, GaugePressure, Length, Measure, Power, Temperature, Unit, Volume, VolumeFlow,
 };
 
 /// Four circuits of 500 ft of 3/4 in SDR 11 on a 4 ton unit, 25 % propylene
@@ -173,16 +172,17 @@ fn the_dead_head_limit_is_stretch_plus_the_air_allowed() {
     // Loop 4 × 500 ft of 3.01 gal/100 ft = 60.2 gal less 2.5 % for the average
     // wall = 58.7 gal plastic; the model adds 15 % for headers and 2 gal for the
     // unit. Short-term modulus 110 to 130 ksi at 73.4 °F, times 1.32 at 50 °F
-    // (PPI handbook, table B.1.2, from memory): 158 ksi. ΔV/V = 0.80·ΔP·(SDR − 1)/E
-    // (thin wall, ν 0.45) = 0.80·40·10/158 000 = 0.203 %: 0.119 gal, times 0.8 for
-    // a trench that holds a fifth = 0.095 gal. Liquid 4.5e-10 /Pa·276 kPa = 0.0124 %
+    // (PPI handbook, table B.1.2, from memory): 158 ksi. Thick wall (Lamé) with k =
+    // 11/9, ν 0.40: free (2.8·1.494 + 0.6)/0.494 = 9.69/E, held 2.8·1.694/0.494 =
+    // 9.60/E; 9.65·40/158 000 = 0.244 % of 58.7 gal = 0.143 gal, times 0.8 for a
+    // trench that holds a fifth = 0.115 gal. Liquid 4.5e-10 /Pa·276 kPa = 0.0124 %
     // of 69.6 gal = 0.009 gal. Air 0.2 % of 69.6 gal = 0.139 gal, squeezed by
-    // 1 − 24.7/64.7 = 0.618: 0.086 gal. Together 0.190 gal; a 10 in round tank holds
-    // 78.5 in² = 0.340 gal/in: 0.56 in.
+    // 1 − 24.7/64.7 = 0.618: 0.086 gal. Together 0.210 gal; a 10 in round tank holds
+    // 78.5 in² = 0.340 gal/in: 0.617 in.
     let sheet = computed(&file(), 10.0);
     near(value(&sheet, Q::LoopVolume, Unit::Gallon), 69.6, 0.5);
     near(value(&sheet, Q::DeadHeadAir, Unit::Gallon), 0.139, 0.003);
-    near(value(&sheet, Q::DeadHeadLimit, Unit::Inch), 0.56, 0.06);
+    near(value(&sheet, Q::DeadHeadLimit, Unit::Inch), 0.617, 0.02);
     let limit = sheet.get(Q::DeadHeadLimit).unwrap();
     assert!(limit.figure.standard > 0.0);
 }
@@ -239,22 +239,19 @@ fn the_dose_follows_lange_s_table() {
 
 #[test]
 fn a_strong_loop_is_thinned_and_a_refilled_one_dosed_from_water() {
-    // 35 vol % freezes at 3 °F, 25 vol % at 16 °F: replace (35 − 25)/35 = 0.286 of
-    // 69.6 gal = 19.9 gal.
+    // Melinder's table (from memory): propylene glycol 30 % by mass freezes at
+    // −12.8 °C, 20 % at −7.2 °C. To thin 30 to 20 %, replace a third of the mass:
+    // the 69.6 gal end with 0.2·1.017·69.6 of glycol, which is in 0.2·1.017·69.6/
+    // (0.3·1.024) = 46.1 gal of the old: drain 23.5 gal (Lange: SG 1.017, 1.024).
     let mut strong = file();
-    read(
-        &mut strong,
-        ReadingPoint::FreezePointSupply,
-        3.0,
-        Unit::Fahrenheit,
-    );
-    strong.visit.means.wanted_freeze_point =
-        Some(Measure::<Temperature>::new(16.0, Unit::Fahrenheit));
+    let freeze = ReadingPoint::FreezePointSupply;
+    read(&mut strong, freeze, -12.8, Unit::Celsius);
+    strong.visit.means.wanted_freeze_point = Some(Measure::<Temperature>::new(-7.2, Unit::Celsius));
     let sheet1 = computed(&strong, 5.0);
-    near(value(&sheet1, Q::DilutionVolume, Unit::Gallon), 19.9, 2.0);
+    near(value(&sheet1, Q::DilutionVolume, Unit::Gallon), 23.5, 1.0);
     assert!(sheet1.get(Q::AntifreezeDose).is_none());
-    // From water to 25 vol %: a quarter of 69.6 gal = 17.4 gal, and a little more
-    // for shrinking.
+    // From water to 20 % by mass: 0.20·1.017·69.6 gal/1.036 (pure glycol, Lange)
+    // = 13.7 gal.
     let model = LoopModel::of(&strong);
     let fresh = sheet(&Known {
         file: &strong,
@@ -262,7 +259,7 @@ fn a_strong_loop_is_thinned_and_a_refilled_one_dosed_from_water() {
         conditions: conditions(5.0),
         refilled: true,
     });
-    near(value(&fresh, Q::AntifreezeDose, Unit::Gallon), 17.6, 0.9);
+    near(value(&fresh, Q::AntifreezeDose, Unit::Gallon), 13.7, 0.4);
 }
 
 #[test]
@@ -319,9 +316,10 @@ fn more_is_left_in_a_cold_loop_than_in_a_warm_one() {
 #[test]
 fn the_missing_volume_is_the_stretch_between_two_readings() {
     // From 8 psi to the pressure to leave: apparent modulus after half an hour
-    // 82 ksi (PPI handbook, table B.1.1) at 73.4 °F, times 1.0 there. ΔV/V =
-    // 0.80·ΔP·10/82 000 = 0.0976 % per 10 psi, times 0.8 for the trench, of 58.7 gal:
-    // 0.046 gal per 10 psi; liquid 4.5e-10 /Pa of 69.6 gal: 0.0022 gal per 10 psi.
+    // 82 ksi (PPI handbook, table B.1.1) at 73.4 °F, times 1.0 there. Thick wall
+    // (Lamé), held, k = 11/9, ν 0.45: 2.9·(1.494 + 0.1)/0.494 = 9.36/E: 10 psi give
+    // 9.36·10/82 000 = 0.114 %, times 0.8 for the trench, of 58.7 gal: 0.0536 gal;
+    // liquid 4.5e-10 /Pa·69 kPa of 69.6 gal: 0.0022 gal. Together 0.0558 gal.
     let mut low = file();
     read(&mut low, ReadingPoint::StaticPressure, 8.0, Unit::Psi);
     let sheet = computed(&low, 23.0);
@@ -329,8 +327,8 @@ fn the_missing_volume_is_the_stretch_between_two_readings() {
     assert!(tens > 0.5, "{tens}");
     near(
         value(&sheet, Q::MissingVolume, Unit::Gallon),
-        0.048 * tens,
-        0.1 * 0.048 * tens,
+        0.0558 * tens,
+        0.03 * 0.0558 * tens,
     );
     assert!(sheet.get(Q::ReleaseVolume).is_none());
     let mut high = file();
