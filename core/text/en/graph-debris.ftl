@@ -9,18 +9,24 @@ context-debris-left-in-loop--no-filter = Without a filter the flush carries debr
 context-debris-left-in-loop--never-flushed = Nothing took the shavings out.
 context-debris-left-in-loop--flush-too-slow = Slow water leaves grit at the bottom of the bore.
 context-debris-left-in-loop--first-year = Shavings come loose in the first year.
+context-debris-left-in-loop--came-on-suddenly = A lump lets go and lodges.
 cause-strainer-loaded = Strainer loaded
     .homeowner = The screen that protects your system is full and needs cleaning.
 context-strainer-loaded--no-filter = What the flush filter did not catch the strainer does.
+context-strainer-loaded--came-on-slowly = A screen fills over months.
+context-strainer-loaded--since-start-up = A screen takes time to fill.
 cause-exchanger-loaded = Debris lodged in the unit's exchanger
     .homeowner = Dirt has lodged inside the heat pump's heat exchanger.
 context-exchanger-loaded--has-strainer = A strainer keeps most of it out.
 context-exchanger-loaded--no-filter = What was not filtered ends in the narrowest place.
+context-exchanger-loaded--came-on-slowly = It gathers over months.
+context-exchanger-loaded--since-start-up = It gathers over time.
 cause-unit-not-isolated-in-flush = Debris flushed through the unit, which was not valved off
     .homeowner = When the pipes were flushed, dirt was washed into the heat pump.
 context-unit-not-isolated-in-flush--heat-pump-not-isolated-in-flush = The record itself says the unit was not valved off.
 context-unit-not-isolated-in-flush--no-filter = Unfiltered flush water carries chips.
 context-unit-not-isolated-in-flush--older-than-five-years = It shows soon after start-up.
+context-unit-not-isolated-in-flush--since-start-up = It was blocked before the first start.
 
 ## Mechanisms
 
@@ -50,16 +56,12 @@ finding-better-after-backflush = Flow comes back after back-flushing the exchang
 
 link-debris-left-in-loop--loose-solids = Shavings and sand come loose and travel.
 link-debris-left-in-loop--strainer-loads-again = As long as there is debris, a clean screen fills again.
-link-debris-left-in-loop--came-on-suddenly = A lump lets go and lodges.
 link-strainer-loaded--strainer-restriction = A full screen passes little.
-link-strainer-loaded--came-on-slowly = A screen fills over months.
 link-exchanger-loaded--exchanger-blocked = The passages are the narrowest place of the loop.
 link-exchanger-loaded--better-after-backflush = What lodged from one side leaves by the same side.
-link-exchanger-loaded--came-on-slowly = It gathers over months.
 link-unit-not-isolated-in-flush--exchanger-blocked = The unit is valved off first so that the flush does not run through it.
 link-unit-not-isolated-in-flush--loose-solids = Part of what went in comes out again.
 link-unit-not-isolated-in-flush--better-after-backflush = What was flushed in can be flushed back out.
-link-unit-not-isolated-in-flush--trouble-since-start-up = It was blocked before the first start.
 link-loose-solids--sample-has-grit = A sample or a white filter shows it.
 link-loose-solids--strainer-restriction = The strainer catches them until it is full.
 link-loose-solids--exchanger-blocked = What passes the strainer lodges in the narrowest place.
