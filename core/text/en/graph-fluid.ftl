@@ -98,7 +98,6 @@ link-thick-fluid--ground-side-weak = A laminar loop looks like a short one.
 link-thick-fluid--improves-when-warm = Viscosity falls fast with temperature, a restriction stays.
 link-thick-fluid--worse-when-cold = Cold makes it thick.
 link-thick-fluid--circulator-power = Churning a thick fluid takes power.
-link-thick-fluid--circulator-hums = The pump labours.
 
 ## Checks
 

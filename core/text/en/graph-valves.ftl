@@ -50,7 +50,6 @@ finding-crossed-at-unit = Pipes traced from the wall arrive at the wrong ports
 link-three-way-valve-mis-set--fluid-bypasses = Between positions all three ways are open, and fluid goes the shortest.
 link-three-way-valve-mis-set--restriction = Between positions each way is narrowed.
 link-three-way-valve-mis-set--valve-not-in-run-position = The handle or slot shows it.
-link-three-way-valve-mis-set--came-back-after-purge = It was left so by whoever purged last.
 link-isolation-valve-part-closed--restriction = A half-closed ball or gate takes the head of the pump.
 link-isolation-valve-part-closed--isolation-valve-not-open = The handle shows it.
 link-isolation-valve-part-closed--drop-across-open-valve = The drop stands across the valve.

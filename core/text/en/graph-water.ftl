@@ -83,7 +83,6 @@ link-corrosion--black-magnetic-dust = Rusting without air makes black magnetite.
 link-corrosion--corrosive-water = Salty or soft water attacks.
 link-corrosion--loose-solids = Flakes and dust travel.
 link-corrosion--exchanger-fouled = Dust settles on the wall.
-link-corrosion--wet-or-crusted-fittings = Pinholes weep.
 link-biological-fouling--exchanger-fouled = A thin slime insulates well.
 link-biological-fouling--slime-on-screen = Slime sits where the flow is slow and on the screen.
 link-biological-fouling--sample-smells = Growth smells of rot or rotten eggs.
