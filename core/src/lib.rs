@@ -8,9 +8,12 @@
 pub mod api;
 pub mod charge;
 pub mod diagnosis;
+pub mod evidence;
+pub mod figures;
 pub mod fluids;
 pub mod heat;
 pub mod hydraulics;
+pub mod model;
 pub mod plan;
 pub mod pressure;
 pub mod records;

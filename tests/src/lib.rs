@@ -1,3 +1,15 @@
 //! Shared pieces of the outside checks.
 
 pub mod invented;
+pub mod networks;
+pub mod pages;
+
+/// Rows of a committed reference table: comment lines and the header line left out, cells
+/// split at commas.
+pub fn rows(table: &'static str) -> impl Iterator<Item = Vec<&'static str>> {
+    table
+        .lines()
+        .filter(|line| !line.starts_with('#') && !line.is_empty())
+        .skip(1)
+        .map(|line| line.split(',').collect())
+}

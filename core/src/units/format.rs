@@ -13,16 +13,15 @@ pub fn with_decimals<Q: Quantity>(value: Q, unit: Unit, decimals: usize) -> Stri
     join(&number(unit.from_si(value.si()), decimals), unit)
 }
 
-/// A quantity with its standard uncertainty, both in one unit and rounded
-/// alike to two significant digits of the uncertainty at most: `7.4 ± 0.8 gpm`.
-pub fn uncertain<Q: Quantity>(value: Q, standard_uncertainty: f64, unit: Unit) -> String {
-    let spread = (standard_uncertainty / (unit.to_si(1.0) - unit.to_si(0.0))).abs();
-    let decimals = decimals_for(spread).unwrap_or(unit.decimals());
-    let number = number(unit.from_si(value.si()), decimals);
-    if spread > 0.0 {
-        join(&format!("{number} ± {spread:.decimals$}"), unit)
-    } else {
-        join(&number, unit)
+/// A number with what it is uncertain by, in one unit and rounded alike:
+/// `7.4 ± 0.8 gpm`. Without uncertainty, the decimals of a field reading.
+pub fn plus_minus(value: f64, spread: f64, unit: Unit) -> String {
+    match decimals_for(spread) {
+        Some(decimals) => join(
+            &format!("{} ± {spread:.decimals$}", number(value, decimals)),
+            unit,
+        ),
+        None => join(&number(value, unit.decimals()), unit),
     }
 }
 

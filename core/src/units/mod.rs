@@ -6,12 +6,16 @@
 //! edge: [`Measure`] keeps a number as it was written, [`parse`] reads what a
 //! person types and [`format`] prints it.
 
+mod bound;
 pub mod format;
 mod measure;
 pub mod parse;
 mod quantity;
+mod system;
 mod unit;
 
+pub use bound::{Bound, OutOfRange};
 pub use measure::Measure;
 pub use quantity::*;
+pub use system::UnitSystem;
 pub use unit::{Dimension, Unit};

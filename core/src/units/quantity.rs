@@ -95,6 +95,12 @@ quantity!(/// Thermal conductivity, W/(m·K).
     ThermalConductivity, Conductivity, "thermal conductivity");
 quantity!(/// Thermal conductance of an exchanger (UA), W/K.
     Conductance, Conductance, "thermal conductance");
+quantity!(/// Volumetric thermal expansion coefficient, 1/K.
+    ThermalExpansion, Expansion, "thermal expansion");
+quantity!(/// Relative volume change by pressure (compressibility, elastic compliance), 1/Pa.
+    Compressibility, Compressibility, "compressibility");
+quantity!(/// Elastic modulus, Pa.
+    Modulus, Pressure, "elastic modulus");
 quantity!(/// Dimensionless fraction, 1.
     Fraction, Fraction, "fraction");
 quantity!(/// Electric current, A.
@@ -118,6 +124,9 @@ linear!(
     Power,
     Duration,
     Conductance,
+    ThermalExpansion,
+    Compressibility,
+    Modulus,
     Fraction
 );
 
@@ -157,6 +166,11 @@ impl Sub<TemperatureDifference> for Temperature {
     fn sub(self, difference: TemperatureDifference) -> Self {
         Self(self.0 - difference.0)
     }
+}
+
+impl Number {
+    /// One.
+    pub const ONE: Self = Self(1.0);
 }
 
 impl AbsolutePressure {

@@ -25,6 +25,8 @@ pub enum Dimension {
     SpecificHeat,
     Conductivity,
     Conductance,
+    Expansion,
+    Compressibility,
     Fraction,
     Current,
     ElectricalConductivity,
@@ -73,6 +75,8 @@ units! {
     Bar "bar" "bar" ["barg" "bara" "bars"] Pressure 1e5, 0.0, 2;
     Kilopascal "kPa" "kPa" ["kpag" "kpaa"] Pressure 1e3, 0.0, 0;
     Pascal "Pa" "Pa" [] Pressure 1.0, 0.0, 0;
+    Megapascal "MPa" "MPa" ["mpa"] Pressure 1e6, 0.0, 0;
+    Ksi "ksi" "ksi" [] Pressure 1e3 * PSI, 0.0, 1;
     FootOfWater "ftH2O" "ft of water" ["ft of water" "fth2o" "ft h2o" "ftwc" "ft wc" "ft head" "feet of water"] Pressure 2_989.066_92, 0.0, 1;
     MetreOfWater "mH2O" "m of water" ["m of water" "mh2o" "m h2o" "mwc" "mws" "metres of water"] Pressure 9_806.65, 0.0, 2;
     InchOfMercury "inHg" "inHg" ["in hg" "inches of mercury"] Pressure 3_386.389, 0.0, 1;
@@ -111,6 +115,11 @@ units! {
     WattPerKelvin "W/K" "W/K" [] Conductance 1.0, 0.0, 0;
     KilowattPerKelvin "kW/K" "kW/K" [] Conductance 1e3, 0.0, 2;
     BtuPerHourFahrenheit "Btu/(h.degF)" "Btu/(h·°F)" ["btu/(h·°f)"] Conductance BTU_PER_HOUR * 1.8, 0.0, 0;
+    PerKelvin "1/K" "1/K" ["1/°c" "1/degc"] Expansion 1.0, 0.0, 6;
+    PerFahrenheit "1/degF" "1/°F" ["1/°f"] Expansion 1.8, 0.0, 6;
+    PerPascal "1/Pa" "1/Pa" [] Compressibility 1.0, 0.0, 12;
+    PerBar "1/bar" "1/bar" [] Compressibility 1e-5, 0.0, 7;
+    PerPsi "1/psi" "1/psi" [] Compressibility 1.0 / PSI, 0.0, 8;
     Percent "%" "%" ["percent" "pct"] Fraction 0.01, 0.0, 1;
     One "1" "" [] Fraction 1.0, 0.0, 3;
     Ampere "A" "A" ["amp" "amps" "ampere"] Current 1.0, 0.0, 2;

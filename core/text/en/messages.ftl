@@ -17,3 +17,36 @@ fault-not-accepted = { $path }: "{ $found }" is not accepted. { $accepted ->
 fault-out-of-range = { $path }: { $found } cannot be; it must be { $accepted }.
 fault-malformed = { $path }: "{ $found }" is not well formed ({ $accepted }).
 fault-internal = The program failed on this file: { $found }. Please report it.
+
+# Errors at the boundary.
+error-store-cannot-open = The database cannot be opened. { $detail }. Check that the folder exists and can be written.
+error-store-newer = { $detail }. Update the program; nothing was changed.
+error-store-migration = { $detail }. Nothing was changed.
+error-store-disk-full = The disk is full, so this was not kept. Make room and enter it again.
+error-store-read-only = The folder cannot be written, so this was not kept. Choose another folder or allow writing.
+error-store-busy = Another program is holding the database, so this was not kept. Close it and try again.
+error-store-damaged = A stored record is damaged. { $detail }. Restore a backup.
+error-store-failed = The database failed, so this was not kept. { $detail }
+error-not-found = This record does not exist any more. { $detail }
+error-no-such-field = There is no field "{ $field }".
+error-no-such-finding = There is no finding "{ $finding }".
+error-no-such-answer = "{ $found }" is no answer to "{ $finding }".
+error-no-such-name = There is no { $field } "{ $found }".
+error-not-accepted = { $field }: "{ $found }" is not accepted. Write one of: { $accepted }.
+error-out-of-range = { $field }: { $found } cannot be. It must be { $accepted }.
+error-bad-accuracy = { $field }: an accuracy of { $found } cannot be. It must be { $accepted }.
+error-no-value = { $field }: nothing was written.
+error-not-a-number = { $field }: "{ $found }" does not start with a number. Write for example 12.5.
+error-ambiguous-number = { $field }: "{ $found }" can be read in two ways. Write it without the comma.
+error-no-reading = { $field }: "{ $found }" is not a number that can be read here.
+error-no-unit = { $field }: "{ $found }" has no unit. Write one of: { $accepted }.
+error-wrong-unit = { $field }: "{ $found }" is not a unit of this. Write one of: { $accepted }.
+
+unlikely-value = { $value } is unusual here. Is it right? It is kept as written.
+site-without-name = Site without a name
+answer-yes = yes
+answer-no = no
+answer-low = low
+answer-normal = normal
+answer-high = high
+count = { $count }

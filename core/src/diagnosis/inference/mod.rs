@@ -15,12 +15,20 @@ mod tree;
 
 pub use case::CaseError;
 pub(super) use network::Observed;
-pub(super) use probe::{Probe, Run};
+pub(super) use probe::{Factor, Probe, Run};
 
 use super::evidence::Case;
 use super::graph::{CauseIx, FindingIx, Graph, MechanismIx, Parent};
 use network::Network;
 use tree::{MAX_STATES, Table, Tree, Weights, Workspace};
+
+/// The priors of the causes and the readings of a case.
+pub(super) fn case_parts(
+    graph: &Graph,
+    case: &Case,
+) -> Result<(Vec<f64>, Vec<Observed>), CaseError> {
+    Ok((case::priors(graph, case)?, case::observed(graph, case)?))
+}
 
 /// A case worked out on a graph: the probability of everything given everything observed.
 pub struct Inference<'g> {
@@ -29,7 +37,7 @@ pub struct Inference<'g> {
     observed: Vec<Observed>,
     evidence: Vec<Table>,
     unary: Vec<Weights>,
-    beliefs: Vec<f64>,
+    beliefs: Vec<Weights>,
     log_evidence: f64,
     finding_levels: Vec<Option<[f64; 3]>>,
 }
@@ -42,8 +50,7 @@ impl<'g> Inference<'g> {
     /// the wrong scale or a prior out of range, or is impossible under the
     /// graph (which takes hard evidence against certainties).
     pub fn new(graph: &'g Graph, case: &Case) -> Result<Self, CaseError> {
-        let priors = case::priors(graph, case)?;
-        let observed = case::observed(graph, case)?;
+        let (priors, observed) = case_parts(graph, case)?;
         let Network {
             cards,
             fixed,
@@ -67,10 +74,7 @@ impl<'g> Inference<'g> {
         tree.outward(&mut room, &unary, true);
 
         let nodes = graph.causes().len() + graph.mechanisms().len();
-        let beliefs = room.beliefs[..nodes]
-            .iter()
-            .map(|belief| belief[1])
-            .collect();
+        let beliefs = room.beliefs[..nodes].to_vec();
         let mut finding_levels = vec![None; graph.findings().len()];
         for (slot, (observation, by_level)) in observed.iter().zip(&evidence_by_level).enumerate() {
             let adjoint = tree.evidence_adjoint(&room, slot);
@@ -97,7 +101,13 @@ impl<'g> Inference<'g> {
     /// P(cause | evidence).
     #[must_use]
     pub fn cause(&self, cause: CauseIx) -> f64 {
-        self.beliefs[cause.0]
+        self.beliefs[cause.0][1]
+    }
+
+    /// Binary logarithm of the odds of a cause given the evidence.
+    #[must_use]
+    pub fn log_odds(&self, cause: CauseIx) -> f64 {
+        probe::log_odds(&self.beliefs[cause.0])
     }
 
     /// P(cause) before evidence, after facts and learned priors.
@@ -109,7 +119,7 @@ impl<'g> Inference<'g> {
     /// P(mechanism at work | evidence).
     #[must_use]
     pub fn mechanism(&self, mechanism: MechanismIx) -> f64 {
-        self.beliefs[self.graph.causes().len() + mechanism.0]
+        self.beliefs[self.graph.causes().len() + mechanism.0][1]
     }
 
     /// P(level | evidence) of a finding, in the order of its scale's levels.
@@ -117,8 +127,8 @@ impl<'g> Inference<'g> {
     #[must_use]
     pub fn finding(&self, finding: FindingIx) -> Vec<f64> {
         let count = self.graph.finding(finding).scale.count();
-        let levels =
-            self.finding_levels[finding.0].unwrap_or_else(|| self.probe().finding_levels(finding));
+        let levels = self.finding_levels[finding.0]
+            .unwrap_or_else(|| self.probe().finding_levels(finding, &[]));
         levels[..count].to_vec()
     }
 
