@@ -41,6 +41,8 @@ finding-circuit-wakes-when-purged = Dead circuit gives air and comes alive when 
     .homeowner = One circuit came back to life after it was flushed by itself.
 finding-computed-circuits-uneven = Computed flows of the circuits are uneven
     .homeowner = By calculation the circuits share the flow unevenly.
+finding-circuit-flow-low = Flow of one circuit is low by its meter or balancing valve
+    .homeowner = One ground circuit gets too little flow.
 
 ## Links
 
@@ -58,6 +60,7 @@ link-circuits-unbalanced--idle-circuit = The longer circuit gets less.
 link-circuits-unbalanced--computed-circuits-uneven = The network calculation shows it.
 link-idle-circuit--circuit-returns-differ = A slow circuit comes back nearer to ground temperature than its neighbours.
 link-idle-circuit--ground-side-weak = Less pipe does the work.
+link-idle-circuit--circuit-flow-low = Measured by itself, it gets less than its share.
 
 ## Checks
 
@@ -67,3 +70,5 @@ check-flush-circuit-both-ways = Flush the slow circuit alone
     .how = Pumps and unit valved off, filter clean. Put the cart on the slow circuit alone, read flow and pressure, watch for air; only then, with the filter clear and no check valve in the way, try the other direction.
 check-compute-circuit-flows = Compute the flow of each circuit
     .how = From lengths and sizes the program computes how circuits share the flow.
+check-measure-circuit-flows = Measure the flow of each circuit
+    .how = Read the circuit meters or balancing valves at the manifold, or clamp a meter on each circuit in turn.

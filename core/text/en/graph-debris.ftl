@@ -51,6 +51,8 @@ finding-exchanger-drop-for-flow = Exchanger's pressure drop against its curve at
     .homeowner = How much the heat exchanger holds the flow back.
 finding-better-after-backflush = Flow comes back after back-flushing the exchanger
     .homeowner = The flow recovered after the heat exchanger was flushed backwards.
+finding-chips-at-exchanger = Chips or mud at the exchanger's inlet
+    .homeowner = Dirt was found at the heat exchanger.
 
 ## Links
 
@@ -73,6 +75,7 @@ link-strainer-restriction--strainer-screen-dirty = What holds the flow back is s
 link-strainer-restriction--restriction = The whole flow must pass it.
 link-strainer-restriction--suction-pressure = A strainer before the pump takes its suction away.
 link-exchanger-blocked--exchanger-drop-for-flow = Fewer passages, more drop at the same flow.
+link-exchanger-blocked--chips-at-exchanger = What cannot enter lies at the inlet.
 link-exchanger-blocked--restriction = The whole flow must pass it.
 link-exchanger-blocked--approach = Blocked passages exchange no heat.
 link-exchanger-blocked--loop-flow = Read from its own pressure drop, a blocked exchanger seems to pass more than it does.
@@ -89,3 +92,5 @@ check-exchanger-drop-known-flow = Exchanger's drop at a known flow
     .how = Read the exchanger's pressure drop and the flow by meter at the same time and compare with the unit's curve, corrected for the fluid.
 check-backflush-exchanger = Back-flush the exchanger and read the flow again
     .how = Power off and locked, unit valved off from the loop. Run the cart backwards through the exchanger alone into a filter bag, then put it back and read the flow.
+check-open-exchanger-inlet = Look into the exchanger's inlet
+    .how = Power off and locked, unit valved off and let down. Open the inlet connection and look with a torch.

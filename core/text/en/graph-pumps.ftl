@@ -77,6 +77,8 @@ finding-valve-slams = Knock when the pump stops
     .homeowner = You hear a knock when the pump stops.
 finding-check-valve-hot-spot = Large pressure drop across the check valve
     .homeowner = A valve holds the flow back.
+finding-no-check-valve-found = No check valve in pump body or pipe
+    .homeowner = There is no valve that stops the fluid from running back.
 
 ## Links
 
@@ -106,6 +108,7 @@ link-check-valve-stuck-shut--restriction = The flow has to force the disc.
 link-check-valve-stuck-shut--check-valve-hot-spot = The drop stands across the valve.
 link-check-valve-missing--back-flow = Nothing stops the fluid from running back or rising warm.
 link-check-valve-missing--low-flow = Part of the flow of one pump goes back through the other.
+link-check-valve-missing--no-check-valve-found = Where none was fitted, none is found.
 link-back-flow--flow-when-idle = The idle pump spins or its pipe is warm.
 link-back-flow--valve-slams = Flow that turns round slams what is loose.
 link-back-flow--circulator-rise = Flow back through the idle pump takes head from the running one.

@@ -65,6 +65,10 @@ finding-air-temperature-change = Temperature change of the air across the unit
     .homeowner = How much the air is warmed or cooled.
 finding-hot-gas-both-ways = Reversing valve warm on all lines, or compressor does not build pressure
     .homeowner = A part inside the heat pump leaks heat across.
+finding-settings-wrong = Thermostat, stage or auxiliary-heat setting is not as it should be
+    .homeowner = A setting was not right.
+finding-switch-sticks = Flow switch or sensor sticks, chatters or has a loose wire
+    .homeowner = A sensor or its wire is faulty.
 
 ## Links
 
@@ -86,10 +90,12 @@ link-air-filter-or-coil-dirty--load-side-starved = Dirt holds the air back.
 link-air-filter-or-coil-dirty--air-filter-dirty = It is seen.
 link-flow-switch-or-sensor-fault--false-trip = It reports what is not so.
 link-flow-switch-or-sensor-fault--display-disagrees = The display shows the sensor's error.
+link-flow-switch-or-sensor-fault--switch-sticks = Looked at closely, it shows.
 link-control-fault--controls-out-of-step = Watching a start shows it.
 link-control-fault--capacity-short = The wrong stage or the heater runs.
 link-control-fault--auxiliary-heat-often = The back-up is called too early.
 link-control-fault--false-trip = A pump called too late trips the protection.
+link-control-fault--settings-wrong = Read one by one, the wrong setting shows.
 link-refrigerant-side-weak--temperature-split = Less heat from the same flow.
 link-refrigerant-side-weak--capacity-short = Less heat is carried over.
 link-refrigerant-side-weak--air-temperature-change = Less heat in the same air.
@@ -115,6 +121,10 @@ check-prove-the-trip = Prove flow and temperature while it trips
     .how = Read flow and temperatures yourself while the unit runs towards its trip and compare with its display. Never bypass a protection to keep it running.
 check-watch-a-start = Watch the unit through a start
     .how = From the call to full run: pump first, then compressor, auxiliary heat last.
+check-read-settings = Read the settings
+    .how = Thermostat, stages, balance point of the auxiliary heat, pump delay: compare with the unit's instructions.
+check-look-at-switch = Look at flow switch and sensors
+    .how = Power off and locked. Look at the paddle or membrane, the wires and the plug; feel for play.
 check-look-for-oil = Look for oil at refrigerant joints
     .how = Covers that need no tool only. Oil marks a leak.
 check-air-temperatures = Air temperature change across the unit
