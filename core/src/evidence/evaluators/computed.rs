@@ -41,8 +41,9 @@ const HORIZONTAL_FT_PER_TON: f64 = 500.0;
 const POND_FT_PER_TON: f64 = 300.0;
 const LENGTH_SPREAD: f64 = 0.18;
 
-/// Least computed circuit flow over the mean. Within a tenth is even; judgement.
-const EVEN: Levels = Levels::presence(&[(0.84, 1.0)], &[(0.05, 0.9)]);
+/// Least computed circuit flow over the largest. Within a tenth of the mean is
+/// even; judgement.
+const EVEN: Levels = Levels::presence(&[(0.76, 1.0)], &[(0.05, 0.84)]);
 const EVEN_SPREAD: f64 = 0.03;
 
 /// More circuits than this are not solved one by one.
@@ -307,8 +308,7 @@ fn length_short(call: &Call<'_>) -> Vec<Evaluation> {
 fn uneven(call: &Call<'_>) -> Vec<Evaluation> {
     let evaluated = || {
         let field = field(call)?;
-        let count = field.circuits.len();
-        if count < 2 {
+        if field.circuits.len() < 2 {
             return None;
         }
         let flow = call.model.demand.flow.value();
@@ -327,8 +327,8 @@ fn uneven(call: &Call<'_>) -> Vec<Evaluation> {
             .iter()
             .map(|link| solved.flow(*link).si())
             .collect();
-        let mean = flows.iter().sum::<f64>() / count as f64;
-        let least = flows.iter().copied().fold(f64::INFINITY, f64::min) / mean;
+        let most = flows.iter().copied().fold(0.0, f64::max);
+        let least = flows.iter().copied().fold(f64::INFINITY, f64::min) / most;
         if !least.is_finite() {
             return None;
         }

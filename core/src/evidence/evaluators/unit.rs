@@ -3,7 +3,7 @@
 
 use super::Evaluator;
 use super::flow::{heat_capacity, ways};
-use super::split::{rated_heat, water_change};
+use super::split::{rated_capacity, rated_heat, rated_input, water_change};
 use crate::evidence::call::{Call, State, Taken};
 use crate::evidence::evaluation::{Compared, Evaluation};
 use crate::evidence::levels::Levels;
@@ -296,7 +296,7 @@ fn entering_or_guess(call: &Call<'_>, mode: OperatingMode) -> Uncertain<Temperat
 
 /// Rated capacity of a mode at this entering water; heat from the loop carries
 /// its change with temperature.
-fn rated_capacity(call: &Call<'_>, mode: OperatingMode) -> (f64, f64) {
+fn capacity_today(call: &Call<'_>, mode: OperatingMode) -> (f64, f64) {
     let demand = &call.model.demand;
     let rated = if mode == OperatingMode::Cooling {
         demand.rejection
@@ -305,12 +305,7 @@ fn rated_capacity(call: &Call<'_>, mode: OperatingMode) -> (f64, f64) {
     };
     let heat = rated_heat(call, mode, entering_or_guess(call, mode));
     let change = heat.0 / rated.value().si();
-    let unit = call.file.system.heat_pump.as_ref();
-    let own = unit.and_then(|unit| match mode {
-        OperatingMode::Cooling => unit.cooling_capacity,
-        _ => unit.heating_capacity,
-    });
-    let value = own.map_or(demand.capacity.value(), |own| own.get()).si() * change;
+    let value = rated_capacity(call, mode).si() * change;
     (value, value * heat.1 / heat.0.abs().max(1.0))
 }
 
@@ -319,21 +314,7 @@ fn power(call: &Call<'_>) -> Vec<Evaluation> {
     by_mode(call, ReadingPoint::UnitPower)
         .iter()
         .filter_map(|(mode, taken)| {
-            // Rated input is what rejection adds to, or extraction lacks from, the capacity.
-            let unit = call.file.system.heat_pump.as_ref();
-            let (own, heat) = if *mode == OperatingMode::Cooling {
-                (
-                    unit.and_then(|unit| unit.cooling_capacity),
-                    demand.rejection,
-                )
-            } else {
-                (
-                    unit.and_then(|unit| unit.heating_capacity),
-                    demand.extraction,
-                )
-            };
-            let capacity = own.map_or(demand.capacity.value(), |own| own.get());
-            let rated = (heat.value() - capacity).si().abs();
+            let rated = rated_input(call, *mode).si();
             let relative = demand.capacity.standard() / demand.capacity.value().si();
             let expected = Uncertain::new(Power::from_si(rated), rated * relative.hypot(0.1));
             (rated > 0.0).then(|| {
@@ -354,7 +335,7 @@ fn capacity(call: &Call<'_>) -> Vec<Evaluation> {
     by_mode(call, ReadingPoint::UnitCapacity)
         .iter()
         .map(|(mode, taken)| {
-            let (value, standard) = rated_capacity(call, *mode);
+            let (value, standard) = capacity_today(call, *mode);
             let expected = Uncertain::new(Power::from_si(value), standard);
             let entering = entering_or_guess(call, *mode);
             Evaluation::of(
