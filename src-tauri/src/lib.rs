@@ -1,1 +1,47 @@
-//! shell
+//! The shell of Returnline: opens the window, holds the engine, and passes
+//! each command of the interface on to it.
+//!
+//! It knows nothing about ground loops. Engineering, texts of findings and
+//! storage are the engine's; the shell adds only what belongs to the device:
+//! the window, the data folder and the dialog that asks where to save.
+
+#![cfg_attr(mobile, allow(unsafe_code))]
+
+pub mod commands;
+mod saving;
+mod state;
+
+use commands::{about, readings, visits};
+use tauri::Manager;
+
+/// Builds the app and runs it until its window is closed.
+///
+/// Exits the process with a message on standard error when the window or the
+/// data folder cannot be opened, since there is no window yet to say it in.
+#[cfg_attr(mobile, tauri::mobile_entry_point)]
+pub fn run() {
+    let outcome = tauri::Builder::default()
+        .plugin(tauri_plugin_dialog::init())
+        .plugin(tauri_plugin_fs::init())
+        .plugin(tauri_plugin_opener::init())
+        .setup(|app| {
+            let state = state::Shell::open(app.handle())?;
+            app.manage(state);
+            Ok(())
+        })
+        .invoke_handler(tauri::generate_handler![
+            about::about,
+            visits::list_visits,
+            visits::start_visit,
+            visits::open_visit,
+            visits::set_field,
+            visits::set_answer,
+            readings::put_reading,
+            readings::remove_reading,
+        ])
+        .run(tauri::generate_context!());
+    if let Err(error) = outcome {
+        eprintln!("returnline: {error}");
+        std::process::exit(1);
+    }
+}

@@ -1,1 +1,114 @@
-//! Use cases: the one typed boundary that the shell and the headless program call.
+//! Use cases: the one typed boundary that the shell and the headless program
+//! call.
+//!
+//! What crosses is data for showing ([`types`]): texts already in the person's
+//! language and units, identifiers to come back with, and what was typed, as
+//! it was typed. Nothing outside needs engineering or unit arithmetic.
+
+mod assess;
+mod call;
+mod error;
+mod forms;
+mod knowledge;
+mod plan;
+mod readings;
+mod report;
+pub mod types;
+mod visits;
+
+pub use call::{Answer, Call, read_visit_file};
+pub use error::ApiError;
+pub use knowledge::{Knowledge, knowledge};
+
+use crate::store::Store;
+use crate::text::{Catalog, Language, catalog};
+use crate::units::UnitSystem;
+use chrono::{DateTime, NaiveDate, Utc};
+use std::path::Path;
+use uuid::Uuid;
+
+/// What the engine needs from around it: the time, and identifiers that no
+/// other device makes.
+pub trait Surroundings: Send + Sync {
+    /// Now.
+    fn now(&self) -> DateTime<Utc>;
+    /// The day where the person stands.
+    fn today(&self) -> NaiveDate;
+    /// A new identifier.
+    fn new_id(&self) -> Uuid;
+}
+
+/// The clock and the random numbers of this machine.
+pub struct ThisMachine;
+
+impl Surroundings for ThisMachine {
+    fn now(&self) -> DateTime<Utc> {
+        Utc::now()
+    }
+    fn today(&self) -> NaiveDate {
+        chrono::Local::now().date_naive()
+    }
+    fn new_id(&self) -> Uuid {
+        Uuid::now_v7()
+    }
+}
+
+/// How answers are worded.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub struct Wording {
+    /// The language.
+    pub language: Language,
+    /// US customary or SI.
+    pub units: UnitSystem,
+}
+
+impl Default for Wording {
+    fn default() -> Self {
+        Self {
+            language: Language::English,
+            units: UnitSystem::Us,
+        }
+    }
+}
+
+impl Wording {
+    pub(crate) fn catalog(self) -> &'static Catalog {
+        catalog(self.language)
+    }
+}
+
+/// The engine with an open store.
+pub struct Engine {
+    store: Store,
+    surroundings: Box<dyn Surroundings>,
+    wording: Wording,
+}
+
+impl Engine {
+    /// Opens the store at a path.
+    ///
+    /// # Errors
+    /// [`ApiError`].
+    pub fn open(path: &Path, surroundings: Box<dyn Surroundings>) -> Result<Self, ApiError> {
+        let wording = Wording::default();
+        let store = Store::open(path).map_err(|error| ApiError::store(&error, wording))?;
+        Ok(Self {
+            store,
+            surroundings,
+            wording,
+        })
+    }
+
+    /// How answers are worded.
+    pub fn wording(&self) -> Wording {
+        self.wording
+    }
+
+    /// Words answers in another way from now on.
+    pub fn set_wording(&mut self, wording: Wording) {
+        self.wording = wording;
+    }
+}
+
+#[cfg(test)]
+mod tests;

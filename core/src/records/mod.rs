@@ -4,6 +4,7 @@
 //! here computes engineering. Records depend on `units` and on nothing else.
 
 mod commissioning;
+pub mod field;
 mod id;
 mod instrument;
 mod point;

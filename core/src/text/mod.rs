@@ -26,8 +26,32 @@ macro_rules! files {
     };
 }
 
+#[rustfmt::skip] // one name a line
 const ENGLISH: Files = files!("en":
-    "records", "messages", "model", "evidence", "graph-base", "graph-procedures", "graph-air", "graph-circuits", "graph-debris", "graph-fluid", "graph-ground", "graph-instruments", "graph-leaks", "graph-pressure", "graph-pumps", "graph-tanks", "graph-unit", "graph-valves", "graph-water",
+    "assessment",
+    "evidence",
+    "fields",
+    "graph-air",
+    "graph-base",
+    "graph-circuits",
+    "graph-debris",
+    "graph-fluid",
+    "graph-ground",
+    "graph-instruments",
+    "graph-leaks",
+    "graph-pressure",
+    "graph-procedures",
+    "graph-pumps",
+    "graph-tanks",
+    "graph-unit",
+    "graph-valves",
+    "graph-water",
+    "messages",
+    "model",
+    "plan",
+    "program",
+    "records",
+    "report",
 );
 
 impl Language {

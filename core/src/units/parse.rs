@@ -30,12 +30,12 @@ pub enum ParseError {
         accepted: String,
     },
     /// The unit does not belong to this kind of quantity.
-    #[error("`{unit}` is not a unit of {kind}; write one of: {accepted}")]
+    #[error("`{unit}` is not accepted here; write one of: {accepted}")]
     WrongUnit {
         /// What was written.
         unit: String,
-        /// The kind of quantity.
-        kind: &'static str,
+        /// What should have been measured.
+        dimension: Dimension,
         /// The units that would be accepted.
         accepted: String,
     },
@@ -58,6 +58,19 @@ pub fn accepted(dimension: Dimension) -> String {
 /// # Errors
 /// [`ParseError`], which names what was written and what would be accepted.
 pub fn measure<Q: Quantity>(text: &str, default: Option<Unit>) -> Result<Measure<Q>, ParseError> {
+    let (value, unit) = plain(text, Q::DIMENSION, default)?;
+    Ok(Measure::new(value, unit))
+}
+
+/// As [`measure`], for a dimension known only at run time.
+///
+/// # Errors
+/// [`ParseError`].
+pub fn plain(
+    text: &str,
+    dimension: Dimension,
+    default: Option<Unit>,
+) -> Result<(f64, Unit), ParseError> {
     let text = text.trim();
     if text.is_empty() {
         return Err(ParseError::Empty);
@@ -67,15 +80,15 @@ pub fn measure<Q: Quantity>(text: &str, default: Option<Unit>) -> Result<Measure
             text.chars().take(MAX_TEXT).collect::<String>() + "…",
         ));
     }
-    if Q::DIMENSION == Dimension::Length
+    if dimension == Dimension::Length
         && let Some(feet) = feet_and_inches(text)
     {
-        return Ok(Measure::new(feet, Unit::Foot));
+        return Ok((feet, Unit::Foot));
     }
     let (value, rest) = number(text)?;
     let unit = match (rest.trim(), default) {
-        ("", Some(unit)) => unit,
-        ("", None) => match Q::DIMENSION {
+        ("", Some(unit)) if unit.dimension() == dimension => unit,
+        ("", _) => match dimension {
             Dimension::Number => Unit::Plain,
             Dimension::Fraction => Unit::One,
             dimension => {
@@ -85,15 +98,13 @@ pub fn measure<Q: Quantity>(text: &str, default: Option<Unit>) -> Result<Measure
                 });
             }
         },
-        (written, _) => {
-            Unit::named(Q::DIMENSION, written).ok_or_else(|| ParseError::WrongUnit {
-                unit: written.to_owned(),
-                kind: Q::NAME,
-                accepted: accepted(Q::DIMENSION),
-            })?
-        }
+        (written, _) => Unit::named(dimension, written).ok_or_else(|| ParseError::WrongUnit {
+            unit: written.to_owned(),
+            dimension,
+            accepted: accepted(dimension),
+        })?,
     };
-    Ok(Measure::new(value, unit))
+    Ok((value, unit))
 }
 
 /// Splits the number off the front: its value and the rest of the text.

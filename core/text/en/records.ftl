@@ -68,3 +68,12 @@ mode-cooling = cooling
 
 phase-found = as found
 phase-left = as left
+
+proof-pressure = Pressure
+proof-flow = Flow
+proof-pump = Circulators
+proof-fluid = Fluid
+proof-temperature = Temperatures
+proof-water = Fill water
+proof-electric = Electric input and air side
+proof-refrigerant = Refrigerant (certified hands only)

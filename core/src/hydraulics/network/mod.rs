@@ -10,8 +10,7 @@ mod link;
 mod solve;
 
 pub use link::{Link, PumpState};
-pub(super) use solve::Solver;
-pub use solve::{PipeFlow, Solution, SolveError};
+pub use solve::{DENSITY, OUTFLOW, PipeFlow, Solution, SolveError, Solver, VISCOSITY};
 
 use super::component::FluidState;
 use super::friction::FrictionLaw;
@@ -96,6 +95,10 @@ impl Network {
     /// A link, to change it.
     pub fn link_mut(&mut self, link: LinkId) -> Option<&mut Link> {
         self.links.get_mut(link.0).map(|placed| &mut placed.link)
+    }
+    /// A link.
+    pub fn link_at(&self, link: LinkId) -> Option<&Link> {
+        self.links.get(link.0).map(|placed| &placed.link)
     }
     /// The fluid.
     pub fn fluid(&self) -> FluidState {

@@ -69,7 +69,7 @@ pub fn read(bytes: &[u8], vocabulary: &dyn Vocabulary) -> Result<VisitFile, Vec<
         .map_err(|error| vec![Fault::at("", FaultCode::Malformed, &error.to_string(), "")])?;
     let mut faults = Vec::new();
     let file = wire.into_file(&mut faults);
-    limits::check(&file, &mut faults);
+    faults.extend(check_limits(&file));
     limits::check_vocabulary(&file.visit, vocabulary, &mut faults);
     if faults.is_empty() {
         Ok(file)
@@ -82,6 +82,13 @@ pub fn read(bytes: &[u8], vocabulary: &dyn Vocabulary) -> Result<VisitFile, Vec<
 pub fn write(file: &VisitFile) -> Value {
     // Plain data with string keys always serialises.
     serde_json::to_value(wire::Wire::from_file(file)).unwrap_or(Value::Null)
+}
+
+/// The faults in the numbers of a call that are not readings.
+pub fn check_limits(file: &VisitFile) -> Vec<Fault> {
+    let mut faults = Vec::new();
+    limits::check(file, &mut faults);
+    faults
 }
 
 fn parse(bytes: &[u8]) -> Result<Value, Fault> {

@@ -1,0 +1,118 @@
+//! What the engine thinks of a call.
+
+use serde::Serialize;
+use ts_rs::TS;
+
+/// The answer to a call.
+#[derive(Clone, PartialEq, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct AssessmentView {
+    /// `likely`, `tied`, `normal`, `not_the_loop` or `open`.
+    pub verdict: String,
+    /// The answer in one sentence.
+    pub headline: String,
+    /// Causes, most probable first.
+    pub causes: Vec<CauseView>,
+    /// Two causes that together explain better than one.
+    pub pair: Option<String>,
+    /// What the leading causes leave unexplained.
+    pub unexplained: Vec<String>,
+    /// Instruments that may not tell the truth, in words.
+    pub doubted: Vec<String>,
+    /// What to do next, best first.
+    pub checks: Vec<CheckView>,
+    /// Why no further check is worth its time, if so.
+    pub stop: Option<String>,
+    /// What was assumed for want of a record.
+    pub assumptions: Vec<String>,
+    /// Readings that could not be used, and why.
+    pub unused: Vec<String>,
+}
+
+/// A cause with its reasons.
+#[derive(Clone, PartialEq, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct CauseView {
+    /// Identifier.
+    pub id: String,
+    /// Title for the technician.
+    pub title: String,
+    /// Sentence for the homeowner.
+    pub homeowner: String,
+    /// `loop`, `unit`, `normal` or `instrument`.
+    pub kind: String,
+    /// Probability, 0 to 1.
+    pub probability: f64,
+    /// Probability as it is shown, for example `83 %`.
+    pub shown: String,
+    /// Why, strongest reason first.
+    pub reasons: Vec<ReasonView>,
+    /// What is known of system and commissioning that raises or lowers it.
+    pub context: Vec<String>,
+    /// Whether there is a work plan for it.
+    pub has_plan: bool,
+}
+
+/// One reason for or against a cause.
+#[derive(Clone, PartialEq, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct ReasonView {
+    /// Identifier of the finding.
+    pub finding: String,
+    /// What was found, in words.
+    pub found: String,
+    /// Weight in bits: above zero speaks for the cause, below against.
+    pub bits: f64,
+    /// Weight as it is shown, for example `+2.3 bits`.
+    pub shown: String,
+    /// The chain from cause through mechanism to finding, in words.
+    pub path: Vec<String>,
+    /// The numbers behind it, if it rests on a reading.
+    pub figures: Option<FigureView>,
+}
+
+/// Numbers with the reasoning behind them.
+#[derive(Clone, PartialEq, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct FigureView {
+    /// What was measured, with unit and uncertainty.
+    pub measured: Option<String>,
+    /// What was to be expected here.
+    pub expected: Option<String>,
+    /// The formula in words and signs.
+    pub formula: String,
+    /// Inputs: name and value.
+    pub inputs: Vec<(String, String)>,
+    /// Who says so.
+    pub source: String,
+}
+
+/// A check worth making.
+#[derive(Clone, PartialEq, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct CheckView {
+    /// Identifier.
+    pub id: String,
+    /// Title.
+    pub title: String,
+    /// What to do.
+    pub how: String,
+    /// Minutes it takes.
+    pub minutes: f64,
+    /// Expected information, bits.
+    pub bits: f64,
+    /// Both as they are shown, for example `1.2 bits in 5 min`.
+    pub shown: String,
+    /// Tools needed.
+    pub tools: Vec<String>,
+    /// A licence it needs, in words.
+    pub licence: Option<String>,
+    /// Cautions to read first.
+    pub cautions: Vec<String>,
+    /// Findings it answers without a number: their identifiers.
+    pub asks: Vec<String>,
+    /// Points where it takes a reading: their identifiers.
+    pub reads: Vec<String>,
+    /// What each outcome would do, in words.
+    pub outcomes: Vec<String>,
+}

@@ -1,0 +1,9 @@
+//! What crosses the boundary. TypeScript is generated from these types.
+
+mod assessment;
+mod plan;
+mod records;
+
+pub use assessment::*;
+pub use plan::*;
+pub use records::*;

@@ -1,0 +1,241 @@
+//! Visits: listing, starting, opening, and changing their facts.
+
+use super::knowledge::knowledge;
+use super::types::{FieldEntry, NewVisit, VisitLine, VisitView};
+use super::{Answer, ApiError, Call, Engine};
+use crate::records::field::{self, FieldGroup};
+use crate::records::visit_file::{VisitFile, Vocabulary};
+use crate::records::{Level, SiteId, SystemId, Visit, VisitId};
+use crate::store::{StoreError, VisitRecord};
+use crate::units::Unit;
+
+impl Engine {
+    /// All visits, last changed first.
+    ///
+    /// # Errors
+    /// [`ApiError`].
+    pub fn visits(&self) -> Result<Vec<VisitLine>, ApiError> {
+        let catalog = self.wording.catalog();
+        let label = |outcome| {
+            let name = serde_json::to_value(outcome).ok()?;
+            Some(catalog.text(&field::choice_key(name.as_str()?)))
+        };
+        let lines = self.store.visits().map_err(|error| self.failed(&error))?;
+        Ok(lines
+            .into_iter()
+            .map(|line| VisitLine {
+                id: line.id.to_string(),
+                site: self.site_title(&line.site_name),
+                date: line.date.map(|date| date.to_string()),
+                complaint: line.complaint,
+                outcome: line.outcome.and_then(label),
+            })
+            .collect())
+    }
+
+    /// Starts a visit, at a new system or at one visited before.
+    ///
+    /// # Errors
+    /// [`ApiError`].
+    pub fn start_visit(&mut self, new: &NewVisit) -> Result<VisitView, ApiError> {
+        let mut record = VisitRecord {
+            id: VisitId(self.surroundings.new_id()),
+            system_id: SystemId(self.surroundings.new_id()),
+            site_id: SiteId(self.surroundings.new_id()),
+            file: VisitFile::default(),
+        };
+        if let Some(earlier) = &new.same_system_as {
+            let earlier = self.record(earlier)?;
+            record.system_id = earlier.system_id;
+            record.site_id = earlier.site_id;
+            record.file = VisitFile {
+                visit: Visit::default(),
+                ..earlier.file
+            };
+        } else {
+            record.file.site.name = new.site.trim().to_owned();
+        }
+        record.file.visit.complaint = new.complaint.clone().filter(|text| !text.trim().is_empty());
+        record.file.visit.date = Some(self.surroundings.today());
+        self.keep(&record)?;
+        self.view(&record)
+    }
+
+    /// Takes in a visit file as a new visit: all or nothing.
+    ///
+    /// # Errors
+    /// [`ApiError`] with every fault of the file.
+    pub fn take_visit_file(&mut self, bytes: &[u8]) -> Result<VisitView, ApiError> {
+        let file = super::read_visit_file(bytes, self.wording)?;
+        let record = VisitRecord {
+            id: VisitId(self.surroundings.new_id()),
+            system_id: SystemId(self.surroundings.new_id()),
+            site_id: SiteId(self.surroundings.new_id()),
+            file,
+        };
+        self.keep(&record)?;
+        self.view(&record)
+    }
+
+    /// What the engine makes of a visit.
+    ///
+    /// # Errors
+    /// [`ApiError`].
+    pub fn answer(&self, visit: &str) -> Result<Answer, ApiError> {
+        Ok(self.call(visit)?.answer())
+    }
+
+    pub(super) fn call(&self, visit: &str) -> Result<Call, ApiError> {
+        let record = self.record(visit)?;
+        Ok(Call::assess(
+            &record.file,
+            self.surroundings.today(),
+            self.wording,
+        ))
+    }
+
+    /// A visit with everything entered so far.
+    ///
+    /// # Errors
+    /// [`ApiError`].
+    pub fn visit(&self, id: &str) -> Result<VisitView, ApiError> {
+        self.view(&self.record(id)?)
+    }
+
+    /// Changes one fact; it is kept when this returns.
+    ///
+    /// # Errors
+    /// [`ApiError`]; the visit is unchanged.
+    pub fn set_field(&mut self, visit: &str, entry: &FieldEntry) -> Result<VisitView, ApiError> {
+        let mut record = self.record(visit)?;
+        let wrong = |error: &field::FieldError| ApiError::field(error, self.wording);
+        let field = field::field(&entry.id)
+            .ok_or_else(|| wrong(&field::FieldError::NoSuchField(entry.id.clone())))?;
+        let value = field
+            .parse(
+                entry.text.as_deref().unwrap_or_default(),
+                self.unit_of(field, entry),
+            )
+            .map_err(|error| wrong(&error))?;
+        field
+            .write(&mut record.file, value)
+            .map_err(|error| wrong(&error))?;
+        let now = self.surroundings.now();
+        let file = &record.file;
+        match field.group {
+            FieldGroup::Site => self.store.put_site(record.site_id, &file.site, now),
+            FieldGroup::Visit | FieldGroup::Means => {
+                self.store
+                    .put_visit_facts(record.id, record.system_id, &file.visit, now)
+            }
+            // The record of commissioning and the system share a group on the form.
+            _ => self
+                .store
+                .put_system(record.system_id, record.site_id, &file.system, now)
+                .and_then(|()| {
+                    self.store
+                        .put_commissioning(record.system_id, &file.commissioning, now)
+                }),
+        }
+        .map_err(|error| self.failed(&error))?;
+        self.view(&record)
+    }
+
+    /// Answers a finding, or makes it unknown again.
+    ///
+    /// # Errors
+    /// [`ApiError`].
+    pub fn set_answer(
+        &mut self,
+        visit: &str,
+        finding: &str,
+        answer: Option<&str>,
+    ) -> Result<VisitView, ApiError> {
+        let id = self.visit_id(visit)?;
+        let levels = knowledge().answers(finding);
+        let levels = levels.ok_or_else(|| {
+            ApiError::new("no-such-finding", &[("finding", finding)], self.wording)
+        })?;
+        let level = match answer {
+            None => None,
+            Some(text) => {
+                let named = |level: &&Level| {
+                    serde_json::to_value(level).is_ok_and(|name| name.as_str() == Some(text))
+                };
+                Some(*levels.iter().find(named).ok_or_else(|| {
+                    let context = [("finding", finding), ("found", text)];
+                    ApiError::new("no-such-answer", &context, self.wording)
+                })?)
+            }
+        };
+        let now = self.surroundings.now();
+        self.store
+            .put_answer(id, finding, level, now)
+            .map_err(|error| self.failed(&error))?;
+        self.visit(visit)
+    }
+
+    /// The unit sent along, or the one in which the field stands now.
+    fn unit_of(&self, field: &field::Field, entry: &FieldEntry) -> Option<Unit> {
+        match field.kind {
+            field::FieldKind::Measure(dimension) => match &entry.unit {
+                Some(symbol) => Unit::of(dimension).find(|unit| unit.symbol() == symbol),
+                None => Some(self.wording.units.unit(dimension)),
+            },
+            _ => None,
+        }
+    }
+
+    pub(super) fn site_title(&self, name: &str) -> String {
+        if name.trim().is_empty() {
+            self.wording.catalog().text("site-without-name")
+        } else {
+            name.to_owned()
+        }
+    }
+
+    pub(super) fn visit_id(&self, text: &str) -> Result<VisitId, ApiError> {
+        text.parse().map_err(|_| {
+            let error = StoreError::NotFound {
+                kind: "visit",
+                id: text.to_owned(),
+            };
+            self.failed(&error)
+        })
+    }
+
+    pub(super) fn record(&self, id: &str) -> Result<VisitRecord, ApiError> {
+        self.store
+            .record(self.visit_id(id)?)
+            .map_err(|error| self.failed(&error))
+    }
+
+    pub(super) fn keep(&mut self, record: &VisitRecord) -> Result<(), ApiError> {
+        let now = self.surroundings.now();
+        self.store
+            .put_record(record, now)
+            .map_err(|error| self.failed(&error))
+    }
+
+    pub(super) fn failed(&self, error: &StoreError) -> ApiError {
+        ApiError::store(error, self.wording)
+    }
+
+    pub(super) fn view(&self, record: &VisitRecord) -> Result<VisitView, ApiError> {
+        let visit = &record.file.visit;
+        Ok(VisitView {
+            id: record.id.to_string(),
+            title: self.site_title(&record.file.site.name),
+            date: visit.date.map(|date| date.to_string()),
+            complaint: visit.complaint.clone(),
+            groups: self.field_groups(&record.file),
+            questions: self.questions(visit),
+            readings: visit
+                .readings
+                .iter()
+                .map(|reading| self.reading_view(reading))
+                .collect(),
+            points: self.points(),
+        })
+    }
+}

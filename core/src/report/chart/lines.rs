@@ -1,0 +1,394 @@
+//! Lines over an axis, with the band in which they are expected.
+
+use super::{
+    Anchor, Drawing, LABEL_SIZE, LabelStyle, Point, Role, Shape, Stroke, Ticks, nice_ticks,
+};
+use crate::report::fonts::{Face, Typesetter};
+
+/// A chart of one or more lines.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct LineChart {
+    /// Width, points.
+    pub width: f32,
+    /// Height, points.
+    pub height: f32,
+    /// What it shows, for those who cannot see it.
+    pub description: String,
+    /// Words at the horizontal axis.
+    pub x_label: String,
+    /// Words at the vertical axis.
+    pub y_label: String,
+    /// Own marks of the horizontal axis (such as months); round numbers else.
+    pub x_marks: Vec<(f64, String)>,
+    /// Lines and dots.
+    pub series: Vec<Series>,
+    /// Expected ranges, behind the lines.
+    pub bands: Vec<Band>,
+    /// Horizontal limits with their names.
+    pub limits: Vec<(f64, String)>,
+}
+
+/// One line or set of dots.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Series {
+    /// Name in the legend.
+    pub name: String,
+    /// The points; those that are no numbers are left out.
+    pub points: Vec<(f64, f64)>,
+    /// How it is drawn.
+    pub mark: SeriesMark,
+    /// What it is for.
+    pub role: Role,
+}
+
+/// How a series is drawn. They differ in shape, not in colour alone.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum SeriesMark {
+    /// An unbroken line.
+    Line,
+    /// A dashed line.
+    Dashes,
+    /// A dot for each point.
+    Dots,
+}
+
+/// A range along the horizontal axis.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Band {
+    /// Name in the legend.
+    pub name: String,
+    /// Place, low end, high end.
+    pub points: Vec<(f64, f64, f64)>,
+}
+
+/// Room between the axis and its words.
+const PAD: f32 = 5.0;
+/// Height of a line of words.
+const ROW: f32 = 13.0;
+/// Length of the sample in the legend.
+const SAMPLE: f32 = 18.0;
+
+impl LineChart {
+    /// The chart as a drawing.
+    pub fn draw(&self, set: &mut Typesetter) -> Drawing {
+        let mut drawing = Drawing::new(self.width, self.height, self.description.clone());
+        let mut words = |text: &str| set.width(Face::Regular, LABEL_SIZE, text);
+        let legend = self.legend(&mut words);
+        let y_ticks = self.y_ticks();
+        let gutter = y_ticks
+            .values
+            .iter()
+            .map(|value| words(&y_ticks.label(*value)))
+            .fold(0.0, f32::max);
+        let rows = legend.last().map_or(0.0, |last| last.row + 1.0);
+        let top = ROW * (1.0 + rows) + 6.0;
+        let bottom = self.height - 2.0 * ROW - 4.0;
+        let (left, right) = (gutter + PAD + 2.0, self.width - 10.0);
+        let (x_low, x_high) = self.x_range();
+        let plot = Plot {
+            left,
+            right: right.max(left + 1.0),
+            top,
+            bottom: bottom.max(top + 1.0),
+            x_low,
+            x_high,
+            y_low: y_ticks.low(),
+            y_high: y_ticks.high(),
+        };
+        self.paint_legend(&mut drawing, &legend);
+        let at = Point::new(0.0, ROW - 3.0);
+        drawing.label(at, &self.y_label, LabelStyle::soft(Anchor::Start));
+        self.paint_bands(&mut drawing, &plot);
+        for value in &y_ticks.values {
+            let y = plot.y(*value);
+            let grid = Stroke::solid(Role::Grid, 0.6);
+            drawing.line(Point::new(plot.left, y), Point::new(plot.right, y), grid);
+            let at = Point::new(plot.left - PAD, y + 3.0);
+            drawing.label(at, y_ticks.label(*value), LabelStyle::soft(Anchor::End));
+        }
+        self.paint_x_axis(&mut drawing, &plot, &mut words);
+        self.paint_limits(&mut drawing, &plot);
+        self.paint_series(&mut drawing, &plot);
+        drawing
+    }
+
+    fn y_ticks(&self) -> Ticks {
+        let values = self
+            .series
+            .iter()
+            .flat_map(|series| series.points.iter().map(|point| point.1))
+            .chain(
+                self.bands
+                    .iter()
+                    .flat_map(|band| band.points.iter().flat_map(|(_, low, high)| [*low, *high])),
+            )
+            .chain(self.limits.iter().map(|limit| limit.0));
+        let (low, high) = range(values);
+        // A limit at the very edge would be taken for the axis.
+        let margin = if self.limits.is_empty() {
+            0.0
+        } else {
+            (high - low) * 0.03
+        };
+        nice_ticks(low - margin, high + margin, 5)
+    }
+
+    fn x_range(&self) -> (f64, f64) {
+        let values = self
+            .series
+            .iter()
+            .flat_map(|series| series.points.iter().map(|point| point.0))
+            .chain(
+                self.bands
+                    .iter()
+                    .flat_map(|band| band.points.iter().map(|point| point.0)),
+            )
+            .chain(self.x_marks.iter().map(|mark| mark.0));
+        let (low, high) = range(values);
+        if self.x_marks.is_empty() {
+            let ticks = nice_ticks(low, high, 6);
+            return (ticks.low(), ticks.high());
+        }
+        if high - low > 0.0 {
+            (low, high)
+        } else {
+            (low - 0.5, high + 0.5)
+        }
+    }
+
+    fn paint_bands(&self, drawing: &mut Drawing, plot: &Plot) {
+        for band in &self.bands {
+            let sane = band
+                .points
+                .iter()
+                .filter(|(x, low, high)| x.is_finite() && low.is_finite() && high.is_finite());
+            let upper = sane.clone().map(|(x, _, high)| plot.at(*x, *high));
+            let lower = sane.map(|(x, low, _)| plot.at(*x, *low)).rev();
+            let points: Vec<Point> = upper.chain(lower).collect();
+            drawing.push(Shape::Polygon {
+                points,
+                fill: Some(Role::Band),
+                stroke: None,
+            });
+        }
+    }
+
+    fn paint_x_axis(
+        &self,
+        drawing: &mut Drawing,
+        plot: &Plot,
+        words: &mut impl FnMut(&str) -> f32,
+    ) {
+        let axis = Stroke::solid(Role::Axis, 0.9);
+        drawing.line(
+            Point::new(plot.left, plot.bottom),
+            Point::new(plot.right, plot.bottom),
+            axis,
+        );
+        let ticks = nice_ticks(plot.x_low, plot.x_high, 6);
+        let marks: Vec<(f64, String)> = if self.x_marks.is_empty() {
+            ticks
+                .values
+                .iter()
+                .map(|value| (*value, ticks.label(*value)))
+                .collect()
+        } else {
+            self.x_marks.clone()
+        };
+        let mut taken = f32::NEG_INFINITY;
+        for (value, text) in marks {
+            let x = plot.x(value);
+            drawing.line(
+                Point::new(x, plot.bottom),
+                Point::new(x, plot.bottom + 3.0),
+                axis,
+            );
+            let half = words(&text) / 2.0;
+            // The drawing holds every label inside; so must this reckoning.
+            let middle = x.min(self.width - half).max(half);
+            if middle - half < taken + 4.0 {
+                continue;
+            }
+            taken = middle + half;
+            let at = Point::new(middle, plot.bottom + ROW);
+            drawing.label(at, text, LabelStyle::soft(Anchor::Middle));
+        }
+        let at = Point::new(plot.right, self.height - 3.0);
+        drawing.label(at, &self.x_label, LabelStyle::soft(Anchor::End));
+    }
+
+    fn paint_limits(&self, drawing: &mut Drawing, plot: &Plot) {
+        for (value, _) in self.limits.iter().filter(|limit| limit.0.is_finite()) {
+            let y = plot.y(*value);
+            let stroke = Stroke::dashed(Role::Limit, 1.0);
+            drawing.line(Point::new(plot.left, y), Point::new(plot.right, y), stroke);
+        }
+    }
+
+    fn paint_series(&self, drawing: &mut Drawing, plot: &Plot) {
+        for series in &self.series {
+            let points: Vec<Point> = series
+                .points
+                .iter()
+                .filter(|(x, y)| x.is_finite() && y.is_finite())
+                .map(|(x, y)| plot.at(*x, *y))
+                .collect();
+            match series.mark {
+                SeriesMark::Dots => {
+                    for centre in points {
+                        drawing.push(dot(centre, series.role));
+                    }
+                }
+                SeriesMark::Line => {
+                    let stroke = Stroke::solid(series.role, 1.6);
+                    drawing.push(Shape::Polyline { points, stroke });
+                }
+                SeriesMark::Dashes => {
+                    let stroke = Stroke::dashed(series.role, 1.4);
+                    drawing.push(Shape::Polyline { points, stroke });
+                }
+            }
+        }
+    }
+
+    /// Places of the legend's entries, in rows.
+    fn legend(&self, words: &mut impl FnMut(&str) -> f32) -> Vec<Entry> {
+        let lines = self.series.iter().map(|series| {
+            (
+                series.name.clone(),
+                Sample::Series(series.mark, series.role),
+            )
+        });
+        let bands = self
+            .bands
+            .iter()
+            .map(|band| (band.name.clone(), Sample::Band));
+        let mut entries: Vec<Entry> = Vec::new();
+        let (mut x, mut row) = (0.0, 0.0);
+        let limits = self.limits.iter().map(|(_, name)| {
+            (
+                name.clone(),
+                Sample::Series(SeriesMark::Dashes, Role::Limit),
+            )
+        });
+        for (name, sample) in lines
+            .chain(bands)
+            .chain(limits)
+            .filter(|(name, _)| !name.is_empty())
+        {
+            let wide = SAMPLE + 5.0 + words(&name);
+            if x > 0.0 && x + wide > self.width {
+                (x, row) = (0.0, row + 1.0);
+            }
+            entries.push(Entry {
+                x,
+                row,
+                name,
+                sample,
+            });
+            x += wide + 16.0;
+        }
+        entries
+    }
+
+    fn paint_legend(&self, drawing: &mut Drawing, entries: &[Entry]) {
+        for entry in entries {
+            let y = ROW * (2.0 + entry.row) - 3.0;
+            let middle = y - 3.0;
+            let (from, to) = (
+                Point::new(entry.x, middle),
+                Point::new(entry.x + SAMPLE, middle),
+            );
+            match entry.sample {
+                Sample::Band => drawing.push(Shape::Box {
+                    at: Point::new(entry.x, middle - 3.5),
+                    width: SAMPLE,
+                    height: 7.0,
+                    radius: 0.0,
+                    fill: Some(Role::Band),
+                    stroke: None,
+                }),
+                Sample::Series(SeriesMark::Line, role) => {
+                    drawing.line(from, to, Stroke::solid(role, 1.6));
+                }
+                Sample::Series(SeriesMark::Dashes, role) => {
+                    drawing.line(from, to, Stroke::dashed(role, 1.4));
+                }
+                Sample::Series(SeriesMark::Dots, role) => {
+                    drawing.push(dot(Point::new(entry.x + SAMPLE / 2.0, middle), role));
+                }
+            }
+            let at = Point::new(entry.x + SAMPLE + 5.0, y);
+            drawing.label(at, &entry.name, LabelStyle::plain(Anchor::Start));
+        }
+    }
+}
+
+struct Entry {
+    x: f32,
+    row: f32,
+    name: String,
+    sample: Sample,
+}
+
+#[derive(Clone, Copy)]
+enum Sample {
+    Series(SeriesMark, Role),
+    Band,
+}
+
+fn dot(centre: Point, role: Role) -> Shape {
+    Shape::Circle {
+        centre,
+        radius: 2.6,
+        fill: Some(role),
+        stroke: Some(Stroke::solid(Role::Paper, 0.8)),
+    }
+}
+
+/// From the data to the drawing.
+struct Plot {
+    left: f32,
+    right: f32,
+    top: f32,
+    bottom: f32,
+    x_low: f64,
+    x_high: f64,
+    y_low: f64,
+    y_high: f64,
+}
+
+impl Plot {
+    fn x(&self, value: f64) -> f32 {
+        self.left + part(value, self.x_low, self.x_high) * (self.right - self.left)
+    }
+
+    fn y(&self, value: f64) -> f32 {
+        self.bottom - part(value, self.y_low, self.y_high) * (self.bottom - self.top)
+    }
+
+    fn at(&self, x: f64, y: f64) -> Point {
+        Point::new(self.x(x), self.y(y))
+    }
+}
+
+/// How far along a range a value lies, held within it.
+#[allow(clippy::cast_possible_truncation)]
+pub(super) fn part(value: f64, low: f64, high: f64) -> f32 {
+    let part = (value - low) / (high - low);
+    if part.is_finite() {
+        part.clamp(0.0, 1.0) as f32
+    } else {
+        0.0
+    }
+}
+
+fn range(values: impl Iterator<Item = f64>) -> (f64, f64) {
+    values
+        .filter(|value| value.is_finite())
+        .fold(None, |range: Option<(f64, f64)>, value| {
+            let (low, high) = range.unwrap_or((value, value));
+            Some((low.min(value), high.max(value)))
+        })
+        .unwrap_or((0.0, 1.0))
+}

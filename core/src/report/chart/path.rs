@@ -1,0 +1,298 @@
+//! Boxes and arrows: how one thing leads to another.
+
+use super::{Anchor, Drawing, LabelStyle, Point, Role, Shape, Stroke};
+use crate::report::fonts::{Face, Typesetter};
+
+/// Boxes in ranks, joined by arrows. Ranks stand side by side from left to
+/// right, or below each other where the width is too small for that.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Chain {
+    /// Width, points. The height follows.
+    pub width: f32,
+    /// What it shows, for those who cannot see it.
+    pub description: String,
+    /// The boxes.
+    pub boxes: Vec<ChainBox>,
+    /// Arrows from box to box, by index. Others are ignored.
+    pub arrows: Vec<(usize, usize)>,
+}
+
+/// A box.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct ChainBox {
+    /// Rank, 0 for the first. Gaps between ranks are closed.
+    pub rank: usize,
+    /// Small words above.
+    pub kind: String,
+    /// Words.
+    pub text: String,
+    /// Set apart.
+    pub strong: bool,
+}
+
+/// Size of the words.
+const SIZE: f32 = 9.0;
+/// Distance of base lines.
+const LEADING: f32 = 11.5;
+/// Room between box and words.
+const PAD: f32 = 7.0;
+/// Length of an arrow.
+const ARROW: f32 = 24.0;
+/// Distance between boxes of one rank.
+const GAP: f32 = 10.0;
+/// Narrowest box in ranks side by side.
+const NARROW: f32 = 92.0;
+/// Most lines in a box; the rest becomes an ellipsis.
+const LINES: usize = 6;
+
+struct Placed {
+    at: Point,
+    width: f32,
+    height: f32,
+    lines: Vec<String>,
+}
+
+impl Chain {
+    /// The diagram as a drawing.
+    pub fn draw(&self, set: &mut Typesetter) -> Drawing {
+        let ranks = self.ranks();
+        #[allow(clippy::cast_precision_loss)]
+        let count = ranks.len().max(1) as f32;
+        let side_by_side = (self.width - ARROW * (count - 1.0)) / count;
+        let across = side_by_side >= NARROW;
+        let mut placed: Vec<Option<Placed>> = self.boxes.iter().map(|_| None).collect();
+        let height = if across {
+            self.place_across(set, &ranks, side_by_side, &mut placed)
+        } else {
+            self.place_down(set, &ranks, &mut placed)
+        };
+        let mut drawing = Drawing::new(self.width, height, self.description.clone());
+        for &(from, to) in &self.arrows {
+            if let (Some(Some(from)), Some(Some(to))) = (placed.get(from), placed.get(to)) {
+                drawing.push(arrow(from, to, across));
+            }
+        }
+        for (content, placed) in self.boxes.iter().zip(&placed) {
+            if let Some(placed) = placed {
+                paint(&mut drawing, set, content, placed);
+            }
+        }
+        drawing
+    }
+
+    /// Indices of the boxes of each rank.
+    fn ranks(&self) -> Vec<Vec<usize>> {
+        let mut numbers: Vec<usize> = self.boxes.iter().map(|content| content.rank).collect();
+        numbers.sort_unstable();
+        numbers.dedup();
+        numbers
+            .into_iter()
+            .map(|rank| {
+                (0..self.boxes.len())
+                    .filter(|at| self.boxes[*at].rank == rank)
+                    .collect()
+            })
+            .collect()
+    }
+
+    fn measure(&self, set: &mut Typesetter, index: usize, width: f32) -> (Vec<String>, f32) {
+        let content = &self.boxes[index];
+        let lines = wrap(set, &content.text, face(content.strong), width - 2.0 * PAD);
+        let rows = lines.len() + usize::from(!content.kind.is_empty());
+        #[allow(clippy::cast_precision_loss)]
+        let height = 2.0 * PAD - 2.0 + rows as f32 * LEADING;
+        (lines, height)
+    }
+
+    fn place_across(
+        &self,
+        set: &mut Typesetter,
+        ranks: &[Vec<usize>],
+        width: f32,
+        placed: &mut [Option<Placed>],
+    ) -> f32 {
+        let mut columns = Vec::new();
+        for rank in ranks {
+            let boxes: Vec<_> = rank
+                .iter()
+                .map(|index| (*index, self.measure(set, *index, width)))
+                .collect();
+            #[allow(clippy::cast_precision_loss)]
+            let gaps = GAP * (boxes.len().saturating_sub(1)) as f32;
+            let height = boxes.iter().map(|(_, (_, height))| height).sum::<f32>() + gaps;
+            columns.push((boxes, height));
+        }
+        let tallest = columns
+            .iter()
+            .map(|(_, height)| *height)
+            .fold(1.0, f32::max);
+        let mut x = 0.0;
+        for (boxes, height) in columns {
+            let mut y = (tallest - height) / 2.0;
+            for (index, (lines, height)) in boxes {
+                if let Some(place) = placed.get_mut(index) {
+                    *place = Some(Placed {
+                        at: Point::new(x, y),
+                        width,
+                        height,
+                        lines,
+                    });
+                }
+                y += height + GAP;
+            }
+            x += width + ARROW;
+        }
+        tallest
+    }
+
+    fn place_down(
+        &self,
+        set: &mut Typesetter,
+        ranks: &[Vec<usize>],
+        placed: &mut [Option<Placed>],
+    ) -> f32 {
+        let mut y = 0.0;
+        for rank in ranks {
+            // As many side by side as there is width for.
+            #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+            let most = (((self.width + GAP) / (NARROW + GAP)) as usize).max(1);
+            let mut rows = rank.chunks(most).peekable();
+            while let Some(row) = rows.next() {
+                #[allow(clippy::cast_precision_loss)]
+                let count = row.len() as f32;
+                let width = (self.width - GAP * (count - 1.0)) / count;
+                let boxes: Vec<_> = row
+                    .iter()
+                    .map(|index| (*index, self.measure(set, *index, width)))
+                    .collect();
+                let height = boxes
+                    .iter()
+                    .map(|(_, (_, height))| *height)
+                    .fold(1.0, f32::max);
+                let mut x = 0.0;
+                for (index, (lines, _)) in boxes {
+                    if let Some(place) = placed.get_mut(index) {
+                        *place = Some(Placed {
+                            at: Point::new(x, y),
+                            width,
+                            height,
+                            lines,
+                        });
+                    }
+                    x += width + GAP;
+                }
+                y += height + if rows.peek().is_some() { GAP } else { ARROW };
+            }
+        }
+        (y - ARROW).max(1.0)
+    }
+}
+
+fn face(strong: bool) -> Face {
+    if strong {
+        Face::SemiBold
+    } else {
+        Face::Regular
+    }
+}
+
+/// Lines of a box: broken at spaces; a word that is too long, or the last line
+/// where there are too many, ends in an ellipsis.
+fn wrap(set: &mut Typesetter, text: &str, face: Face, width: f32) -> Vec<String> {
+    let text = set.clean(text).replace('\n', " ");
+    let mut words = text.split(' ').filter(|word| !word.is_empty()).peekable();
+    let mut lines: Vec<String> = Vec::new();
+    while let Some(word) = words.next() {
+        let full = lines.len() == LINES;
+        let Some(line) = lines.last_mut() else {
+            lines.push(set.fit(face, SIZE, word, width));
+            continue;
+        };
+        let longer = format!("{line} {word}");
+        if set.width(face, SIZE, &longer) <= width {
+            *line = longer;
+        } else if full {
+            let rest: Vec<&str> = words.by_ref().collect();
+            *line = set.fit(face, SIZE, &format!("{longer} {}", rest.join(" ")), width);
+        } else {
+            lines.push(set.fit(face, SIZE, word, width));
+        }
+    }
+    lines
+}
+
+/// A straight arrow, or one with two right angles.
+fn arrow(from: &Placed, to: &Placed, across: bool) -> Shape {
+    let (start, end) = if across {
+        (
+            Point::new(from.at.x + from.width + 1.5, from.at.y + from.height / 2.0),
+            Point::new(to.at.x - 2.0, to.at.y + to.height / 2.0),
+        )
+    } else {
+        (
+            Point::new(from.at.x + from.width / 2.0, from.at.y + from.height + 1.5),
+            Point::new(to.at.x + to.width / 2.0, to.at.y - 2.0),
+        )
+    };
+    let (aside, bend) = if across {
+        let x = end.x - ARROW * 0.55;
+        (
+            end.y - start.y,
+            [Point::new(x, start.y), Point::new(x, end.y)],
+        )
+    } else {
+        let y = end.y - ARROW * 0.55;
+        (
+            end.x - start.x,
+            [Point::new(start.x, y), Point::new(end.x, y)],
+        )
+    };
+    let points = if aside.abs() < 0.5 {
+        vec![start, end]
+    } else {
+        vec![start, bend[0], bend[1], end]
+    };
+    Shape::Arrow {
+        points,
+        stroke: Stroke::solid(Role::Axis, 1.1),
+    }
+}
+
+fn paint(drawing: &mut Drawing, set: &mut Typesetter, content: &ChainBox, placed: &Placed) {
+    let outline = if content.strong {
+        Role::Primary
+    } else {
+        Role::Axis
+    };
+    drawing.push(Shape::Box {
+        at: placed.at,
+        width: placed.width,
+        height: placed.height,
+        radius: 2.5,
+        fill: Some(Role::Surface),
+        stroke: Some(Stroke::solid(
+            outline,
+            if content.strong { 1.3 } else { 0.7 },
+        )),
+    });
+    let x = placed.at.x + PAD;
+    let mut y = placed.at.y + PAD + 7.0;
+    if !content.kind.is_empty() {
+        let kind = set.fit(Face::Regular, 8.0, &content.kind, placed.width - 2.0 * PAD);
+        let style = LabelStyle {
+            size: 8.0,
+            ..LabelStyle::soft(Anchor::Start)
+        };
+        drawing.label(Point::new(x, y), kind, style);
+        y += LEADING;
+    }
+    for line in &placed.lines {
+        let style = LabelStyle {
+            size: SIZE,
+            strong: content.strong,
+            ..LabelStyle::plain(Anchor::Start)
+        };
+        drawing.label(Point::new(x, y), line, style);
+        y += LEADING;
+    }
+}

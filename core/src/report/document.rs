@@ -1,0 +1,450 @@
+//! The content of a report as plain data, before any thought of pages.
+//!
+//! A [`Document`] knows nothing of heat pumps. What a report says is decided
+//! and tested on this data; [`super::layout`] makes pages from it.
+
+use std::sync::Arc;
+
+use chrono::{DateTime, FixedOffset};
+
+use super::{chart::Drawing, photo::Photo};
+
+/// A whole report.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Document {
+    /// What the file says about itself.
+    pub meta: Meta,
+    /// Paper.
+    pub page: PageSize,
+    /// Content from top to bottom.
+    pub blocks: Vec<Block>,
+}
+
+/// What a file says about itself and what stands at the edge of each page.
+///
+/// Date and id come from outside: the same document gives the same bytes.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Meta {
+    /// Title, shown by readers in the window's frame.
+    pub title: String,
+    /// Person or company that issues the report.
+    pub author: String,
+    /// One line on the content.
+    pub subject: String,
+    /// Language tag (BCP 47), such as `en-US` or `es`.
+    pub language: String,
+    /// Moment of issue.
+    pub date: DateTime<FixedOffset>,
+    /// Identity of the report; goes into the file's identifier.
+    pub id: String,
+    /// Line at the head of every page but the first.
+    pub running_head: String,
+    /// Line at the foot of every page, beside the page number.
+    pub running_foot: String,
+}
+
+/// Paper sizes in use.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum PageSize {
+    /// 8.5 by 11 inches.
+    #[default]
+    Letter,
+    /// 210 by 297 mm (ISO 216).
+    A4,
+}
+
+impl PageSize {
+    /// Width and height in points (1/72 inch).
+    #[must_use]
+    pub fn points(self) -> (f32, f32) {
+        match self {
+            Self::Letter => (612.0, 792.0),
+            Self::A4 => (210.0 * 72.0 / 25.4, 297.0 * 72.0 / 25.4),
+        }
+    }
+}
+
+/// How a span of text is set apart.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Emphasis {
+    /// Not at all.
+    #[default]
+    None,
+    /// Semi-bold.
+    Strong,
+    /// Italic.
+    Slanted,
+    /// Paler, for words that accompany a value.
+    Soft,
+}
+
+/// A stretch of text in one style.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct Span {
+    /// The words. A line feed breaks the line.
+    pub text: String,
+    /// Style.
+    pub emphasis: Emphasis,
+    /// Address the words lead to (`https:`, `mailto:`, `tel:`).
+    pub link: Option<String>,
+}
+
+/// Text with inline emphasis and links.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct Text {
+    /// Its spans, joined without anything between them.
+    pub spans: Vec<Span>,
+}
+
+impl Text {
+    /// Text in one style.
+    #[must_use]
+    pub fn plain(text: impl Into<String>) -> Self {
+        Self::default().then(text, Emphasis::None)
+    }
+
+    /// Semi-bold text.
+    #[must_use]
+    pub fn strong(text: impl Into<String>) -> Self {
+        Self::default().then(text, Emphasis::Strong)
+    }
+
+    /// The same text with a span added.
+    #[must_use]
+    pub fn then(mut self, text: impl Into<String>, emphasis: Emphasis) -> Self {
+        self.spans.push(Span {
+            text: text.into(),
+            emphasis,
+            link: None,
+        });
+        self
+    }
+
+    /// The same text with a link added.
+    #[must_use]
+    pub fn then_link(mut self, text: impl Into<String>, address: impl Into<String>) -> Self {
+        let link = Some(address.into());
+        self.spans.push(Span {
+            text: text.into(),
+            emphasis: Emphasis::None,
+            link,
+        });
+        self
+    }
+
+    /// The words without style.
+    #[must_use]
+    pub fn to_plain(&self) -> String {
+        self.spans.iter().map(|span| span.text.as_str()).collect()
+    }
+
+    /// Whether there is nothing to show.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.spans.iter().all(|span| span.text.trim().is_empty())
+    }
+}
+
+impl From<&str> for Text {
+    fn from(text: &str) -> Self {
+        Self::plain(text)
+    }
+}
+
+impl From<String> for Text {
+    fn from(text: String) -> Self {
+        Self::plain(text)
+    }
+}
+
+/// One piece of content.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Block {
+    /// Head of the document.
+    Title {
+        /// Small line above the title, such as the kind of document.
+        overline: Option<String>,
+        /// The title.
+        text: String,
+        /// Line below the title.
+        subtitle: Option<Text>,
+    },
+    /// A heading, which also becomes a bookmark. Stays with what follows.
+    Heading {
+        /// Depth.
+        level: Level,
+        /// Words.
+        text: String,
+    },
+    /// Running text.
+    Paragraph {
+        /// Words.
+        text: Text,
+        /// Weight in the page.
+        tone: Tone,
+    },
+    /// Labels with values.
+    Facts(Vec<Fact>),
+    /// A table.
+    Table(Table),
+    /// A framed word of caution or a note.
+    Callout(Callout),
+    /// Numbered steps.
+    Steps {
+        /// Number of the first step.
+        start: u32,
+        /// The steps.
+        steps: Vec<Step>,
+    },
+    /// Lines with a mark: done, not done, not applied.
+    Checks(Vec<Check>),
+    /// Unnumbered points.
+    Points(Vec<Text>),
+    /// A vector drawing with a caption.
+    Figure {
+        /// The drawing; shrunk to the width there is, never enlarged.
+        drawing: Arc<Drawing>,
+        /// Words below it.
+        caption: Option<Text>,
+    },
+    /// Photos side by side.
+    Photos {
+        /// The photos with their captions.
+        photos: Vec<PhotoEntry>,
+        /// How many in a row, one to four.
+        per_row: usize,
+    },
+    /// Places for signatures, two in a row.
+    Signatures(Vec<Signature>),
+    /// Empty height in points; vanishes at the top of a page.
+    Space(f32),
+    /// A thin line across the text width.
+    Rule,
+    /// What follows starts on a new page.
+    PageBreak,
+    /// Blocks that stay on one page if they fit on one at all.
+    Together(Vec<Block>),
+}
+
+impl Block {
+    /// A paragraph in the usual tone.
+    #[must_use]
+    pub fn paragraph(text: impl Into<Text>) -> Self {
+        Self::Paragraph {
+            text: text.into(),
+            tone: Tone::Body,
+        }
+    }
+
+    /// A heading.
+    #[must_use]
+    pub fn heading(level: Level, text: impl Into<String>) -> Self {
+        Self::Heading {
+            level,
+            text: text.into(),
+        }
+    }
+}
+
+/// Depth of a heading.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Level {
+    /// A main part of the document.
+    Section,
+    /// A part of a section.
+    Part,
+    /// A part of a part; not among the bookmarks.
+    Detail,
+}
+
+/// Weight of a paragraph in the page.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Tone {
+    /// Usual text.
+    #[default]
+    Body,
+    /// Larger, for the sentence that matters most, or a page for everyone.
+    Lead,
+    /// Smaller, for method and sources.
+    Small,
+}
+
+/// A label with its value.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Fact {
+    /// What it is.
+    pub label: String,
+    /// Its value.
+    pub value: Text,
+}
+
+/// A table.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Table {
+    /// Words above the table, repeated with "continued" on later pages.
+    pub caption: Option<String>,
+    /// The columns.
+    pub columns: Vec<Column>,
+    /// The rows. Missing cells stay empty, surplus cells are dropped only where
+    /// there is no column for them.
+    pub rows: Vec<Row>,
+}
+
+/// A column of a table.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Column {
+    /// Words of the head.
+    pub head: String,
+    /// Alignment of head and cells.
+    pub align: Align,
+    /// Width.
+    pub width: Width,
+}
+
+/// Horizontal alignment.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Align {
+    /// At the left.
+    #[default]
+    Start,
+    /// In the middle.
+    Centre,
+    /// At the right, for numbers.
+    End,
+}
+
+/// Width of a column.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub enum Width {
+    /// As wide as the content asks, as far as there is room.
+    #[default]
+    Natural,
+    /// A part of the room that natural columns leave, by weight.
+    Share(f32),
+}
+
+/// A row of a table.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Row {
+    /// One text for each column.
+    pub cells: Vec<Text>,
+    /// Kind.
+    pub kind: RowKind,
+    /// Whether the row must not part from the next one.
+    pub keep_with_next: bool,
+}
+
+impl Row {
+    /// A usual row.
+    #[must_use]
+    pub fn new(cells: Vec<Text>) -> Self {
+        Self {
+            cells,
+            ..Self::default()
+        }
+    }
+
+    /// A row with one text across all columns, heading the rows below it.
+    #[must_use]
+    pub fn group(text: impl Into<Text>) -> Self {
+        Self {
+            cells: vec![text.into()],
+            kind: RowKind::Group,
+            keep_with_next: true,
+        }
+    }
+}
+
+/// Kind of a row.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum RowKind {
+    /// Values.
+    #[default]
+    Plain,
+    /// Values that sum up or stand out.
+    Strong,
+    /// First cell across all columns.
+    Group,
+}
+
+/// A framed word of caution or a note.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Callout {
+    /// Kind; decides the sign and the word.
+    pub kind: CalloutKind,
+    /// Words after the kind's own word.
+    pub title: Option<String>,
+    /// Paragraphs.
+    pub body: Vec<Text>,
+}
+
+/// Kind of callout: told apart by sign and word, not by colour alone.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum CalloutKind {
+    /// Someone could be hurt or something damaged.
+    Caution,
+    /// Good to know.
+    Note,
+}
+
+/// A numbered step.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Step {
+    /// What is to do or was done.
+    pub text: Text,
+    /// State, where the steps are a record.
+    pub mark: Option<Mark>,
+    /// Cautions, quantities, tables that belong to this step.
+    pub blocks: Vec<Block>,
+}
+
+/// State of a step or check.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Mark {
+    /// Done.
+    Done,
+    /// Not done.
+    NotDone,
+    /// Did not apply here.
+    NotApplied,
+}
+
+/// A line of a check list.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Check {
+    /// State.
+    pub mark: Mark,
+    /// What was to be checked or done.
+    pub text: Text,
+    /// Result or reason, set smaller below.
+    pub remark: Option<Text>,
+}
+
+/// A photo with its caption.
+#[derive(Debug, Clone, PartialEq)]
+pub struct PhotoEntry {
+    /// The picture.
+    pub photo: Arc<Photo>,
+    /// Words below it.
+    pub caption: Option<Text>,
+}
+
+/// A place for a signature.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Signature {
+    /// In which role the person signs.
+    pub role: String,
+    /// Name in print.
+    pub name: String,
+    /// When, as it shall be read.
+    pub date: String,
+    /// The strokes of the pen; empty leaves a line to sign on paper.
+    pub strokes: Strokes,
+}
+
+/// Strokes of a pen, in any unit, y downward.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Strokes {
+    /// Each stroke is the path of the pen from touch to lift.
+    pub paths: Vec<Vec<(f32, f32)>>,
+}

@@ -1,0 +1,145 @@
+//! Titles, headings, paragraphs, facts.
+
+use super::{
+    Composer,
+    display::{Area, Item, Pen},
+    lines::{extent, set_lines, stack},
+    list::listed,
+    rows::{Cell, Finish, row},
+    sheet::{
+        BODY, CELL, DEEP, DETAIL, HAIR, OVERLINE, PART, SECTION, SOFT, SUBTITLE, TITLE, style_of,
+    },
+    slab::{Keep, Slab, space},
+};
+use crate::report::document::{Align, Fact, Level, Text, Tone};
+
+/// Largest part of the width that labels of facts take.
+const LABELS: f32 = 0.36;
+/// Distance between columns of facts.
+const FACT_GAP: f32 = 14.0;
+
+impl Composer<'_> {
+    pub(super) fn title(
+        &mut self,
+        overline: Option<&str>,
+        text: &str,
+        subtitle: Option<&Text>,
+        x: f32,
+        width: f32,
+    ) -> Vec<Slab> {
+        let mut slabs = Vec::new();
+        let mut bar = Slab::gap(11.0);
+        let area = Area {
+            x,
+            y: 0.0,
+            width: 34.0,
+            height: 2.4,
+        };
+        bar.items.push(Item::Fill { area, ink: DEEP });
+        slabs.push(bar);
+        if let Some(overline) = overline {
+            let lines = set_lines(&mut self.set, &overline.into(), OVERLINE, width);
+            slabs.extend(stack(lines, x, width, Align::Start));
+        }
+        let lines = set_lines(&mut self.set, &text.into(), TITLE, width);
+        slabs.extend(stack(lines, x, width, Align::Start));
+        if let Some(subtitle) = subtitle {
+            let lines = set_lines(&mut self.set, subtitle, SUBTITLE, width);
+            slabs.push(Slab::gap(3.0));
+            slabs.extend(stack(lines, x, width, Align::Start));
+        }
+        for slab in &mut slabs {
+            slab.keep = Keep::Next;
+        }
+        slabs.extend(Self::rule(x, width));
+        let count = slabs.len();
+        if let Some(last) = slabs.get_mut(count.saturating_sub(1)) {
+            last.before = 10.0;
+            last.after = 14.0;
+        }
+        slabs
+    }
+
+    pub(super) fn heading(&mut self, level: Level, text: &str, x: f32, width: f32) -> Vec<Slab> {
+        let (style, before, after) = match level {
+            Level::Section => (SECTION, 22.0, 7.0),
+            Level::Part => (PART, 14.0, 4.0),
+            Level::Detail => (DETAIL, 9.0, 2.0),
+        };
+        let lines = set_lines(&mut self.set, &text.into(), style, width);
+        let mut slabs = stack(lines, x, width, Align::Start);
+        for slab in &mut slabs {
+            slab.keep = Keep::Next;
+        }
+        if level != Level::Detail
+            && let Some(first) = slabs.first_mut()
+        {
+            let depth = usize::from(level == Level::Part);
+            first.bookmark = Some((depth, self.set.clean(text).replace('\n', " ")));
+        }
+        space(&mut slabs, before, after);
+        slabs
+    }
+
+    pub(super) fn paragraph(&mut self, text: &Text, tone: Tone, x: f32, width: f32) -> Vec<Slab> {
+        let style = style_of(tone);
+        let lines = set_lines(&mut self.set, text, style, width);
+        let mut slabs = stack(lines, x, width, Align::Start);
+        space(&mut slabs, 0.0, style.leading * 0.5);
+        slabs
+    }
+
+    pub(super) fn rule(x: f32, width: f32) -> Vec<Slab> {
+        let mut slab = Slab::gap(1.0);
+        slab.before = 6.0;
+        slab.after = 6.0;
+        slab.items.push(Item::line(
+            (x, 0.5),
+            (x + width, 0.5),
+            Pen::solid(HAIR, 0.6),
+        ));
+        vec![slab]
+    }
+
+    pub(super) fn facts(&mut self, facts: &[Fact], x: f32, width: f32) -> Vec<Slab> {
+        let label_style = CELL.inked(SOFT);
+        let label_style = super::sheet::Style {
+            leading: BODY.leading,
+            ..label_style
+        };
+        let mut labels = 0f32;
+        for fact in facts {
+            let (_, wide) = extent(&mut self.set, &fact.label.as_str().into(), label_style);
+            labels = labels.max(wide);
+        }
+        let labels = (labels + 0.5).min(width * LABELS);
+        let value_x = x + labels + FACT_GAP;
+        let value_width = width - labels - FACT_GAP;
+        let mut parts = Vec::new();
+        for fact in facts {
+            let label = set_lines(
+                &mut self.set,
+                &fact.label.as_str().into(),
+                label_style,
+                labels,
+            );
+            let value = set_lines(&mut self.set, &fact.value, BODY, value_width);
+            let cells = vec![
+                Cell {
+                    x,
+                    width: labels,
+                    align: Align::Start,
+                    lines: label,
+                },
+                Cell {
+                    x: value_x,
+                    width: value_width,
+                    align: Align::Start,
+                    lines: value,
+                },
+            ];
+            parts.push(row(cells, Finish::plain(1.0, 1.5, self.split_over())));
+        }
+        listed(parts)
+    }
+}

@@ -1,0 +1,42 @@
+//! Visits, their facts and their answers.
+
+use returnline_core::api::types::{FieldEntry, NewVisit, VisitLine, VisitView};
+use tauri::State;
+
+use super::Answer;
+use crate::state::Shell;
+
+/// All visits, last changed first.
+#[tauri::command(async)]
+pub fn list_visits(shell: State<'_, Shell>) -> Answer<Vec<VisitLine>> {
+    shell.engine().visits()
+}
+
+/// Starts a visit.
+#[tauri::command(async)]
+pub fn start_visit(shell: State<'_, Shell>, new: NewVisit) -> Answer<VisitView> {
+    shell.engine().start_visit(&new)
+}
+
+/// A visit with everything entered so far.
+#[tauri::command(async)]
+pub fn open_visit(shell: State<'_, Shell>, visit: &str) -> Answer<VisitView> {
+    shell.engine().visit(visit)
+}
+
+/// Changes one fact.
+#[tauri::command(async)]
+pub fn set_field(shell: State<'_, Shell>, visit: &str, entry: FieldEntry) -> Answer<VisitView> {
+    shell.engine().set_field(visit, &entry)
+}
+
+/// Answers a finding, or makes it unknown again.
+#[tauri::command(async)]
+pub fn set_answer(
+    shell: State<'_, Shell>,
+    visit: &str,
+    finding: &str,
+    answer: Option<&str>,
+) -> Answer<VisitView> {
+    shell.engine().set_answer(visit, finding, answer)
+}

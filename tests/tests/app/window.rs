@@ -1,0 +1,293 @@
+//! One app window on a display, a port and a data folder of its own.
+
+use std::{
+    env,
+    fs::File,
+    io::{BufRead, BufReader},
+    net::TcpListener,
+    os::unix::process::CommandExt,
+    path::{Path, PathBuf},
+    process::{Child, Command, Stdio},
+    time::{Duration, Instant},
+};
+
+use fantoccini::{Client, ClientBuilder, Locator, elements::Element, error::CmdError};
+use hyper_util::client::legacy::connect::HttpConnector;
+use serde_json::{Map, json};
+use tempfile::TempDir;
+
+/// Names the app to drive, instead of the one in the target folder.
+const APP: &str = "RETURNLINE_APP";
+/// A phone held upright.
+const SIZE: (u32, u32) = (390, 844);
+/// Longest wait for anything a person would wait for.
+const PATIENCE: Duration = Duration::from_secs(10);
+
+/// A running app that ends with its test.
+pub struct Window {
+    client: Client,
+    data: TempDir,
+    display: String,
+    // In this order: the driver and its app go before the display they draw on.
+    _driver: Group,
+    _screen: Group,
+}
+
+impl Window {
+    /// Opens the app on an empty data folder.
+    pub async fn open() -> Self {
+        let data = tempfile::tempdir().expect("a folder for the app's data");
+        Self::open_on(data).await
+    }
+
+    /// Opens the app on what an earlier window left.
+    pub async fn open_on(data: TempDir) -> Self {
+        let app = app();
+        let (screen, display) = screen(data.path());
+        let port = free_port();
+        let driver = Group::start(
+            Command::new("WebKitWebDriver")
+                .arg(format!("--port={port}"))
+                .arg("--host=127.0.0.1")
+                .env("DISPLAY", &display)
+                .env("TAURI_WEBVIEW_AUTOMATION", "true")
+                .env("RETURNLINE_DATA", data.path().join("data"))
+                .env("XDG_DATA_HOME", data.path().join("xdg"))
+                .env("XDG_CACHE_HOME", data.path().join("cache"))
+                .env("XDG_CONFIG_HOME", data.path().join("config"))
+                .env_remove("WAYLAND_DISPLAY"),
+            &data.path().join("driver.log"),
+        );
+
+        let mut capabilities = Map::new();
+        capabilities.insert(
+            "webkitgtk:browserOptions".to_owned(),
+            json!({ "binary": app, "args": [] }),
+        );
+        let mut builder = ClientBuilder::new(HttpConnector::new());
+        builder.capabilities(capabilities);
+        let address = format!("http://127.0.0.1:{port}");
+        let started = Instant::now();
+        let client = loop {
+            match builder.connect(&address).await {
+                Ok(client) => break client,
+                Err(error) if started.elapsed() > PATIENCE => {
+                    let log = std::fs::read_to_string(data.path().join("driver.log"));
+                    panic!(
+                        "no session with the app: {error}\n{}",
+                        log.unwrap_or_default()
+                    );
+                }
+                Err(_) => tokio::time::sleep(Duration::from_millis(50)).await,
+            }
+        };
+        let window = Self {
+            client,
+            data,
+            display,
+            _driver: driver,
+            _screen: screen,
+        };
+        window
+            .client
+            .set_window_size(SIZE.0, SIZE.1)
+            .await
+            .expect("the window takes the size of a phone");
+        window
+    }
+
+    /// Closes the window and hands back its data folder.
+    pub async fn close(self) -> TempDir {
+        let Self {
+            client,
+            data,
+            _driver,
+            _screen,
+            ..
+        } = self;
+        client.close().await.expect("the window closes");
+        data
+    }
+
+    /// Kills the app and its driver without a chance to save anything.
+    pub fn kill(self) -> TempDir {
+        self.data
+    }
+
+    /// Where the app keeps its database.
+    pub fn data(&self) -> PathBuf {
+        self.data.path().join("data")
+    }
+
+    /// A folder a person could save to.
+    pub fn desk(&self) -> &Path {
+        self.data.path()
+    }
+
+    /// Waits for what `css` names.
+    pub async fn find(&self, css: &str) -> Element {
+        match self
+            .client
+            .wait()
+            .at_most(PATIENCE)
+            .for_element(Locator::Css(css))
+            .await
+        {
+            Ok(element) => element,
+            Err(error) => {
+                let page = self.client.source().await.unwrap_or_default();
+                panic!("{css} is not there: {error}\n{page}");
+            }
+        }
+    }
+
+    /// The visible text of what `css` names.
+    pub async fn text(&self, css: &str) -> String {
+        self.find(css).await.text().await.expect("its text")
+    }
+
+    /// Taps what `css` names.
+    pub async fn tap(&self, css: &str) {
+        let started = Instant::now();
+        loop {
+            // The page may be redrawn between finding and tapping.
+            match self.try_tap(css).await {
+                Ok(()) => return,
+                Err(error) if started.elapsed() > PATIENCE => {
+                    panic!("{css} cannot be tapped: {error}")
+                }
+                Err(_) => tokio::time::sleep(Duration::from_millis(50)).await,
+            }
+        }
+    }
+
+    async fn try_tap(&self, css: &str) -> Result<(), CmdError> {
+        let element = self.find(css).await;
+        // As a thumb would scroll it: clear of the bars at the top and bottom.
+        let to_middle = "arguments[0].scrollIntoView({ block: 'center', behavior: 'instant' })";
+        let target = serde_json::to_value(&element)?;
+        self.client.execute(to_middle, vec![target]).await?;
+        element.click().await
+    }
+
+    /// Types into what `css` names, in place of what stands there.
+    pub async fn write(&self, css: &str, text: &str) {
+        let field = self.find(css).await;
+        field.clear().await.expect("the field empties");
+        field.send_keys(text).await.expect("the field takes keys");
+    }
+
+    /// Answers the system's own dialog whose title contains `title` by typing `path`.
+    pub fn answer_dialog(&self, title: &str, path: &Path) {
+        let started = Instant::now();
+        let dialog = loop {
+            let found = self.xdotool(&["search", "--onlyvisible", "--name", title]);
+            if let Some(id) = found.lines().next_back() {
+                break id.to_owned();
+            }
+            assert!(
+                started.elapsed() < PATIENCE,
+                "no dialog named {title:?} opened"
+            );
+            std::thread::sleep(Duration::from_millis(100));
+        };
+        let path = path.to_str().expect("a path xdotool can type");
+        self.xdotool(&["windowfocus", "--sync", &dialog]);
+        std::thread::sleep(Duration::from_millis(300));
+        self.xdotool(&["key", "ctrl+a"]);
+        self.xdotool(&["type", "--delay", "5", path]);
+        self.xdotool(&["key", "Return"]);
+    }
+
+    fn xdotool(&self, arguments: &[&str]) -> String {
+        let output = Command::new("xdotool")
+            .args(arguments)
+            .env("DISPLAY", &self.display)
+            .output()
+            .expect("xdotool runs");
+        String::from_utf8_lossy(&output.stdout).into_owned()
+    }
+}
+
+/// A process and everything it started, ended together when dropped.
+///
+/// The driver starts the app, which starts web processes: ending the driver
+/// alone would leave the others holding the display.
+struct Group(Child);
+
+impl Group {
+    fn start(command: &mut Command, log: &Path) -> Self {
+        let program = command.get_program().to_owned();
+        let log = File::create(log).expect("a file for the log");
+        let child = command
+            .process_group(0)
+            .stdin(Stdio::null())
+            .stderr(log)
+            .stdout(Stdio::piped())
+            .spawn();
+        match child {
+            Ok(child) => Self(child),
+            Err(error) => panic!("{} does not start: {error}", program.display()),
+        }
+    }
+}
+
+impl Drop for Group {
+    fn drop(&mut self) {
+        let group = format!("-{}", self.0.id());
+        let _ = Command::new("kill").args(["-KILL", "--", &group]).status();
+        let _ = self.0.wait();
+    }
+}
+
+/// Starts a display of its own and says its name.
+fn screen(folder: &Path) -> (Group, String) {
+    let mut screen = Group::start(
+        Command::new("Xvfb").args([
+            "-displayfd",
+            "1",
+            "-screen",
+            "0",
+            "1400x1000x24",
+            "-nolisten",
+            "tcp",
+        ]),
+        &folder.join("screen.log"),
+    );
+    let mut number = String::new();
+    if let Some(out) = screen.0.stdout.take() {
+        BufReader::new(out)
+            .read_line(&mut number)
+            .expect("Xvfb says its number");
+    }
+    let number = number.trim();
+    assert!(!number.is_empty(), "Xvfb did not open a display");
+    let display = format!(":{number}");
+    (screen, display)
+}
+
+/// The app to drive: named by `RETURNLINE_APP`, or the debug build of this workspace.
+fn app() -> PathBuf {
+    let path = match env::var_os(APP) {
+        Some(path) => PathBuf::from(path),
+        None => {
+            let target = env::var_os("CARGO_TARGET_DIR").map_or_else(
+                || Path::new(env!("CARGO_MANIFEST_DIR")).join("../target"),
+                |folder| PathBuf::from(folder),
+            );
+            target.join("debug/returnline-app")
+        }
+    };
+    assert!(
+        path.is_file(),
+        "there is no app at {}: build it first with \
+         `cargo build -p returnline-app --features tauri/custom-protocol`, or name it in {APP}",
+        path.display()
+    );
+    path
+}
+
+fn free_port() -> u16 {
+    let listener = TcpListener::bind(("127.0.0.1", 0)).expect("a free port");
+    listener.local_addr().expect("its number").port()
+}

@@ -1,0 +1,40 @@
+import { fireEvent, render, screen } from "@testing-library/svelte";
+import { expect, it, vi } from "vitest";
+
+import Measure from "./Measure.svelte";
+
+function field(extra: object = {}) {
+  const onchange = vi.fn();
+  render(Measure, {
+    id: "value",
+    label: "Loop gauge",
+    text: "8",
+    unit: "psi",
+    units: ["psi", "bar"],
+    onchange,
+    ...extra,
+  });
+  return { onchange, input: screen.getByLabelText<HTMLInputElement>("Loop gauge") };
+}
+
+it("hands on what was typed with the unit beside it", async () => {
+  const { onchange, input } = field();
+  await fireEvent.change(input, { target: { value: "12,5" } });
+  expect(onchange).toHaveBeenLastCalledWith("12,5", "psi");
+});
+
+it("keeps what was typed when only the unit is switched", async () => {
+  const { onchange, input } = field();
+  await fireEvent.input(input, { target: { value: "0.6" } });
+  await fireEvent.change(screen.getByLabelText("Unit of Loop gauge"), { target: { value: "bar" } });
+  expect(onchange).toHaveBeenLastCalledWith("0.6", "bar");
+});
+
+it("puts a minus where number pads have none, and takes it away again", async () => {
+  const { onchange } = field({ signed: true });
+  const sign = screen.getByRole("button", { name: "Change the sign of Loop gauge" });
+  await fireEvent.click(sign);
+  expect(onchange).toHaveBeenLastCalledWith("-8", "psi");
+  await fireEvent.click(sign);
+  expect(onchange).toHaveBeenLastCalledWith("8", "psi");
+});

@@ -1,0 +1,1 @@
+export type About = { version: string; dataFolder: string };

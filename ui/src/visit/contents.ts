@@ -1,0 +1,67 @@
+/** Finding things in a visit. */
+import type { FieldGroupView } from "../types/FieldGroupView";
+import type { FieldView } from "../types/FieldView";
+import type { PointView } from "../types/PointView";
+import type { QuestionView } from "../types/QuestionView";
+import type { ReadingView } from "../types/ReadingView";
+import type { VisitView } from "../types/VisitView";
+import { CALL_GROUPS } from "./begun";
+
+export function fieldOf(visit: VisitView, id: string): FieldView | undefined {
+  return visit.groups.flatMap((group) => group.fields).find((field) => field.id === id);
+}
+
+/** The facts that tell most, without those of the first step. */
+export function quickFields(visit: VisitView): FieldView[] {
+  return visit.groups
+    .filter((group) => !CALL_GROUPS.has(group.id))
+    .flatMap((group) => group.fields.filter((field) => field.quick));
+}
+
+export function countKnown(group: FieldGroupView): { known: number; all: number } {
+  return {
+    known: group.fields.filter((field) => field.value !== null && field.value !== "").length,
+    all: group.fields.length,
+  };
+}
+
+export function questionsOf(visit: VisitView, sort: string): QuestionView[] {
+  return visit.questions.filter((question) => question.sort === sort);
+}
+
+export function pointOf(visit: VisitView, id: string): PointView | undefined {
+  return visit.points.find((point) => point.id === id);
+}
+
+/** What was read at a point, last first. */
+export function readingsAt(visit: VisitView, point: string): ReadingView[] {
+  return visit.readings.filter((reading) => reading.point === point).reverse();
+}
+
+export interface PointGroup {
+  id: string;
+  label: string;
+  points: PointView[];
+}
+
+/** Points under their headings, both in the order the engine gives. */
+export function pointGroups(visit: VisitView): PointGroup[] {
+  const groups = new Map<string, PointGroup>();
+  for (const point of visit.points) {
+    const group = groups.get(point.group) ?? {
+      id: point.group,
+      label: point.group_label,
+      points: [],
+    };
+    group.points.push(point);
+    groups.set(point.group, group);
+  }
+  return [...groups.values()];
+}
+
+/** The points that were read, in the order of proof, each with its readings, last first. */
+export function pointsRead(visit: VisitView): { point: PointView; readings: ReadingView[] }[] {
+  return visit.points
+    .map((point) => ({ point, readings: readingsAt(visit, point.id) }))
+    .filter(({ readings }) => readings.length > 0);
+}
