@@ -11,15 +11,18 @@ cause-circuit-kinked = One circuit kinked or crushed
     .homeowner = One of your ground pipes is pinched.
 context-circuit-kinked--horizontal-loop = Trench pipe is kinked in corners and crushed by backfill.
 context-circuit-kinked--first-year = It happens while the pipe is laid.
+context-circuit-kinked--since-start-up = It was pinched when it was laid.
 cause-circuit-air-locked = One circuit air-locked
     .homeowner = Air blocks one of your ground circuits.
 context-circuit-air-locked--cart-too-small = A cart that cannot fill every circuit at speed leaves one full of air.
 context-circuit-air-locked--flush-too-slow = Too slow a flush leaves air standing in a down-leg.
 context-circuit-air-locked--circuits-flushed-singly = Flushed by itself, a circuit cannot hide behind the others.
 context-circuit-air-locked--dead-head-passed-at-start-up = An air-locked circuit would have failed the dead-head test.
+context-circuit-air-locked--since-start-up = The air has stood there since filling.
 cause-circuits-unbalanced = Circuits unbalanced
     .homeowner = The fluid is not shared evenly between your ground circuits.
 context-circuits-unbalanced--first-year = The layout was so from the start.
+context-circuits-unbalanced--since-start-up = The layout was so from the start.
 
 ## Mechanisms
 
@@ -47,15 +50,12 @@ link-circuit-valved-off--restriction = Fewer circuits in parallel resist more.
 link-circuit-kinked--idle-circuit = A pinch takes the head that the others do not need.
 link-circuit-kinked--circuit-slow-both-ways = A pinch is the same in both directions and does not purge away.
 link-circuit-kinked--restriction = The others carry its share at a higher loss.
-link-circuit-kinked--trouble-since-start-up = It was pinched when it was laid.
 link-circuit-air-locked--idle-circuit = The air column in the down-leg takes the head of that circuit.
 link-circuit-air-locked--circuit-wakes-when-purged = Alone on the cart it gets enough flow to push the air out.
 link-circuit-air-locked--air-in-fluid = Some of that air breaks loose and goes round.
 link-circuit-air-locked--dead-head-air = A column of air shrinks under pressure like any other.
-link-circuit-air-locked--trouble-since-start-up = The air has stood there since filling.
 link-circuits-unbalanced--idle-circuit = The longer circuit gets less.
 link-circuits-unbalanced--computed-circuits-uneven = The network calculation shows it.
-link-circuits-unbalanced--trouble-since-start-up = The layout was so from the start.
 link-idle-circuit--circuit-returns-differ = A slow circuit comes back nearer to ground temperature than its neighbours.
 link-idle-circuit--ground-side-weak = Less pipe does the work.
 

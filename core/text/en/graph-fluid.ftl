@@ -28,6 +28,8 @@ context-antifreeze-degraded--older-than-five-years = Inhibitor is used up with t
 context-antifreeze-degraded--first-year = A fresh charge is seldom spent.
 context-antifreeze-degraded--alcohol-fluid = It is the glycols that turn acid.
 context-antifreeze-degraded--water-not-tested = Hard or salty water uses inhibitor up.
+context-antifreeze-degraded--came-on-slowly = It takes years.
+context-antifreeze-degraded--since-start-up = Fresh antifreeze is not spent.
 
 ## Mechanisms
 
@@ -84,7 +86,6 @@ link-antifreeze-wrong-kind--aggressive-fluid = Inhibitors of two kinds can spoil
 link-antifreeze-degraded--aggressive-fluid = Old glycol turns acid and its inhibitor is spent.
 link-antifreeze-degraded--sample-smells = Breakdown products smell sweet or sour.
 link-antifreeze-degraded--sample-foams = Spent inhibitor and fine solids keep foam up.
-link-antifreeze-degraded--came-on-slowly = It takes years.
 link-weak-freeze-protection--freeze-protection = The sample freezes too near the lowest leaving temperature.
 link-weak-freeze-protection--ice-in-exchanger = The coldest place of the loop is the exchanger wall.
 link-ice-in-exchanger--low-flow = Slush narrows the passages while it lasts.
@@ -97,7 +98,6 @@ link-thick-fluid--ground-side-weak = A laminar loop looks like a short one.
 link-thick-fluid--improves-when-warm = Viscosity falls fast with temperature, a restriction stays.
 link-thick-fluid--worse-when-cold = Cold makes it thick.
 link-thick-fluid--circulator-power = Churning a thick fluid takes power.
-link-thick-fluid--circulator-hums = The pump labours.
 
 ## Checks
 

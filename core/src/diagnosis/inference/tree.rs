@@ -288,9 +288,9 @@ impl Tree {
                 }
             };
             let mut belief = [0.0; MAX_STATES];
-            for row in 0..out.len() {
+            for (row, adjoint) in adjoints_out.iter().enumerate().take(out.len()) {
                 // Rescaling by `scale` stops rounding from building up along the way.
-                let adjoint = adjoints_out[row] * scale;
+                let adjoint = adjoint * scale;
                 if adjoint <= 0.0 {
                     continue;
                 }
@@ -432,10 +432,9 @@ mod tests {
         let all: Vec<Table> = fixed.iter().chain(&evidence).cloned().collect();
         let (sum, beliefs) = by_enumeration(&cards, &all, &unary);
         assert!((log_sum - sum.ln()).abs() < 1e-13);
-        for (variable, card) in cards.iter().enumerate() {
-            for state in 0..*card {
-                let difference = room.beliefs[variable][state] - beliefs[variable][state];
-                assert!(difference.abs() < 1e-14, "{variable} {state}");
+        for (got, want) in room.beliefs.iter().zip(&beliefs) {
+            for (got, want) in got.iter().zip(want) {
+                assert!((got - want).abs() < 1e-14, "{got} {want}");
             }
         }
     }

@@ -1,0 +1,82 @@
+//! Writes a graph as BIF, random cases and what the engine says about them, for
+//! `tests/reference/inference.py`.
+//!
+//!     cargo run -p returnline-tests --example export_cases -- DIR [invented]
+//!
+//! Exports the shipped graph, or an invented one of its size, to an existing folder.
+
+use std::error::Error;
+use std::fs;
+
+use returnline_core::diagnosis::{
+    Case, FindingId, Graph, Likelihood, Observation, Scale, SourceText, shipped, to_bif,
+};
+use returnline_tests::invented::{Dice, Invented, Size};
+use serde_json::{Value, json};
+
+const CASES: u64 = 200;
+
+fn main() -> Result<(), Box<dyn Error>> {
+    let mut arguments = std::env::args().skip(1);
+    let folder = arguments.next().ok_or("which folder?")?;
+    let graph = if arguments.next().as_deref() == Some("invented") {
+        let text = Invented::new(1, Size::FULL).to_toml();
+        Graph::load(&[SourceText {
+            name: "invented",
+            text: &text,
+        }])
+    } else {
+        shipped::load()
+    }
+    .map_err(|problems| format!("{problems:?}"))?;
+
+    fs::write(
+        format!("{folder}/graph.bif"),
+        to_bif(&graph, &Case::default())?,
+    )?;
+    let mut cases = Vec::new();
+    for seed in 0..CASES {
+        let (case, described) = random_case(&graph, seed)?;
+        if seed == 0 {
+            fs::write(format!("{folder}/visit.bif"), to_bif(&graph, &case)?)?;
+        }
+        cases.push(json!({ "observations": described }));
+    }
+    let causes = graph.causes().iter().map(|cause| cause.id.as_str());
+    let mechanisms = graph
+        .mechanisms()
+        .iter()
+        .map(|mechanism| mechanism.id.as_str());
+    let nodes: Vec<&str> = causes.chain(mechanisms).collect();
+    let exported = json!({ "nodes": nodes, "cases": cases });
+    fs::write(format!("{folder}/cases.json"), exported.to_string())?;
+    Ok(())
+}
+
+/// A case with about four findings in ten seen, by soft likelihoods.
+fn random_case(graph: &Graph, seed: u64) -> Result<(Case, Vec<Value>), Box<dyn Error>> {
+    let mut dice = Dice::new(seed);
+    let mut case = Case::default();
+    let mut described = Vec::new();
+    for finding in graph.findings() {
+        if !dice.chance(0.4) {
+            continue;
+        }
+        let mut weight = || dice.between(0.02, 1.0);
+        let likelihood = match finding.scale {
+            Scale::Graded => Likelihood::graded(weight(), weight(), weight())?,
+            Scale::NormallyAbsent | Scale::NormallyPresent => {
+                Likelihood::presence(weight(), weight())?
+            }
+        };
+        described.push(json!({
+            "finding": finding.id,
+            "weights": likelihood.weights(),
+            "instrument": finding.instrument.map(|place| graph.cause(place).id.clone()),
+            "if_lying": likelihood.mean(),
+        }));
+        let id = FindingId::new(finding.id.as_str());
+        case.observations.push(Observation::new(id, likelihood));
+    }
+    Ok((case, described))
+}
