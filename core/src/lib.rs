@@ -8,6 +8,7 @@
 pub mod api;
 pub mod charge;
 pub mod diagnosis;
+pub mod evidence;
 pub mod figures;
 pub mod fluids;
 pub mod heat;

@@ -1,6 +1,7 @@
 //! Shared pieces of the outside checks.
 
 pub mod invented;
+pub mod networks;
 pub mod pages;
 
 /// Rows of a committed reference table: comment lines and the header line left out, cells

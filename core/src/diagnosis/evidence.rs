@@ -59,6 +59,15 @@ impl Likelihood {
         Self::new([low, normal, high], 3)
     }
 
+    /// One that says nothing: every level alike.
+    #[must_use]
+    pub fn flat(scale: Scale) -> Self {
+        Self {
+            weights: [1.0; 3],
+            count: scale.count(),
+        }
+    }
+
     /// Of a level that was reported and is the true one with probability
     /// `reliability`, in (0, 1]; otherwise each other level is equally likely
     /// to have been taken for it. 1 is hard evidence.

@@ -1,12 +1,19 @@
 //! The rule graph and its inference: from findings to causes.
 
+mod answer;
 mod evidence;
 mod graph;
 mod id;
 mod inference;
+mod learning;
 pub mod shipped;
 pub mod validate;
 
+pub use answer::{
+    Carrier, CheckOutlook, ContextStep, Contradiction, Diagnosis, Doubted, Explanation,
+    Explanations, Health, Means, NextStep, Obstacle, Outcome, Policy, RankedCause, Trace,
+    TraceStep, Unexplained, Verdict, diagnose,
+};
 pub use evidence::{Case, Evaluator, Likelihood, LikelihoodError, Observation, ReadWith};
 pub use graph::{
     Cause, CauseIx, CauseKind, Caution, Check, ContextShift, EvidenceKind, Finding, FindingIx,
@@ -18,3 +25,4 @@ pub use id::{
     SourceId, StepId, ToolId,
 };
 pub use inference::{CaseError, Inference};
+pub use learning::{Counts, LearnedPrior, LearningError, PRIOR_WEIGHT};

@@ -3,6 +3,13 @@
 use crate::units::{Bound, Length, Number, OutOfRange, Quantity, VolumeFlow};
 use thiserror::Error;
 
+/// Heads of a pump curve's points.
+pub const HEAD: Bound<Length> = Bound::si("head of a pump curve", 0.0, 1_000.0);
+/// Flows of a pump curve's points.
+pub const FLOW: Bound<VolumeFlow> = Bound::si("flow of a pump curve", 0.0, 1.0);
+/// Exponents that a curve through three points can have; others become lines.
+const EXPONENTS: std::ops::RangeInclusive<f64> = 0.3..=20.0;
+
 /// Speeds at which a curve is carried over, relative to that of the curve.
 pub const SPEED: Bound<Number> = Bound::si("pump speed relative to its curve", 0.05, 2.0);
 
@@ -54,11 +61,11 @@ impl PumpCurve {
     /// # Errors
     /// [`PumpError`].
     pub fn through(points: &[(VolumeFlow, Length)]) -> Result<Self, PumpError> {
-        let points: Vec<(f64, f64)> = points.iter().map(|(q, h)| (q.si(), h.si())).collect();
-        let sound = |(q, h): &(f64, f64)| q.is_finite() && h.is_finite() && *q >= 0.0 && *h >= 0.0;
-        if !points.iter().all(sound) {
-            return Err(PumpError::Points);
+        for (flow, head) in points {
+            FLOW.check(*flow)?;
+            HEAD.check(*head)?;
         }
+        let points: Vec<(f64, f64)> = points.iter().map(|(q, h)| (q.si(), h.si())).collect();
         for (at, pair) in points.windows(2).enumerate() {
             if pair[1].0 <= pair[0].0 {
                 return Err(PumpError::Points);
@@ -69,7 +76,13 @@ impl PumpCurve {
         }
         let shape = match points[..] {
             [(q, h)] if q > 0.0 && h > 0.0 => power(4.0 / 3.0 * h, (q, h), (2.0 * q, 0.0)),
-            [(q0, h0), second, third] if q0 == 0.0 => power(h0, second, third),
+            [(0.0, h0), second, third] => {
+                let curve = power(h0, second, third);
+                match curve {
+                    Shape::Power { exponent, .. } if EXPONENTS.contains(&exponent) => curve,
+                    _ => Shape::Lines(points),
+                }
+            }
             [] | [_] => return Err(PumpError::Points),
             _ => Shape::Lines(points),
         };
@@ -211,6 +224,9 @@ mod tests {
             curve(&[(0.0, 5.0), (1e-3, 6.0)]),
             Err(PumpError::NotFalling { at: 1 })
         );
-        assert_eq!(curve(&[(0.0, f64::NAN)]), Err(PumpError::Points));
+        assert!(matches!(
+            curve(&[(0.0, f64::NAN)]),
+            Err(PumpError::OutOfRange(_))
+        ));
     }
 }

@@ -2,7 +2,7 @@
 
 use super::PressureError;
 use super::belief::{Belief, MODEL_DOUBT, Moment, Reading, SHARED, Unknown};
-use super::sampling::{points, sorted_quantile};
+use super::sampling::{Sorted, points, weighted_moments};
 use crate::uncertainty::Uncertain;
 use crate::units::{GaugePressure, Quantity, Volume};
 
@@ -68,16 +68,10 @@ impl Belief {
         moment: &Moment,
         reading: Option<Uncertain<GaugePressure>>,
     ) -> Result<(Vec<f64>, Vec<f64>), PressureError> {
-        let root = self
-            .covariance
-            .clone()
-            .cholesky()
-            .map_or_else(|| self.covariance.map(|c| c.max(0.0).sqrt()), |c| c.l());
+        let root = self.now.root();
         let (mut pressures, mut missing) = (Vec::new(), Vec::new());
         for point in points() {
-            let z: Vec<f64> = (0..SHARED)
-                .map(|i| self.mean[i] + (0..=i).map(|j| root[(i, j)] * point[j]).sum::<f64>())
-                .collect();
+            let z = self.now.carry(&root, point);
             let balance = self.at(&z, moment, point[SHARED])?;
             let doubt = MODEL_DOUBT * point[SHARED + 1];
             let expected = balance.pressure();
@@ -98,17 +92,15 @@ impl Belief {
     /// # Errors
     /// As [`balance`](super::balance::balance).
     pub fn band(&self, moment: &Moment) -> Result<Band, PressureError> {
-        let (mut pressures, _) = self.samples(moment, None)?;
-        let n = pressures.len() as f64;
-        let mean = pressures.iter().sum::<f64>() / n;
-        let variance = pressures.iter().map(|p| (p - mean).powi(2)).sum::<f64>() / n;
-        pressures.sort_by(f64::total_cmp);
-        let at = |share| GaugePressure::from_si(sorted_quantile(&pressures, share));
+        let (pressures, _) = self.samples(moment, None)?;
+        let (_, standard) = weighted_moments(&pressures, &self.weights);
+        let sorted = Sorted::new(&pressures, &self.weights);
+        let at = |share| GaugePressure::from_si(sorted.quantile(share));
         Ok(Band {
             low: at(0.5 * (1.0 - COVERAGE)),
             median: at(0.5),
             high: at(0.5 * (1.0 + COVERAGE)),
-            standard: variance.sqrt(),
+            standard,
             causes: self.causes(moment)?,
         })
     }
@@ -116,10 +108,11 @@ impl Belief {
     /// To first order: for an unknown of variance s² that moves with the pressure by c, a
     /// part c²/s² of the pressure's variance goes when it becomes known.
     fn causes(&self, moment: &Moment) -> Result<Vec<(Unknown, f64)>, PressureError> {
-        let (slopes, by_temperature) = self.gradient(self.mean.as_slice(), moment)?;
-        let common = &self.covariance * &slopes;
+        let (slopes, by_temperature) = self.gradient(self.now.mean.as_slice(), moment)?;
+        let common = &self.now.covariance * &slopes;
         let variance = slopes.dot(&common) + by_temperature.powi(2) + MODEL_DOUBT.powi(2);
-        let shared = (0..SHARED).map(|i| common[i].powi(2) / self.covariance[(i, i)].max(1e-12));
+        let shared =
+            (0..SHARED).map(|i| common[i].powi(2) / self.now.covariance[(i, i)].max(1e-12));
         let parts = shared.chain([by_temperature.powi(2), MODEL_DOUBT.powi(2)]);
         let mut causes: Vec<(Unknown, f64)> = Unknown::ALL
             .into_iter()
@@ -136,10 +129,9 @@ impl Belief {
     pub fn assess(&self, reading: &Reading) -> Result<Assessment, PressureError> {
         let band = self.band(&reading.moment)?;
         let (_, missing) = self.samples(&reading.moment, Some(reading.pressure))?;
-        let n = missing.len() as f64;
-        let mean = missing.iter().sum::<f64>() / n;
-        let variance = missing.iter().map(|v| (v - mean).powi(2)).sum::<f64>() / n;
-        let short = missing.iter().filter(|v| **v > 0.0).count() as f64;
+        let (mean, standard) = weighted_moments(&missing, &self.weights);
+        let weighted = missing.iter().zip(&self.weights);
+        let short: f64 = weighted.filter(|(v, _)| **v > 0.0).map(|(_, w)| w).sum();
         let shown = reading.pressure.value().si();
         let slack = reading.pressure.standard();
         let place = if shown + slack < band.low.si() {
@@ -152,8 +144,8 @@ impl Belief {
         Ok(Assessment {
             band,
             place,
-            probability_missing: short / n,
-            missing: Uncertain::new(Volume::from_si(mean), variance.sqrt()),
+            probability_missing: short,
+            missing: Uncertain::new(Volume::from_si(mean), standard),
         })
     }
 }

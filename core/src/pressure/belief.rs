@@ -4,13 +4,15 @@
 //! a belief is a normal distribution in seven coordinates: a modulus stays
 //! positive and a restraint stays between 0 and 1. Readings are taken in by
 //! the mode of the posterior (Gauss-Newton with damping) and the curvature
-//! there (Laplace's approximation), exact where the model is straight.
+//! there (Laplace's approximation); the fixed points of [`super::band`] are then
+//! weighted by how far the true posterior departs from that.
 
 use super::PressureError;
 use super::balance::{
     Balance, ChargeState, Earlier, LOOP_PRESSURE, PIPE_EXPANSION, Properties, RESTRAINT,
     SealedLoop, TrappedAir, balance,
 };
+use super::sampling::{POINTS, points};
 use crate::uncertainty::Uncertain;
 use crate::units::{
     Duration, Fraction, GaugePressure, Quantity, Temperature, ThermalExpansion, Volume,
@@ -145,9 +147,45 @@ pub struct Belief {
     pub(super) system: SealedLoop,
     pub(super) unknowns: Unknowns,
     pub(super) charge: Charge,
-    pub(super) mean: DVector<f64>,
-    pub(super) covariance: DMatrix<f64>,
+    /// Before the readings taken in.
+    root: Normal,
+    /// With them, as a normal distribution.
+    pub(super) now: Normal,
+    taken: Vec<Reading>,
+    /// Weight of every fixed point; they add up to one.
+    pub(super) weights: Vec<f64>,
 }
+
+/// A normal distribution of the coordinates.
+#[derive(Clone, Debug)]
+pub(super) struct Normal {
+    pub mean: DVector<f64>,
+    pub covariance: DMatrix<f64>,
+}
+
+impl Normal {
+    /// The fixed point of a set carried into this distribution.
+    pub fn carry(&self, root: &DMatrix<f64>, point: &[f64]) -> Vec<f64> {
+        (0..SHARED)
+            .map(|i| self.mean[i] + (0..=i).map(|j| root[(i, j)] * point[j]).sum::<f64>())
+            .collect()
+    }
+    /// Lower triangular square root of the covariance.
+    pub fn root(&self) -> DMatrix<f64> {
+        self.covariance.clone().cholesky().map_or_else(
+            || DMatrix::from_diagonal(&self.covariance.diagonal().map(|c| c.max(0.0).sqrt())),
+            |c| c.l(),
+        )
+    }
+}
+
+/// The same weight for every fixed point.
+pub(super) fn even() -> Vec<f64> {
+    vec![1.0 / POINTS as f64; POINTS]
+}
+
+/// Weights whose effective number falls below this share of the points are not used.
+const LEAST_EFFECTIVE: f64 = 0.1;
 
 impl Belief {
     /// Before any reading.
@@ -162,12 +200,18 @@ impl Belief {
         PIPE_EXPANSION.check(unknowns.expansion.value())?;
         RESTRAINT.check(unknowns.restraint.value())?;
         LOOP_PRESSURE.check(charge.pressure.value())?;
+        let root = Normal {
+            mean: DVector::zeros(SHARED),
+            covariance: DMatrix::identity(SHARED, SHARED),
+        };
         let belief = Self {
             system,
             unknowns,
             charge,
-            mean: DVector::zeros(SHARED),
-            covariance: DMatrix::identity(SHARED, SHARED),
+            now: root.clone(),
+            root,
+            taken: Vec::new(),
+            weights: even(),
         };
         // Whatever the balance refuses at the middle is refused here.
         belief.expected(&Moment {
@@ -232,7 +276,7 @@ impl Belief {
     /// # Errors
     /// As [`balance`].
     pub fn expected(&self, moment: &Moment) -> Result<GaugePressure, PressureError> {
-        Ok(self.at(self.mean.as_slice(), moment, 0.0)?.pressure())
+        Ok(self.at(self.now.mean.as_slice(), moment, 0.0)?.pressure())
     }
 
     /// Slopes of the pressure by the shared coordinates and by the temperature's.
@@ -257,41 +301,32 @@ impl Belief {
         Ok((slopes, (up - down) / (2.0 * step)))
     }
 
-    /// The belief after readings of the same loop since the same charge. A reading counts
-    /// with the gauge's accuracy, the uncertainty of the temperature and
-    /// [`MODEL_DOUBT`].
+    /// The belief after further readings of the same loop since the same charge. A reading
+    /// counts with the gauge's accuracy, the uncertainty of the temperature and
+    /// [`MODEL_DOUBT`]. The order of readings does not matter.
     ///
     /// # Errors
     /// As [`balance`].
     pub fn after(&self, readings: &[Reading]) -> Result<Self, PressureError> {
-        let Some(prior) = self.covariance.clone().try_inverse() else {
-            return Ok(self.clone());
+        let mut next = self.clone();
+        next.taken.extend_from_slice(readings);
+        let Some(prior) = self.root.covariance.clone().try_inverse() else {
+            return Ok(next);
         };
-        let mut z = self.mean.clone();
+        let mut z = self.now.mean.clone();
         let mut damping = 0.0;
-        let mut cost = self.cost(&z, &prior, readings)?;
-        let mut information = prior.clone();
+        let mut cost = next.cost(&z, &prior)?;
         for _ in 0..30 {
-            let mut gradient = &prior * (&self.mean - &z);
-            information.copy_from(&prior);
-            for reading in readings {
-                let (slopes, by_temperature) = self.gradient(z.as_slice(), &reading.moment)?;
-                let expected = self.at(z.as_slice(), &reading.moment, 0.0)?.pressure();
-                let weight = 1.0 / variance(reading, by_temperature);
-                let residual = reading.pressure.value().difference(expected).si();
-                gradient += &slopes * (residual * weight);
-                information += &slopes * slopes.transpose() * weight;
-            }
-            let damped = &information * (1.0 + damping);
-            let Some(inverse) = damped.try_inverse() else {
+            let (gradient, information) = next.normal_equations(&z, &prior)?;
+            let Some(inverse) = (information * (1.0 + damping)).try_inverse() else {
                 break;
             };
             let step = inverse * gradient;
-            let next = &z + &step;
-            let next_cost = self.cost(&next, &prior, readings)?;
-            if next_cost <= cost {
-                z = next;
-                cost = next_cost;
+            let moved = &z + &step;
+            let moved_cost = next.cost(&moved, &prior)?;
+            if moved_cost <= cost {
+                z = moved;
+                cost = moved_cost;
                 damping *= 0.3;
                 if step.norm() < 1e-6 {
                     break;
@@ -303,27 +338,41 @@ impl Belief {
                 }
             }
         }
-        let covariance = information
-            .try_inverse()
-            .unwrap_or_else(|| self.covariance.clone());
-        Ok(Self {
+        let (_, information) = next.normal_equations(&z, &prior)?;
+        next.now = Normal {
             mean: z,
-            covariance,
-            ..self.clone()
-        })
+            covariance: information
+                .try_inverse()
+                .unwrap_or_else(|| self.root.covariance.clone()),
+        };
+        next.weights = next.importance(&prior)?;
+        Ok(next)
     }
 
-    /// Half the squared distance from prior and readings; the weights of the readings are
-    /// those at the middle of this belief.
-    fn cost(
+    /// Gradient and curvature of minus the cost at a point.
+    fn normal_equations(
         &self,
         z: &DVector<f64>,
         prior: &DMatrix<f64>,
-        readings: &[Reading],
-    ) -> Result<f64, PressureError> {
-        let away = z - &self.mean;
+    ) -> Result<(DVector<f64>, DMatrix<f64>), PressureError> {
+        let mut gradient = prior * (&self.root.mean - z);
+        let mut information = prior.clone();
+        for reading in &self.taken {
+            let (slopes, by_temperature) = self.gradient(z.as_slice(), &reading.moment)?;
+            let expected = self.at(z.as_slice(), &reading.moment, 0.0)?.pressure();
+            let weight = 1.0 / variance(reading, by_temperature);
+            let residual = reading.pressure.value().difference(expected).si();
+            gradient += &slopes * (residual * weight);
+            information += &slopes * slopes.transpose() * weight;
+        }
+        Ok((gradient, information))
+    }
+
+    /// Half the squared distance from prior and readings.
+    fn cost(&self, z: &DVector<f64>, prior: &DMatrix<f64>) -> Result<f64, PressureError> {
+        let away = z - &self.root.mean;
         let mut sum = away.dot(&(prior * &away));
-        for reading in readings {
+        for reading in &self.taken {
             let expected = self.at(z.as_slice(), &reading.moment, 0.0)?.pressure();
             let residual = reading.pressure.value().difference(expected).si();
             let up = self.at(z.as_slice(), &reading.moment, 0.5)?.pressure();
@@ -333,10 +382,54 @@ impl Belief {
         Ok(0.5 * sum)
     }
 
+    /// Weight of every fixed point: true posterior over its normal approximation.
+    fn importance(&self, prior: &DMatrix<f64>) -> Result<Vec<f64>, PressureError> {
+        let root = self.now.root();
+        let mut logs = Vec::with_capacity(POINTS);
+        for point in points() {
+            let z = DVector::from_vec(self.now.carry(&root, point));
+            let square: f64 = point[..SHARED].iter().map(|x| x * x).sum();
+            logs.push(0.5 * square - self.cost(&z, prior)?);
+        }
+        let most = logs.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+        let raw: Vec<f64> = logs.iter().map(|log| (log - most).exp()).collect();
+        let sum: f64 = raw.iter().sum();
+        let weights: Vec<f64> = raw.iter().map(|w| w / sum).collect();
+        let effective = 1.0 / weights.iter().map(|w| w * w).sum::<f64>();
+        Ok(if effective > LEAST_EFFECTIVE * POINTS as f64 {
+            weights
+        } else {
+            even()
+        })
+    }
+
+    /// This belief for a new charge: what was learnt of pipe and surround stays, the charge is
+    /// new and known as well as today's gauge and thermometer.
+    pub(super) fn with_charge(&self, charge: Charge) -> Self {
+        let mut root = self.now.clone();
+        for i in Unknown::ChargePressure as usize..SHARED {
+            root.mean[i] = 0.0;
+            for j in 0..SHARED {
+                root.covariance[(i, j)] = 0.0;
+                root.covariance[(j, i)] = 0.0;
+            }
+            root.covariance[(i, i)] = 1.0;
+        }
+        Self {
+            system: self.system.clone(),
+            unknowns: self.unknowns,
+            charge,
+            now: root.clone(),
+            root,
+            taken: Vec::new(),
+            weights: even(),
+        }
+    }
+
     /// Median of what is believed of the modulus (against the table), the expansion and the
     /// restraint, each with the standard uncertainty of its coordinate (1 before any reading).
     pub fn properties(&self) -> (Properties, [f64; 3]) {
-        let (u, z) = (&self.unknowns, &self.mean);
+        let (u, z) = (&self.unknowns, &self.now.mean);
         let properties = Properties {
             modulus_scale: (u.modulus.si() * z[0]).exp(),
             expansion: log_normal(
@@ -348,7 +441,7 @@ impl Belief {
             restraint: share(u.restraint, z[2]),
             fluid_scale: (u.fluid.si() * z[3]).exp(),
         };
-        let left = [0, 1, 2].map(|i| self.covariance[(i, i)].max(0.0).sqrt());
+        let left = [0, 1, 2].map(|i| self.now.covariance[(i, i)].max(0.0).sqrt());
         (properties, left)
     }
 }

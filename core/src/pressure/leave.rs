@@ -84,17 +84,7 @@ impl Belief {
             air: None,
             earlier: today.earlier,
         };
-        let mut next = self.clone();
-        next.charge = charge;
-        for i in 4..super::belief::SHARED {
-            next.mean[i] = 0.0;
-            for j in 0..super::belief::SHARED {
-                next.covariance[(i, j)] = 0.0;
-                next.covariance[(j, i)] = 0.0;
-            }
-            next.covariance[(i, i)] = 1.0;
-        }
-        next
+        self.with_charge(charge)
     }
 
     fn reach(

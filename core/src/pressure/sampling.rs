@@ -81,15 +81,47 @@ pub(super) fn quantile(p: f64) -> f64 {
     }
 }
 
-/// Value below which a share of the sorted values lies, straight between neighbours.
-pub(super) fn sorted_quantile(sorted: &[f64], share: f64) -> f64 {
-    let Some(last) = sorted.len().checked_sub(1) else {
-        return 0.0;
-    };
-    let at = share * last as f64;
-    let below = (at as usize).min(last);
-    let above = (below + 1).min(last);
-    sorted[below] + (sorted[above] - sorted[below]) * (at - below as f64)
+/// Mean and standard deviation of values with weights that add up to one.
+pub(super) fn weighted_moments(values: &[f64], weights: &[f64]) -> (f64, f64) {
+    let pairs = || values.iter().zip(weights);
+    let mean = pairs().map(|(v, w)| v * w).sum::<f64>();
+    let variance = pairs().map(|(v, w)| w * (v - mean).powi(2)).sum::<f64>();
+    (mean, variance.sqrt())
+}
+
+/// Values in order, each with the share of the weight up to its own middle.
+pub(super) struct Sorted(Vec<(f64, f64)>);
+
+impl Sorted {
+    pub fn new(values: &[f64], weights: &[f64]) -> Self {
+        let mut pairs: Vec<(f64, f64)> = values
+            .iter()
+            .copied()
+            .zip(weights.iter().copied())
+            .collect();
+        pairs.sort_by(|a, b| a.0.total_cmp(&b.0));
+        let mut sum = 0.0;
+        for pair in &mut pairs {
+            let weight = pair.1;
+            pair.1 = sum + 0.5 * weight;
+            sum += weight;
+        }
+        Self(pairs)
+    }
+    /// Value below which a share of the weight lies, straight between neighbours.
+    pub fn quantile(&self, share: f64) -> f64 {
+        let after = self.0.partition_point(|(_, at)| *at < share);
+        match (
+            after.checked_sub(1).and_then(|i| self.0.get(i)),
+            self.0.get(after),
+        ) {
+            (Some((v0, s0)), Some((v1, s1))) if s1 > s0 => {
+                v0 + (v1 - v0) * (share - s0) / (s1 - s0)
+            }
+            (Some((v, _)), _) | (None, Some((v, _))) => *v,
+            (None, None) => 0.0,
+        }
+    }
 }
 
 #[cfg(test)]

@@ -14,6 +14,7 @@ pub mod fonts;
 pub mod layout;
 pub mod pdf;
 pub mod photo;
+pub mod service;
 pub mod words;
 
 pub use document::Document;

@@ -26,7 +26,32 @@ macro_rules! files {
     };
 }
 
-const ENGLISH: Files = files!("en": "records", "fields", "messages", "model");
+#[rustfmt::skip] // one name a line
+const ENGLISH: Files = files!("en":
+    "evidence",
+    "fields",
+    "graph-air",
+    "graph-base",
+    "graph-circuits",
+    "graph-debris",
+    "graph-fluid",
+    "graph-ground",
+    "graph-instruments",
+    "graph-leaks",
+    "graph-pressure",
+    "graph-procedures",
+    "graph-pumps",
+    "graph-tanks",
+    "graph-unit",
+    "graph-valves",
+    "graph-water",
+    "messages",
+    "model",
+    "plan",
+    "program",
+    "records",
+    "report",
+);
 
 impl Language {
     /// Every language.

@@ -12,7 +12,7 @@ const LEAST_RELATIVE_STEP: f64 = 1e-6;
 
 /// A list of uncertain inputs of different kinds: a tuple of [`Uncertain`], or
 /// a slice of them when all are of one kind.
-pub trait Inputs {
+pub trait Inputs: Copy {
     /// The plain values that the function takes.
     type Values;
     /// Standard uncertainty of each input, in order.

@@ -2,10 +2,12 @@
 
 mod hard;
 mod photos;
+mod texts;
 mod usual;
 
 pub use hard::{empty, hard};
 pub use photos::{jpeg_bytes, photos, png_bytes};
+pub use texts::texts_of;
 pub use usual::usual;
 
 use chrono::{DateTime, FixedOffset};

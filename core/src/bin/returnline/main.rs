@@ -1,2 +1,54 @@
-//! The headless program `returnline`.
-fn main() {}
+//! The headless program `returnline`: the engine for scripts and servers.
+
+mod diagnose;
+mod failure;
+mod show;
+
+use clap::{Parser, Subcommand};
+use failure::Failure;
+use std::path::PathBuf;
+use std::process::ExitCode;
+
+/// Diagnose ground-loop callbacks without a screen.
+#[derive(Parser)]
+#[command(
+    version,
+    about = "Traces the symptoms and readings of a ground-loop callback to the likely commissioning fault.",
+    after_help = "Exit codes: 0 done, 1 could not read or write, 2 wrong words, 3 the input is not acceptable."
+)]
+struct Arguments {
+    #[command(subcommand)]
+    command: Command,
+}
+
+#[derive(Subcommand)]
+enum Command {
+    /// Rank the causes of a call, plan the correction, write the report.
+    #[command(after_help = "Examples:\n  returnline diagnose call.json\n  \
+        returnline diagnose call.json --pdf report.pdf\n  \
+        returnline diagnose call.json --json > answer.json\n  \
+        returnline diagnose call.json --keep calls.db --units si")]
+    Diagnose(diagnose::Arguments),
+    /// Check a visit file and report every fault.
+    #[command(after_help = "Example:\n  returnline check call.json")]
+    Check {
+        /// The visit file; `-` reads standard input.
+        visit: PathBuf,
+    },
+    /// Print the JSON Schema of the visit file.
+    #[command(after_help = "Example:\n  returnline schema > visit.schema.json")]
+    Schema,
+}
+
+fn main() -> ExitCode {
+    let arguments = Arguments::parse();
+    let done = match arguments.command {
+        Command::Diagnose(arguments) => diagnose::run(&arguments),
+        Command::Check { visit } => diagnose::check(&visit),
+        Command::Schema => show::json(&returnline_core::records::visit_file::schema()),
+    };
+    match done {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(failure) => failure.report(),
+    }
+}

@@ -15,7 +15,7 @@ mod tree;
 
 pub use case::CaseError;
 pub(super) use network::Observed;
-pub(super) use probe::{Probe, Run};
+pub(super) use probe::{Factor, Probe, Run};
 
 use super::evidence::Case;
 use super::graph::{CauseIx, FindingIx, Graph, MechanismIx, Parent};
@@ -29,7 +29,7 @@ pub struct Inference<'g> {
     observed: Vec<Observed>,
     evidence: Vec<Table>,
     unary: Vec<Weights>,
-    beliefs: Vec<f64>,
+    beliefs: Vec<Weights>,
     log_evidence: f64,
     finding_levels: Vec<Option<[f64; 3]>>,
 }
@@ -67,10 +67,7 @@ impl<'g> Inference<'g> {
         tree.outward(&mut room, &unary, true);
 
         let nodes = graph.causes().len() + graph.mechanisms().len();
-        let beliefs = room.beliefs[..nodes]
-            .iter()
-            .map(|belief| belief[1])
-            .collect();
+        let beliefs = room.beliefs[..nodes].to_vec();
         let mut finding_levels = vec![None; graph.findings().len()];
         for (slot, (observation, by_level)) in observed.iter().zip(&evidence_by_level).enumerate() {
             let adjoint = tree.evidence_adjoint(&room, slot);
@@ -97,7 +94,13 @@ impl<'g> Inference<'g> {
     /// P(cause | evidence).
     #[must_use]
     pub fn cause(&self, cause: CauseIx) -> f64 {
-        self.beliefs[cause.0]
+        self.beliefs[cause.0][1]
+    }
+
+    /// Binary logarithm of the odds of a cause given the evidence.
+    #[must_use]
+    pub fn log_odds(&self, cause: CauseIx) -> f64 {
+        probe::log_odds(&self.beliefs[cause.0])
     }
 
     /// P(cause) before evidence, after facts and learned priors.
@@ -109,7 +112,7 @@ impl<'g> Inference<'g> {
     /// P(mechanism at work | evidence).
     #[must_use]
     pub fn mechanism(&self, mechanism: MechanismIx) -> f64 {
-        self.beliefs[self.graph.causes().len() + mechanism.0]
+        self.beliefs[self.graph.causes().len() + mechanism.0][1]
     }
 
     /// P(level | evidence) of a finding, in the order of its scale's levels.
@@ -117,8 +120,8 @@ impl<'g> Inference<'g> {
     #[must_use]
     pub fn finding(&self, finding: FindingIx) -> Vec<f64> {
         let count = self.graph.finding(finding).scale.count();
-        let levels =
-            self.finding_levels[finding.0].unwrap_or_else(|| self.probe().finding_levels(finding));
+        let levels = self.finding_levels[finding.0]
+            .unwrap_or_else(|| self.probe().finding_levels(finding, &[]));
         levels[..count].to_vec()
     }
 

@@ -16,8 +16,12 @@ pub(in crate::diagnosis) type Factor = (usize, [f64; 2]);
 pub(in crate::diagnosis) struct Run {
     /// Sum of the weighted joint, relative to the probability of the case's evidence.
     pub(in crate::diagnosis) weight: f64,
-    /// P(true) of each cause under the question, if it was asked for.
+    /// P(true) of each cause under the question.
     pub(in crate::diagnosis) causes: Vec<f64>,
+    /// Binary logarithm of the odds of each cause under the question.
+    pub(in crate::diagnosis) log_odds: Vec<f64>,
+    /// Natural logarithm of `weight`.
+    pub(in crate::diagnosis) log_weight: f64,
 }
 
 /// Room for questions.
@@ -98,14 +102,20 @@ impl<'a> Probe<'a> {
             match tree.inward(&mut probe.room, &probe.unary) {
                 Some(log) => {
                     tree.outward(&mut probe.room, &probe.unary, false);
+                    let beliefs = &probe.room.beliefs[..causes];
+                    let log_weight = log - probe.inference.log_evidence;
                     Run {
-                        weight: (log - probe.inference.log_evidence).exp(),
-                        causes: probe.room.beliefs[..causes].iter().map(|b| b[1]).collect(),
+                        weight: log_weight.exp(),
+                        causes: beliefs.iter().map(|belief| belief[1]).collect(),
+                        log_odds: beliefs.iter().map(log_odds).collect(),
+                        log_weight,
                     }
                 }
                 None => Run {
                     weight: 0.0,
                     causes: vec![0.0; causes],
+                    log_odds: vec![0.0; causes],
+                    log_weight: f64::NEG_INFINITY,
                 },
             }
         })
@@ -130,20 +140,23 @@ impl<'a> Probe<'a> {
             .collect()
     }
 
-    /// P(level | what is not silenced) of a finding, its own readings ignored
-    /// only if they are silenced. In the order of the scale's levels.
-    pub(in crate::diagnosis) fn finding_levels(&mut self, place: FindingIx) -> [f64; 3] {
+    /// P(level | what is not silenced, `given`) of a finding, in the order of
+    /// its scale's levels.
+    pub(in crate::diagnosis) fn finding_levels(
+        &mut self,
+        place: FindingIx,
+        given: &[Factor],
+    ) -> [f64; 3] {
         let finding = self.inference.graph.finding(place);
-        let base = self.weight(&[]);
+        let base = self.log_weight(given);
         let leak = Unpushed::by(finding.leak);
         let mut expected = |pick: fn(Unpushed) -> f64| {
-            let factors = self.parent_factors(&finding.parents, pick);
-            pick(leak)
-                * if factors.is_empty() {
-                    1.0
-                } else {
-                    self.weight(&factors) / base
-                }
+            let mut factors = self.parent_factors(&finding.parents, pick);
+            if factors.is_empty() {
+                return pick(leak);
+            }
+            factors.extend_from_slice(given);
+            pick(leak) * (self.log_weight(&factors) - base).exp()
         };
         let either = expected(|unpushed| unpushed.either);
         let graded = finding.scale.count() == 3;
@@ -167,4 +180,12 @@ impl<'a> Probe<'a> {
         }
         levels
     }
+}
+
+/// Largest size of a logarithm of odds; beyond it a cause counts as certain.
+const CERTAIN_BITS: f64 = 1000.0;
+
+/// Binary logarithm of the odds of a belief.
+pub(super) fn log_odds(belief: &Weights) -> f64 {
+    (belief[1].log2() - belief[0].log2()).clamp(-CERTAIN_BITS, CERTAIN_BITS)
 }

@@ -1,10 +1,13 @@
 //! What lies between two nodes, and its loss of pressure.
 
-use crate::hydraulics::component::{FluidState, LossCurve};
+use crate::hydraulics::component::{FluidState, LOSS_COEFFICIENT, LossCurve};
 use crate::hydraulics::friction::FrictionLaw;
+use crate::hydraulics::pipe::LENGTH;
 use crate::hydraulics::pipe::Pipe;
-use crate::hydraulics::pump::PumpCurve;
-use crate::units::{Length, Number, Quantity, STANDARD_GRAVITY};
+use crate::hydraulics::pump::{PumpCurve, SPEED};
+use crate::units::{
+    Length, Number, OutOfRange, PressureDifference, Quantity, STANDARD_GRAVITY, VolumeFlow,
+};
 use std::f64::consts::PI;
 
 /// Resistance against the direction of a check valve, Pa/(m³/s): a hundred
@@ -78,6 +81,34 @@ pub(super) enum Law<'a> {
 }
 
 impl Link {
+    /// Loss of pressure from the first node to the second at a flow.
+    pub fn loss(
+        &self,
+        flow: VolumeFlow,
+        fluid: FluidState,
+        law: FrictionLaw,
+    ) -> PressureDifference {
+        PressureDifference::from_si(self.law(fluid, law).loss(flow.si()).0)
+    }
+    /// Checks what a person can get wrong: length, fittings, speed.
+    pub(super) fn check(&self) -> Result<(), OutOfRange> {
+        match self {
+            Self::Pipe {
+                length, fittings, ..
+            } => {
+                LENGTH.check(*length)?;
+                LOSS_COEFFICIENT.check(*fittings)?;
+            }
+            Self::Pump {
+                state: PumpState::Running(speed) | PumpState::TurnedRound(speed),
+                ..
+            } => {
+                SPEED.check(*speed)?;
+            }
+            Self::Pump { .. } | Self::Part { .. } => {}
+        }
+        Ok(())
+    }
     pub(super) fn law(&self, fluid: FluidState, friction: FrictionLaw) -> Law<'_> {
         let density = fluid.density.si();
         let weight = density * STANDARD_GRAVITY;

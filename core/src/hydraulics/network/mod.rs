@@ -10,8 +10,7 @@ mod link;
 mod solve;
 
 pub use link::{Link, PumpState};
-pub(super) use solve::Solver;
-pub use solve::{PipeFlow, Solution, SolveError};
+pub use solve::{DENSITY, OUTFLOW, PipeFlow, Solution, SolveError, Solver, VISCOSITY};
 
 use super::component::FluidState;
 use super::friction::FrictionLaw;
@@ -97,6 +96,10 @@ impl Network {
     pub fn link_mut(&mut self, link: LinkId) -> Option<&mut Link> {
         self.links.get_mut(link.0).map(|placed| &mut placed.link)
     }
+    /// A link.
+    pub fn link_at(&self, link: LinkId) -> Option<&Link> {
+        self.links.get(link.0).map(|placed| &placed.link)
+    }
     /// The fluid.
     pub fn fluid(&self) -> FluidState {
         self.fluid
@@ -104,6 +107,10 @@ impl Network {
     /// The law of friction.
     pub fn law(&self) -> FrictionLaw {
         self.law
+    }
+    /// Takes another law of friction.
+    pub fn set_law(&mut self, law: FrictionLaw) {
+        self.law = law;
     }
     /// Ends of a link.
     pub fn ends(&self, link: LinkId) -> Option<(NodeId, NodeId)> {

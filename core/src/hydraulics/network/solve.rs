@@ -10,9 +10,19 @@
 use super::elimination::Elimination;
 use super::link::Law;
 use super::{Link, LinkId, Network, NodeId};
-use crate::hydraulics::friction::Regime;
-use crate::units::{Length, Number, PressureDifference, Quantity, Velocity, VolumeFlow};
+use crate::hydraulics::friction::{POOR_HEAT_BELOW, Regime};
+use crate::units::{
+    Bound, Density, DynamicViscosity, Length, Number, OutOfRange, PressureDifference, Quantity,
+    Velocity, VolumeFlow,
+};
 use thiserror::Error;
+
+/// Flows that can be taken out at a node.
+pub const OUTFLOW: Bound<VolumeFlow> = Bound::si("flow taken out at a node", -1.0, 1.0);
+/// Densities of what can be in a loop.
+pub const DENSITY: Bound<Density> = Bound::si("density", 500.0, 2_000.0);
+/// Viscosities of what can be in a loop.
+pub const VISCOSITY: Bound<DynamicViscosity> = Bound::si("dynamic viscosity", 1e-5, 10.0);
 
 const MAX_STEPS: usize = 200;
 /// Error of energy in a link, relative to the largest loss, at which it is solved.
@@ -48,6 +58,9 @@ pub enum SolveError {
         /// Its error of energy, Pa.
         error: f64,
     },
+    /// A length, fitting, speed, flow or fluid is out of range.
+    #[error(transparent)]
+    OutOfRange(#[from] OutOfRange),
     /// The equations lost their answer to rounding.
     #[error("the resistances differ too much to be solved together")]
     Singular,
@@ -91,6 +104,14 @@ pub struct PipeFlow {
 }
 
 impl Network {
+    fn check(&self) -> Result<(), OutOfRange> {
+        DENSITY.check(self.fluid.density)?;
+        VISCOSITY.check(self.fluid.viscosity)?;
+        for node in &self.nodes {
+            OUTFLOW.check(VolumeFlow::from_si(node.outflow))?;
+        }
+        self.links.iter().try_for_each(|placed| placed.link.check())
+    }
     /// Flows and pressures.
     ///
     /// # Errors
@@ -145,13 +166,24 @@ impl Network {
     }
 }
 
+impl PipeFlow {
+    /// Whether heat passes badly because the flow is not safely turbulent.
+    pub fn is_poor_for_heat(&self) -> bool {
+        self.reynolds.si() < POOR_HEAT_BELOW
+    }
+}
+
 /// The pattern of a network, to be used again while only valves and parts change.
 #[derive(Clone, Debug)]
-pub(in crate::hydraulics) struct Solver {
+pub struct Solver {
     elimination: Elimination,
 }
 
 impl Solver {
+    /// For a network; it stays right while nothing is added.
+    ///
+    /// # Errors
+    /// [`SolveError::Empty`].
     pub fn new(network: &Network) -> Result<Self, SolveError> {
         if network.links.is_empty() {
             return Err(SolveError::Empty);
@@ -162,11 +194,16 @@ impl Solver {
         })
     }
 
+    /// Flows and pressures, from the flows of a similar network if there are any.
+    ///
+    /// # Errors
+    /// [`SolveError`].
     pub fn solve(
         &self,
         network: &Network,
         near: Option<&Solution>,
     ) -> Result<Solution, SolveError> {
+        network.check()?;
         let links = &network.links;
         let laws: Vec<Law<'_>> = links
             .iter()

@@ -41,7 +41,7 @@ pub(super) fn fewest(
         bound = groups.len();
     } else {
         groups = greedy(&ordered, &mut passes)?;
-        bound = lower_bound(&ordered, groups.len(), &mut passes)?;
+        bound = lower_bound(rig, &ordered, target);
     }
     let bound = bound + hopeless.len();
     for group in &mut groups {
@@ -79,24 +79,30 @@ fn greedy(ordered: &[usize], passes: &mut Passes<'_>) -> Result<Vec<Vec<usize>>,
     Ok(groups)
 }
 
-/// No group can hold more circuits than the easiest ones together: if the
-/// n + 1 easiest do not pass, no n + 1 do (to the precision of a field whose
-/// headers are short), so at least ⌈count/n⌉ groups are needed.
-fn lower_bound(
-    ordered: &[usize],
-    found: usize,
-    passes: &mut Passes<'_>,
-) -> Result<usize, PurgeError> {
-    // Only whether one group fewer could do is of interest, and on from there.
-    let mut bound = found;
-    while bound > 1 {
-        let size = ordered.len().div_ceil(bound - 1);
-        if !passes(&ordered[ordered.len() - size..])? {
-            break;
+/// A number of groups below which there is none, headers taken as without loss
+/// and every circuit as drawing only what it needs. A group whose hardest circuit
+/// needs the drop p has the capacity of the cart against p; filled from the
+/// hardest circuit on, a circuit being cut where a group is full.
+fn lower_bound(rig: &Rig<'_>, circuits: &[usize], target: f64) -> usize {
+    let mut needs: Vec<(f64, f64)> = circuits
+        .iter()
+        .map(|&circuit| rig.circuit_need(circuit, target))
+        .collect();
+    needs.sort_by(|a, b| b.0.total_cmp(&a.0));
+    let (mut groups, mut room) = (0, 0.0);
+    for (drop, flow) in needs {
+        let mut flow = flow;
+        while flow > room + 1e-12 {
+            flow -= room;
+            room = rig.capacity(drop);
+            groups += 1;
+            if room <= 0.0 {
+                break;
+            }
         }
-        bound -= 1;
+        room -= flow;
     }
-    Ok(bound)
+    groups
 }
 
 /// Every way, by sets: the fewest passing groups that cover each set.

@@ -28,6 +28,10 @@ use thiserror::Error;
 
 /// Transport velocities that can be asked for.
 pub const TRANSPORT_VELOCITY: Bound<Velocity> = Bound::si("transport velocity", 0.1, 3.0);
+/// Turnovers that can be asked for.
+pub const TURNOVERS: Bound<Number> = Bound::si("turnovers", 0.0, 1_000.0);
+/// Least times that can be asked for, up to a week.
+pub const LEAST_TIME: Bound<Duration> = Bound::si("least time", 0.0, 604_800.0);
 /// Outside diameter from which a header is called large: 3 in nominal, 90 mm.
 const LARGE_HEADER: f64 = 0.085;
 /// Froude number v/√(gd) that carries air down: the upper textbook figure (from
@@ -132,7 +136,8 @@ pub struct PurgePlan {
     pub all_open: Stage,
     /// Stages to go through; one with all circuits if the cart is large enough.
     pub stages: Vec<Stage>,
-    /// No plan with fewer stages than this exists.
+    /// No plan has fewer stages than this: exact for up to eight circuits, a bound
+    /// for more (see `groups`).
     pub fewest_possible: usize,
     /// Sections that reach the velocity in no stage: the cart is too small for them.
     pub short: Vec<Section>,
@@ -160,7 +165,7 @@ pub enum PurgeError {
 /// Circuits that are shut or wholly blocked in the field stay so. The fewest
 /// groups are found by trying every way for up to eight circuits; for more, by
 /// filling groups with circuits of like resistance, and
-/// [`PurgePlan::fewest_possible`] says how far that can be from the best.
+/// [`PurgePlan::fewest_possible`] says how far that can be from the best at most.
 ///
 /// # Errors
 /// [`PurgeError`].
@@ -172,6 +177,9 @@ pub fn plan(
     law: FrictionLaw,
 ) -> Result<PurgePlan, PurgeError> {
     let target = TRANSPORT_VELOCITY.check(rules.velocity)?.si();
+    TURNOVERS.check(rules.turnovers)?;
+    LEAST_TIME.check(rules.stage_minimum)?;
+    LEAST_TIME.check(rules.whole_minimum)?;
     SPEED.check(cart.speed)?;
     let mut rig = Rig::new(field, cart, fluid, law)?;
     let usable = rig.usable();
@@ -231,7 +239,7 @@ pub fn plan(
         .map(|(group, run)| stage(group, run))
         .collect();
     let whole: f64 = stages.iter().map(|s| s.duration.si()).sum();
-    let stretch = (rules.whole_minimum.si() / whole).max(1.0);
+    let stretch = (rules.whole_minimum.si() / whole.max(1.0)).max(1.0);
     for stage in &mut stages {
         stage.duration = stage.duration * stretch;
     }

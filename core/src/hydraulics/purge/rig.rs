@@ -40,6 +40,8 @@ pub(super) struct Rig<'a> {
     solver: Solver,
     links: FieldLinks,
     pump: LinkId,
+    /// Pump, filter and hoses.
+    outside: Vec<LinkId>,
     sections: Vec<(Section, Run)>,
     last: Option<Solution>,
 }
@@ -60,10 +62,11 @@ impl<'a> Rig<'a> {
             state: PumpState::Running(cart.speed),
         };
         let pump = network.link(tank, node, pump);
+        let mut outside = vec![pump];
         if let Some(curve) = cart.filter {
             let next = network.node();
             let one_way = false;
-            network.link(node, next, Link::Part { curve, one_way });
+            outside.push(network.link(node, next, Link::Part { curve, one_way }));
             node = next;
         }
         let hose = |run: Run| Link::Pipe {
@@ -72,8 +75,8 @@ impl<'a> Rig<'a> {
             fittings: run.fittings,
         };
         let (supply, back) = (network.node(), network.node());
-        network.link(node, supply, hose(cart.hoses[0]));
-        network.link(back, tank, hose(cart.hoses[1]));
+        outside.push(network.link(node, supply, hose(cart.hoses[0])));
+        outside.push(network.link(back, tank, hose(cart.hoses[1])));
         let links = field.lay(&mut network, supply, back);
         let mut sections = Vec::new();
         for (i, run) in field.supply.iter().enumerate() {
@@ -97,6 +100,7 @@ impl<'a> Rig<'a> {
             solver,
             links,
             pump,
+            outside,
             sections,
             last: None,
         })
@@ -259,6 +263,39 @@ impl<'a> Rig<'a> {
             .filter
             .map_or(PressureDifference::ZERO, |f| f.pressure_drop(flow, fluid));
         Ok((solution.drop(out, end) + filter).head(fluid.density))
+    }
+    /// Pressure drop and flow of a circuit at the target velocity, SI.
+    pub fn circuit_need(&self, circuit: usize, target: f64) -> (f64, f64) {
+        let flow = self.field.circuits[circuit].run.pipe.area().si() * target;
+        let link = self.links.circuits[circuit];
+        (self.loss(link, flow), flow)
+    }
+    fn loss(&self, link: LinkId, flow: f64) -> f64 {
+        let (fluid, law) = (self.network.fluid(), self.network.law());
+        let flow = VolumeFlow::from_si(flow);
+        self.network
+            .link_at(link)
+            .map_or(0.0, |link| link.loss(flow, fluid, law).si())
+    }
+    /// Largest flow of cart, filter and hoses against a drop in the field, m³/s.
+    pub fn capacity(&self, drop: f64) -> f64 {
+        let left = |flow: f64| {
+            let losses = self.outside.iter().map(|&link| self.loss(link, flow));
+            -losses.sum::<f64>() - drop
+        };
+        let (mut low, mut high) = (0.0, self.cart.pump.free_flow().si() * self.cart.speed.si());
+        if left(low) <= 0.0 {
+            return 0.0;
+        }
+        for _ in 0..50 {
+            let middle = 0.5 * (low + high);
+            if left(middle) > 0.0 {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        high
     }
     /// Volume moved with some circuits open.
     pub fn volume(&self, open: &[usize]) -> Volume {

@@ -70,9 +70,9 @@ impl BarChart {
             };
             let name = set.fit(face(bar.strong), LABEL_SIZE, &bar.label, names);
             drawing.label(
-                Point::new(names, base),
+                Point::new(0.0, base),
                 name,
-                strong(LabelStyle::plain(Anchor::End)),
+                strong(LabelStyle::plain(Anchor::Start)),
             );
             let length = part(bar.value, 0.0, full) * room;
             let role = if bar.strong {

@@ -124,7 +124,13 @@ impl LineChart {
             )
             .chain(self.limits.iter().map(|limit| limit.0));
         let (low, high) = range(values);
-        nice_ticks(low, high, 5)
+        // A limit at the very edge would be taken for the axis.
+        let margin = if self.limits.is_empty() {
+            0.0
+        } else {
+            (high - low) * 0.03
+        };
+        nice_ticks(low - margin, high + margin, 5)
     }
 
     fn x_range(&self) -> (f64, f64) {
@@ -212,15 +218,10 @@ impl LineChart {
     }
 
     fn paint_limits(&self, drawing: &mut Drawing, plot: &Plot) {
-        for (value, name) in self.limits.iter().filter(|limit| limit.0.is_finite()) {
+        for (value, _) in self.limits.iter().filter(|limit| limit.0.is_finite()) {
             let y = plot.y(*value);
             let stroke = Stroke::dashed(Role::Limit, 1.0);
             drawing.line(Point::new(plot.left, y), Point::new(plot.right, y), stroke);
-            let style = LabelStyle {
-                role: Role::Limit,
-                ..LabelStyle::plain(Anchor::End)
-            };
-            drawing.label(Point::new(plot.right - 2.0, y - 3.0), name, style);
         }
     }
 
@@ -264,7 +265,17 @@ impl LineChart {
             .map(|band| (band.name.clone(), Sample::Band));
         let mut entries: Vec<Entry> = Vec::new();
         let (mut x, mut row) = (0.0, 0.0);
-        for (name, sample) in lines.chain(bands).filter(|(name, _)| !name.is_empty()) {
+        let limits = self.limits.iter().map(|(_, name)| {
+            (
+                name.clone(),
+                Sample::Series(SeriesMark::Dashes, Role::Limit),
+            )
+        });
+        for (name, sample) in lines
+            .chain(bands)
+            .chain(limits)
+            .filter(|(name, _)| !name.is_empty())
+        {
             let wide = SAMPLE + 5.0 + words(&name);
             if x > 0.0 && x + wide > self.width {
                 (x, row) = (0.0, row + 1.0);

@@ -71,6 +71,8 @@ pub enum Role {
     Band,
     /// A limit that must not be crossed.
     Limit,
+    /// Data that stands behind the main data.
+    Muted,
     /// Filled quiet area.
     Surface,
     /// The paper itself, to cover what lies below.
@@ -91,6 +93,7 @@ impl Role {
             Self::Measured => "measured",
             Self::Band => "band",
             Self::Limit => "limit",
+            Self::Muted => "muted",
             Self::Surface => "surface",
             Self::Paper => "paper",
         }

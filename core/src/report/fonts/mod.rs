@@ -9,7 +9,7 @@
 mod clean;
 mod shape;
 
-use std::collections::BTreeMap;
+use std::{collections::BTreeMap, sync::OnceLock};
 
 use rustybuzz::ttf_parser::PlatformId;
 
@@ -154,6 +154,19 @@ impl FaceSet {
                 LoadedFace::load(Face::Italic)?,
             ],
         })
+    }
+
+    /// The faces, parsed at first use and kept: they never change.
+    ///
+    /// # Errors
+    /// See [`FaceSet::load`].
+    pub fn shared() -> Result<&'static Self, ReportError> {
+        static SHARED: OnceLock<FaceSet> = OnceLock::new();
+        if let Some(known) = SHARED.get() {
+            return Ok(known);
+        }
+        let loaded = Self::load()?;
+        Ok(SHARED.get_or_init(|| loaded))
     }
 
     /// The parsed face.

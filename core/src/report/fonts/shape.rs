@@ -37,7 +37,7 @@ pub struct Shaped {
 
 /// Measures and shapes text; owns the faces and the cache.
 pub struct Typesetter {
-    faces: FaceSet,
+    faces: &'static FaceSet,
     cache: HashMap<(Face, String), Rc<Shaped>>,
     features: Vec<Feature>,
 }
@@ -57,7 +57,7 @@ impl Typesetter {
             .map(|tag| Feature::new(Tag::from_bytes(tag), 0, ..))
             .collect();
         Ok(Self {
-            faces: FaceSet::load()?,
+            faces: FaceSet::shared()?,
             cache: HashMap::new(),
             features,
         })
@@ -66,13 +66,13 @@ impl Typesetter {
     /// The faces.
     #[must_use]
     pub fn faces(&self) -> &FaceSet {
-        &self.faces
+        self.faces
     }
 
     /// Text made printable; see [`clean`].
     #[must_use]
     pub fn clean(&self, text: &str) -> String {
-        clean(text, &self.faces)
+        clean(text, self.faces)
     }
 
     /// Shapes cleaned text of one line.
@@ -108,7 +108,9 @@ impl Typesetter {
             if used > room {
                 break;
             }
-            kept.push(glyph.source);
+            if glyph.starts_cluster {
+                kept.push(glyph.source);
+            }
         }
         format!("{}…", kept.trim_end())
     }

@@ -103,9 +103,8 @@ fn fill(asks: &[Ask], room: f32) -> Vec<f32> {
     if wanted > room {
         return squeeze(asks, room);
     }
-    #[allow(clippy::cast_precision_loss)]
-    let extra = (room - wanted) / asks.len() as f32;
-    asks.iter().map(|ask| ask.most + extra).collect()
+    let stretch = room / wanted.max(0.01);
+    asks.iter().map(|ask| ask.most * stretch).collect()
 }
 
 /// Between least and most width in equal part; below the least where needed.

@@ -2,7 +2,7 @@
 
 use super::{
     Composer,
-    display::{Area, Item, Leg, Pen, Run},
+    display::{ABOVE, Area, BELOW, Item, Leg, Pen, Run},
     lines::{set_lines, stack},
     list::circle,
     sheet::{CAPTION, ink_of},
@@ -45,8 +45,12 @@ impl Composer<'_> {
             canvas.paint(shape);
         }
         slab.items = canvas.items;
+        let below = self.caption(caption, x, width, 5.0);
+        if !below.is_empty() {
+            slab.keep = Keep::Next;
+        }
         let mut slabs = vec![slab];
-        slabs.extend(self.caption(caption, x, width, 5.0));
+        slabs.extend(below);
         space(&mut slabs, 6.0, 12.0);
         slabs
     }
@@ -265,6 +269,7 @@ impl Canvas<'_> {
         } else {
             8.0
         };
+        let size = size.min(self.frame.height / (ABOVE + BELOW));
         let text = self.set.fit(face, size, text, self.frame.width);
         if text.trim().is_empty() {
             return;
@@ -272,6 +277,10 @@ impl Canvas<'_> {
         let shaped = self.set.shape(face, &text);
         let width = shaped.width * size / 1000.0;
         let (x, y) = self.at(at);
+        // The letters, not only their base line, stay inside.
+        let y = y
+            .min(self.frame.bottom() - BELOW * size)
+            .max(self.frame.y + ABOVE * size);
         let x = x - match anchor {
             Anchor::Start => 0.0,
             Anchor::Middle => width / 2.0,

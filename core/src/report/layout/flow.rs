@@ -23,16 +23,32 @@ pub(super) fn flow(
     };
     let ends = Ends::of(&slabs);
     let mut until = 0;
+    let (mut group_given_up, mut strong_given_up) = (0, 0);
     let lengths: Vec<Measure> = slabs.iter().map(Measure::of).collect();
     for (index, slab) in slabs.into_iter().enumerate() {
         if slab.starts_page && !press.page.is_empty() {
             press.turn();
         }
         if index >= until {
-            // Start of a chain: decide once where it goes.
-            let strong = ends.next.get(index).copied().unwrap_or(index + 1);
-            let group = ends.group.get(index).copied().unwrap_or(index + 1);
-            until = press.room_for(&lengths, index, &[group, strong, index + 1]);
+            // Start of a chain: decide once where it goes. The rest of a chain
+            // that was given up is not a chain any more.
+            let group = ends
+                .group
+                .get(index)
+                .copied()
+                .filter(|end| *end > group_given_up);
+            let strong = ends
+                .next
+                .get(index)
+                .copied()
+                .filter(|end| *end > strong_given_up);
+            let choices: Vec<usize> = [group, strong, Some(index + 1)]
+                .into_iter()
+                .flatten()
+                .collect();
+            until = press.room_for(&lengths, index, &choices);
+            group_given_up = group.filter(|end| *end > until).unwrap_or(group_given_up);
+            strong_given_up = strong.filter(|end| *end > until).unwrap_or(strong_given_up);
         } else if press.overflows(&lengths, index) {
             press.turn();
         }

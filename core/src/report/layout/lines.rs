@@ -5,7 +5,7 @@ use std::{ops::Range, rc::Rc};
 use unicode_linebreak::{BreakOpportunity, linebreaks};
 
 use super::{
-    display::{ABOVE, Area, BELOW, Item, Link, Run},
+    display::{Area, Item, Link, Run},
     sheet::{DEEP, SOFT, Style},
     slab::{Keep, Slab},
 };
@@ -49,10 +49,14 @@ impl Line {
     }
 }
 
+/// Where the base line lies in a line, as a part of its height. The same for all
+/// sizes, so that a label and its larger value stand on one line.
+const BASE: f32 = 0.743;
+
 /// Distance of the base line from the top of a line.
 #[must_use]
 pub fn baseline(style: Style) -> f32 {
-    (style.leading - style.size * (ABOVE + BELOW)) / 2.0 + style.size * ABOVE
+    style.leading * BASE
 }
 
 /// Lines as slabs that avoid a single line at the end or start of a page.

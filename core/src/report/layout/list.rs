@@ -22,7 +22,7 @@ const MARK: f32 = 8.6;
 
 impl Composer<'_> {
     pub(super) fn steps(&mut self, start: u32, steps: &[Step], x: f32, width: f32) -> Vec<Slab> {
-        let mut slabs = Vec::new();
+        let mut parts = Vec::new();
         for (number, step) in (u64::from(start)..).zip(steps) {
             let number = Text::plain(format!("{number}."));
             let style = BODY.faced(Face::SemiBold).inked(DEEP);
@@ -39,14 +39,13 @@ impl Composer<'_> {
             }
             cut.extend(nested);
             space(&mut cut, 2.0, 4.0);
-            slabs.extend(cut);
+            parts.push(cut);
         }
-        space(&mut slabs, 2.0, 8.0);
-        slabs
+        listed(parts)
     }
 
     pub(super) fn checks(&mut self, checks: &[Check], x: f32, width: f32) -> Vec<Slab> {
-        let mut slabs = Vec::new();
+        let mut parts = Vec::new();
         for check in checks {
             let mut cut = self.marked(Lead::Mark, Some(check.mark), &check.text, x, width);
             if let Some(remark) = &check.remark {
@@ -64,15 +63,14 @@ impl Composer<'_> {
                 cut.extend(row(vec![cell], Finish::plain(0.0, 1.0, self.split_over())));
             }
             space(&mut cut, 1.5, 1.5);
-            slabs.extend(cut);
+            parts.push(cut);
         }
-        space(&mut slabs, 2.0, 8.0);
-        slabs
+        listed(parts)
     }
 
     pub(super) fn points(&mut self, points: &[Text], x: f32, width: f32) -> Vec<Slab> {
         let indent = 13.0;
-        let mut slabs = Vec::new();
+        let mut parts = Vec::new();
         for point in points {
             let lines = set_lines(&mut self.set, point, BODY, width - indent);
             let cell = Cell {
@@ -88,10 +86,9 @@ impl Composer<'_> {
                     .push(dot((x + 4.0, BODY.leading / 2.0 + 0.6), 1.5));
             }
             space(&mut cut, 1.0, 2.5);
-            slabs.extend(cut);
+            parts.push(cut);
         }
-        space(&mut slabs, 2.0, 8.0);
-        slabs
+        listed(parts)
     }
 
     /// Indent of what belongs to a step.
@@ -164,10 +161,26 @@ impl Composer<'_> {
             };
             first
                 .items
-                .extend(sign(mark, left, (BODY.leading - MARK) / 2.0 + 0.6));
+                .extend(sign(mark, left, (BODY.leading - MARK) / 2.0 + 0.1));
         }
         slabs
     }
+}
+
+/// The parts of a list one after the other; neither its first nor its last part
+/// stands alone on a page.
+pub(super) fn listed(mut parts: Vec<Vec<Slab>>) -> Vec<Slab> {
+    let count = parts.len();
+    if count > 1 {
+        for index in [0, count - 2] {
+            if let Some(last) = parts.get_mut(index).and_then(|part| part.last_mut()) {
+                last.keep = Keep::Next;
+            }
+        }
+    }
+    let mut slabs: Vec<Slab> = parts.into_iter().flatten().collect();
+    space(&mut slabs, 2.0, 8.0);
+    slabs
 }
 
 /// What stands at the left of a line.

@@ -37,6 +37,7 @@ pub fn ink_of(role: Role) -> Ink {
         Role::Measured => Ink(0xb0, 0x4a, 0x2f),
         Role::Band => Ink(0xd5, 0xe4, 0xe3),
         Role::Limit => AMBER,
+        Role::Muted => Ink(0x9f, 0xb2, 0xb8),
         Role::Surface => SLATE_PALE,
         Role::Paper => PAPER,
     }

@@ -8,7 +8,7 @@ use super::{
     sheet::{BODY, SMALL, SOFT, TEXT},
     slab::{Keep, Slab, hold, space},
 };
-use crate::report::document::{Align, Emphasis, Signature, Strokes, Text};
+use crate::report::document::{Align, Signature, Strokes, Text};
 
 /// Height of the field for the pen.
 const FIELD: f32 = 54.0;
@@ -30,13 +30,12 @@ impl Composer<'_> {
                 field.items.extend(ink(&signature.strokes, left, column));
                 let mut lines =
                     set_lines(&mut self.set, &signature.name.as_str().into(), BODY, column);
-                let mut role = Text::plain(&signature.role);
-                if !signature.date.trim().is_empty() {
-                    role = role
-                        .then(format!(" \u{b7} {} ", self.words.date), Emphasis::None)
-                        .then(&signature.date, Emphasis::None);
-                }
+                let role = Text::plain(&signature.role);
                 lines.extend(set_lines(&mut self.set, &role, SMALL, column));
+                if !signature.date.trim().is_empty() {
+                    let date = Text::plain(format!("{}: {}", self.words.date, signature.date));
+                    lines.extend(set_lines(&mut self.set, &date, SMALL, column));
+                }
                 cells.push(Cell {
                     x: left,
                     width: column,

@@ -122,7 +122,9 @@ impl Composer<'_> {
         }
         for (index, content) in table.rows.iter().enumerate() {
             let mut cut = self.body_row(content, columns, places, x, width);
-            if content.keep_with_next
+            // The last row does not stand alone under a repeated head.
+            let last_but_one = index > 0 && index + 2 == table.rows.len();
+            if (content.keep_with_next || last_but_one)
                 && index + 1 < table.rows.len()
                 && let Some(last) = cut.last_mut()
             {

@@ -4,6 +4,7 @@ use super::{
     Composer,
     display::{Area, Item, Pen},
     lines::{extent, set_lines, stack},
+    list::listed,
     rows::{Cell, Finish, row},
     sheet::{
         BODY, CELL, DEEP, DETAIL, HAIR, OVERLINE, PART, SECTION, SOFT, SUBTITLE, TITLE, style_of,
@@ -114,7 +115,7 @@ impl Composer<'_> {
         let labels = (labels + 0.5).min(width * LABELS);
         let value_x = x + labels + FACT_GAP;
         let value_width = width - labels - FACT_GAP;
-        let mut slabs = Vec::new();
+        let mut parts = Vec::new();
         for fact in facts {
             let label = set_lines(
                 &mut self.set,
@@ -137,9 +138,8 @@ impl Composer<'_> {
                     lines: value,
                 },
             ];
-            slabs.extend(row(cells, Finish::plain(1.0, 1.5, self.split_over())));
+            parts.push(row(cells, Finish::plain(1.0, 1.5, self.split_over())));
         }
-        space(&mut slabs, 2.0, 8.0);
-        slabs
+        listed(parts)
     }
 }

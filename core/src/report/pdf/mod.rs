@@ -9,7 +9,7 @@ mod finish;
 mod font;
 mod paint;
 
-use printpdf::{PdfDocument, PdfPage, PdfSaveOptions, Pt};
+use printpdf::{PdfDocument, PdfPage, PdfSaveOptions, Pt, Rect};
 
 use super::{
     document::{Document, Meta},
@@ -36,16 +36,23 @@ pub fn to_pdf(document: &Document, words: &Words) -> Result<Vec<u8>, ReportError
 /// # Errors
 /// See [`to_pdf`].
 pub fn paint_pages(pages: &Pages, meta: &Meta) -> Result<Vec<u8>, ReportError> {
-    let faces = FaceSet::load()?;
-    let fonts = Fonts::used_in(pages, &faces)?;
+    let faces = FaceSet::shared()?;
+    let fonts = Fonts::used_in(pages, faces)?;
     let mut pictures = Pictures::default();
     let mut pdf = PdfDocument::new("");
     fonts.register(&mut pdf.resources.fonts);
     for page in &pages.pages {
         let ops = paint::page(page, pages.height, &fonts, &mut pictures);
-        let size = |length| Pt(length).into();
-        pdf.pages
-            .push(PdfPage::new(size(pages.width), size(pages.height), ops));
+        // Set in points: through millimetres the paper grows by a hair, and a
+        // reader rounds that up to a pixel.
+        let paper = Rect::from_wh(Pt(pages.width), Pt(pages.height));
+        let (media_box, trim_box, crop_box) = (paper.clone(), paper.clone(), paper);
+        pdf.pages.push(PdfPage {
+            media_box,
+            trim_box,
+            crop_box,
+            ops,
+        });
     }
     pictures.register(&mut pdf.resources.xobjects);
 
@@ -55,7 +62,7 @@ pub fn paint_pages(pages: &Pages, meta: &Meta) -> Result<Vec<u8>, ReportError> {
         ..Default::default()
     };
     let mut structure = pdf.to_lopdf_document(&options, &mut Vec::new());
-    finish::finish(&mut structure, pages, meta, &faces)?;
+    finish::finish(&mut structure, pages, meta, faces)?;
     let mut bytes = Vec::new();
     structure.save_to(&mut bytes)?;
     Ok(bytes)

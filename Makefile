@@ -1,0 +1,73 @@
+# Every recipe that CI runs stands here; CI only calls them.
+
+CARGO ?= cargo
+APP := target/debug/returnline-app
+SAMPLES := $(wildcard core/data/samples/*.json)
+export CARGO_TERM_COLOR ?= auto
+
+.PHONY: all demo test app bench lint core-test ui ui-test app-build app-test setup setup-ui types pictures clean
+
+all: demo
+
+## The main job on the sample calls, without a screen; reports in out/.
+demo: setup-build
+	@mkdir -p out
+	$(CARGO) build -q -p returnline-core --features cli --bin returnline
+	@for call in $(SAMPLES); do \
+	  name=$$(basename $$call .json); \
+	  printf '\n==== %s ====\n' "$$name"; \
+	  target/debug/returnline diagnose $$call --pdf out/$$name.pdf || exit 1; \
+	done
+
+## Everything: formatting, lints, the engine, the interface, the app in a real window.
+test: setup lint core-test ui-test app-test
+
+lint: setup ui
+	$(CARGO) fmt --all --check
+	$(CARGO) clippy --workspace --all-targets --features tauri/custom-protocol -- -D warnings
+
+core-test: setup
+	$(CARGO) test --workspace --features tauri/custom-protocol --exclude returnline-app
+	@test -z "$$(git status --porcelain -- ui/src/types)" || { \
+	  echo 'ui/src/types differs from the Rust types: run "make types" and commit'; \
+	  git status --porcelain -- ui/src/types; exit 1; }
+
+## Writes the TypeScript types of the boundary anew.
+types: setup-build
+	$(CARGO) test -q -p returnline-core --lib export_bindings
+
+setup-ui: setup
+	cd ui && npm ci --no-audit --no-fund
+
+ui/dist/index.html: $(shell find ui/src ui/text ui/index.html ui/package-lock.json ui/vite.config.ts -type f 2>/dev/null)
+	$(MAKE) setup-ui
+	cd ui && npm run build
+
+ui: ui/dist/index.html
+
+ui-test: ui
+	cd ui && npm run check && npm test
+
+app-build: ui
+	$(CARGO) build -p returnline-app --features tauri/custom-protocol
+
+app-test: app-build
+	RETURNLINE_APP=$(CURDIR)/$(APP) $(CARGO) test -p returnline-tests --features window --test app_window
+
+## Opens the app.
+app: app-build
+	$(APP)
+
+## Measures; prints figures and asserts none.
+bench: setup-build
+	$(CARGO) bench -p returnline-tests
+
+setup:
+	@.ci/setup
+
+setup-build:
+	@.ci/setup build
+
+clean:
+	$(CARGO) clean
+	rm -rf ui/dist ui/node_modules out

@@ -1,0 +1,129 @@
+//! What the program prints.
+
+use super::failure::Failure;
+use returnline_core::api::types::{AssessmentView, CauseView, PlanView};
+use returnline_core::api::{Call, Wording};
+use returnline_core::text::{Catalog, catalog};
+use serde::Serialize;
+use std::io::{self, BufWriter, Write};
+
+/// Causes that are listed; the JSON answer has all of them.
+const CAUSES_SHOWN: usize = 5;
+/// Reasons that are listed for the leading cause.
+const REASONS_SHOWN: usize = 8;
+/// Checks that are listed.
+const CHECKS_SHOWN: usize = 3;
+
+/// A document, pretty, with a line feed at its end.
+pub fn json(document: &impl Serialize) -> Result<(), Failure> {
+    let mut out = BufWriter::new(io::stdout().lock());
+    serde_json::to_writer_pretty(&mut out, document).map_err(io::Error::from)?;
+    writeln!(out)?;
+    out.flush()?;
+    Ok(())
+}
+
+/// A call: causes, reasons, next checks, plan.
+pub fn call(call: &Call, wording: Wording) -> Result<(), Failure> {
+    let catalog = catalog(wording.language);
+    let mut out = BufWriter::new(io::stdout().lock());
+    let answer = call.answer();
+    assessment(&mut out, &answer.assessment, catalog)?;
+    if let Some(plan) = &answer.plan {
+        self::plan(&mut out, plan, catalog)?;
+    }
+    out.flush()?;
+    Ok(())
+}
+
+fn assessment(out: &mut impl Write, view: &AssessmentView, catalog: &Catalog) -> io::Result<()> {
+    writeln!(out, "{}", view.headline)?;
+    heading(out, catalog, "program-causes")?;
+    for cause in view.causes.iter().take(CAUSES_SHOWN) {
+        writeln!(out, "  {:>6}  {}", cause.shown, cause.title)?;
+    }
+    if let Some(pair) = &view.pair {
+        writeln!(out, "  {pair}")?;
+    }
+    if let Some(leading) = view.causes.first() {
+        heading(out, catalog, "program-reasons")?;
+        reasons(out, leading)?;
+    }
+    for line in view
+        .unexplained
+        .iter()
+        .chain(&view.doubted)
+        .chain(&view.unused)
+    {
+        writeln!(out, "  ! {line}")?;
+    }
+    if !view.checks.is_empty() {
+        heading(out, catalog, "program-next")?;
+        for check in view.checks.iter().take(CHECKS_SHOWN) {
+            writeln!(out, "  {} ({})", check.title, check.shown)?;
+            writeln!(out, "      {}", check.how)?;
+        }
+    }
+    if let Some(stop) = &view.stop {
+        writeln!(out, "  {stop}")?;
+    }
+    if !view.assumptions.is_empty() {
+        heading(out, catalog, "program-assumed")?;
+        for line in &view.assumptions {
+            writeln!(out, "  {line}")?;
+        }
+    }
+    Ok(())
+}
+
+fn reasons(out: &mut impl Write, cause: &CauseView) -> io::Result<()> {
+    for reason in cause.reasons.iter().take(REASONS_SHOWN) {
+        writeln!(out, "  {:>10}  {}", reason.shown, reason.found)?;
+        for step in &reason.path {
+            writeln!(out, "              {step}")?;
+        }
+        if let Some(figures) = &reason.figures {
+            for text in figures.measured.iter().chain(&figures.expected) {
+                writeln!(out, "              {text}")?;
+            }
+        }
+    }
+    for line in &cause.context {
+        writeln!(out, "              {line}")?;
+    }
+    Ok(())
+}
+
+fn plan(out: &mut impl Write, plan: &PlanView, catalog: &Catalog) -> io::Result<()> {
+    heading(out, catalog, "program-plan")?;
+    let mut stage = "";
+    for (index, step) in plan.steps.iter().enumerate() {
+        if step.stage != stage {
+            stage = &step.stage;
+            writeln!(out, "  {stage}")?;
+        }
+        writeln!(out, "  {:>3}. {}", index + 1, step.text)?;
+        for caution in &step.cautions {
+            writeln!(out, "       ⚠ {}", caution.text)?;
+        }
+        for quantity in &step.quantities {
+            writeln!(out, "       {}: {}", quantity.label, quantity.value)?;
+        }
+        if let Some(gate) = &step.gate {
+            writeln!(out, "       → {}", gate.pass)?;
+            writeln!(out, "       ← {}", gate.otherwise)?;
+        }
+    }
+    if !plan.proof.is_empty() {
+        heading(out, catalog, "program-proof")?;
+        for line in &plan.proof {
+            let expected = line.expected.as_deref().unwrap_or("–");
+            writeln!(out, "  {}: {expected}", line.label)?;
+        }
+    }
+    Ok(())
+}
+
+fn heading(out: &mut impl Write, catalog: &Catalog, key: &str) -> io::Result<()> {
+    writeln!(out, "\n{}", catalog.text(key))
+}

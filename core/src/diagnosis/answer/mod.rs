@@ -1,0 +1,137 @@
+//! What a worked-out case says: ranking, explanations, traces, verdict, next check.
+
+mod checks;
+mod explanation;
+mod outlook;
+mod policy;
+mod seen;
+mod trace;
+mod verdict;
+
+use serde::Serialize;
+
+pub use checks::{CheckOutlook, Means, NextStep, Obstacle, Outcome};
+pub use explanation::{Explanation, Explanations, Unexplained};
+pub use policy::Policy;
+pub use trace::{Carrier, ContextStep, Contradiction, Doubted, Step as TraceStep, Trace};
+pub use verdict::{Health, Verdict};
+
+use super::evidence::Case;
+use super::graph::{CauseKind, Graph};
+use super::id::{CauseId, FindingId, MechanismId};
+use super::inference::{CaseError, Inference};
+
+/// A cause in the ranking.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct RankedCause {
+    /// The cause.
+    pub cause: CauseId,
+    /// Its kind.
+    pub kind: CauseKind,
+    /// P(cause) after facts and learned priors, before findings.
+    pub prior: f64,
+    /// P(cause | everything).
+    pub probability: f64,
+}
+
+/// Everything the graph says about a case.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Diagnosis {
+    /// The answer.
+    pub verdict: Verdict,
+    /// All causes, the most probable first.
+    pub causes: Vec<RankedCause>,
+    /// P(at work | everything) of each mechanism, in the order of the graph.
+    pub mechanisms: Vec<(MechanismId, f64)>,
+    /// P(level | everything) of each finding, in the order of the graph and of its levels.
+    pub findings: Vec<(FindingId, Vec<f64>)>,
+    /// How probable it is that nothing is wrong.
+    pub health: Health,
+    /// The best single cause and the best pair.
+    pub explanations: Explanations,
+    /// Why, for each of the causes that were asked for, the most probable first.
+    pub traces: Vec<Trace>,
+    /// Abnormal findings that the leading causes do not make likely.
+    pub unexplained: Vec<Unexplained>,
+    /// Findings that contradict the others.
+    pub contradictions: Vec<Contradiction>,
+    /// By how many bits the findings agree less than chance would have them;
+    /// below 0 they agree.
+    pub conflict_bits: f64,
+    /// Instruments that the case makes doubtful.
+    pub doubted: Vec<Doubted>,
+    /// What each check promises, the best first.
+    pub checks: Vec<CheckOutlook>,
+    /// What to do next.
+    pub next: NextStep,
+}
+
+/// Works a case out and answers everything. `traced` is how many of the most
+/// probable causes get their reasons.
+///
+/// # Errors
+/// As [`Inference::new`].
+pub fn diagnose(
+    graph: &Graph,
+    case: &Case,
+    means: &Means,
+    policy: &Policy,
+    traced: usize,
+) -> Result<Diagnosis, CaseError> {
+    let inference = Inference::new(graph, case)?;
+    let ranked = verdict::ranked(
+        &inference,
+        &[
+            CauseKind::Loop,
+            CauseKind::Unit,
+            CauseKind::Normal,
+            CauseKind::Instrument,
+        ],
+    );
+    let health = Health::of(&inference);
+    let explanations = Explanations::of(&inference);
+    let outlooks = checks::Outlooks::of(&inference, &case.facts, means);
+    let left_out = trace::LeftOut::of(&inference);
+    let leading = explanation::leading_set(&inference);
+    Ok(Diagnosis {
+        verdict: verdict::verdict(&inference, &health, &explanations, &outlooks, policy),
+        causes: ranked
+            .iter()
+            .map(|&cause| RankedCause {
+                cause: graph.cause(cause).id.clone(),
+                kind: graph.cause(cause).kind,
+                prior: inference.prior(cause),
+                probability: inference.cause(cause),
+            })
+            .collect(),
+        mechanisms: graph
+            .mechanism_places()
+            .map(|place| {
+                (
+                    graph.mechanism(place).id.clone(),
+                    inference.mechanism(place),
+                )
+            })
+            .collect(),
+        findings: graph
+            .finding_places()
+            .map(|place| (graph.finding(place).id.clone(), inference.finding(place)))
+            .collect(),
+        health,
+        explanations,
+        traces: ranked
+            .iter()
+            .take(traced)
+            .map(|&cause| left_out.trace(&inference, &case.facts, cause))
+            .collect(),
+        unexplained: explanation::unexplained(&inference, &leading, policy),
+        contradictions: left_out.contradictions(&inference, policy),
+        conflict_bits: left_out.conflict_bits(&inference),
+        doubted: trace::doubted(&inference, policy),
+        next: outlooks.next_step(&inference, policy),
+        checks: outlooks.checks,
+    })
+}
+
+#[cfg(test)]
+mod tests;

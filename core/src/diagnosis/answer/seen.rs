@@ -1,0 +1,57 @@
+//! What was seen, as the answers speak of it.
+
+use crate::diagnosis::graph::{CauseIx, FindingIx, Level};
+use crate::diagnosis::inference::Inference;
+
+/// One observed finding.
+pub(super) struct Seen {
+    pub(super) finding: FindingIx,
+    /// The level its readings favour, taken as sound.
+    pub(super) level: Level,
+    pub(super) instruments: Vec<CauseIx>,
+    normal: Level,
+    /// Weight of the favoured level over that of the normal one.
+    over_normal: f64,
+}
+
+/// A reading is abnormal if it favours another level over the normal one by this factor.
+const ABNORMAL_RATIO: f64 = 2.0;
+
+impl Seen {
+    pub(super) fn is_abnormal(&self) -> bool {
+        self.level != self.normal && self.over_normal >= ABNORMAL_RATIO
+    }
+}
+
+/// The observed findings in the order of the case.
+pub(super) fn seen(inference: &Inference<'_>) -> Vec<Seen> {
+    inference
+        .observed()
+        .iter()
+        .map(|observed| {
+            let scale = inference.graph().finding(observed.finding).scale;
+            let weights = observed.sound_weights();
+            let normal = scale.normal();
+            let mut level = normal;
+            let mut best = scale.index(normal).map_or(0.0, |at| weights[at]);
+            let normal_weight = best;
+            for (&other, &weight) in scale.levels().iter().zip(&weights) {
+                if weight > best {
+                    (level, best) = (other, weight);
+                }
+            }
+            let over_normal = if normal_weight > 0.0 {
+                best / normal_weight
+            } else {
+                f64::INFINITY
+            };
+            Seen {
+                finding: observed.finding,
+                level,
+                instruments: observed.instruments(),
+                normal,
+                over_normal,
+            }
+        })
+        .collect()
+}

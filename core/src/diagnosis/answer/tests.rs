@@ -1,0 +1,334 @@
+//! The answers on a small invented graph whose numbers can be followed by hand.
+
+use super::*;
+use crate::diagnosis::evidence::{Likelihood, Observation, ReadWith};
+use crate::diagnosis::graph::{Level, Scale, SourceText};
+
+const GRAPH: &str = r#"
+family = [{ id = "invented" }]
+fact = [{ id = "never-flushed" }]
+tool = [{ id = "gauge" }]
+procedure = [{ id = "purge" }]
+cause = [
+  { id = "air", family = "invented", kind = "loop", status = "draft", prior = 0.1, source = "judgement", procedure = "purge", context = [{ fact = "never-flushed", odds = 4.0, source = "judgement" }] },
+  { id = "leak", family = "invented", kind = "loop", status = "draft", prior = 0.1, source = "judgement" },
+  { id = "relaxed", family = "invented", kind = "normal", status = "draft", prior = 0.3, source = "judgement" },
+  { id = "charge", family = "invented", kind = "unit", status = "draft", prior = 0.1, source = "judgement" },
+  { id = "twin-a", family = "invented", kind = "loop", status = "draft", prior = 0.05, source = "judgement", procedure = "purge" },
+  { id = "twin-b", family = "invented", kind = "loop", status = "draft", prior = 0.05, source = "judgement", procedure = "purge" },
+  { id = "gauge-lies", family = "invented", kind = "instrument", status = "draft", prior = 0.03, source = "judgement" },
+]
+mechanism = [
+  { id = "gas", leak = 0.0, source = "judgement" },
+  { id = "loss", leak = 0.0, source = "judgement" },
+]
+finding = [
+  { id = "noise", levels = "presence", leak = 0.01, evidence = "symptom", source = "judgement" },
+  { id = "bubbles", levels = "presence", leak = 0.01, evidence = "observation", source = "judgement" },
+  { id = "pressure", levels = "graded", leak_low = 0.01, leak_high = 0.01, evidence = { evaluator = "pressure" }, instrument = "gauge-lies", source = "judgement" },
+  { id = "tightness", levels = "presence", normal = "present", leak = 0.01, evidence = "observation", instrument = "gauge-lies", source = "judgement" },
+  { id = "cold-line", levels = "presence", leak = 0.01, evidence = "observation", source = "judgement" },
+  { id = "hum", levels = "presence", leak = 0.01, evidence = "symptom", source = "judgement" },
+  { id = "other-gauge-differs", levels = "presence", leak = 0.01, evidence = "observation", source = "judgement" },
+]
+link = [
+  { from = "air", to = "gas", strength = 0.95, source = "judgement" },
+  { from = "gas", to = "noise", strength = 0.9, source = "judgement" },
+  { from = "gas", to = "bubbles", strength = 0.9, source = "judgement" },
+  { from = "leak", to = "loss", strength = 0.95, source = "judgement" },
+  { from = "relaxed", to = "loss", strength = 0.7, source = "judgement" },
+  { from = "loss", to = "pressure", low = 0.95, source = "judgement" },
+  { from = "leak", to = "tightness", strength = 0.95, source = "judgement" },
+  { from = "charge", to = "cold-line", strength = 0.9, source = "judgement" },
+  { from = "twin-a", to = "hum", strength = 0.9, source = "judgement" },
+  { from = "twin-b", to = "hum", strength = 0.9, source = "judgement" },
+  { from = "gauge-lies", to = "other-gauge-differs", strength = 0.95, source = "judgement" },
+]
+check = [
+  { id = "look-for-bubbles", minutes = 2.0, reveals = ["bubbles"], source = "judgement" },
+  { id = "hold-test", minutes = 20.0, tools = ["gauge"], reveals = ["tightness", "pressure"], source = "judgement" },
+  { id = "refrigerant", minutes = 15.0, licence = "refrigerant", reveals = ["cold-line"], source = "judgement" },
+  { id = "second-gauge", minutes = 3.0, tools = ["gauge"], reveals = ["other-gauge-differs"], source = "judgement" },
+]
+"#;
+
+fn graph() -> Graph {
+    Graph::load(&[SourceText {
+        name: "invented",
+        text: GRAPH,
+    }])
+    .unwrap_or_else(|problems| panic!("{problems:#?}"))
+}
+
+fn told(graph: &Graph, seen: &[(&str, Level)]) -> Diagnosis {
+    diagnose(
+        graph,
+        &case(graph, seen),
+        &Means::default(),
+        &Policy::default(),
+        3,
+    )
+    .expect("a possible case")
+}
+
+fn case(graph: &Graph, seen: &[(&str, Level)]) -> Case {
+    let observation = |&(id, level): &(&str, Level)| {
+        let id = FindingId::new(id);
+        let scale: Scale = graph.finding(graph.find_finding(&id).expect("known")).scale;
+        Observation::new(id, Likelihood::reported(scale, level, 1.0).expect("fits"))
+    };
+    Case {
+        observations: seen.iter().map(observation).collect(),
+        ..Case::default()
+    }
+}
+
+fn probability(diagnosis: &Diagnosis, id: &str) -> f64 {
+    diagnosis
+        .causes
+        .iter()
+        .find(|cause| cause.cause.as_str() == id)
+        .expect("known")
+        .probability
+}
+
+#[test]
+fn a_clear_case_is_found_and_traced() {
+    let diagnosis = told(
+        &graph(),
+        &[("noise", Level::Present), ("bubbles", Level::Present)],
+    );
+    assert_eq!(diagnosis.causes[0].cause.as_str(), "air");
+    assert!(matches!(&diagnosis.verdict, Verdict::Cause { cause, .. } if cause.as_str() == "air"));
+    assert!(matches!(&diagnosis.next, NextStep::StopFound { .. }));
+    let trace = &diagnosis.traces[0];
+    assert_eq!(trace.steps.len(), 2);
+    assert!(trace.steps.iter().all(|step| step.bits > 0.0));
+    assert_eq!(
+        trace.steps[0].carrier,
+        Carrier::Through(vec![MechanismId::new("gas")])
+    );
+    assert!(diagnosis.unexplained.is_empty());
+}
+
+#[test]
+fn bits_of_a_lone_finding_are_its_likelihood_ratio() {
+    let graph = graph();
+    let diagnosis = told(&graph, &[("noise", Level::Present)]);
+    let trace = diagnosis
+        .traces
+        .iter()
+        .find(|trace| trace.cause.as_str() == "air")
+        .expect("top");
+    let with = 1.0 - 0.99 * (1.0 - 0.95 * 0.9);
+    assert!((trace.steps[0].bits - (with / 0.01_f64).log2()).abs() < 1e-12);
+    assert!((trace.prior_bits - (0.1_f64 / 0.9).log2()).abs() < 1e-12);
+    assert!((trace.prior_bits + trace.steps[0].bits - trace.posterior_bits).abs() < 1e-12);
+}
+
+#[test]
+fn a_fact_shifts_the_odds_by_its_factor() {
+    let graph = graph();
+    let mut case = case(&graph, &[("noise", Level::Present)]);
+    case.facts
+        .insert(super::super::id::FactId::new("never-flushed"), true);
+    let diagnosis = diagnose(&graph, &case, &Means::default(), &Policy::default(), 3).expect("ok");
+    let trace = &diagnosis.traces[0];
+    assert_eq!(trace.cause.as_str(), "air");
+    assert!((trace.context[0].bits - 2.0).abs() < 1e-12);
+    assert!((diagnosis.causes[0].prior - (0.4 / 0.9) / (1.0 + 0.4 / 0.9)).abs() < 1e-12);
+}
+
+#[test]
+fn ordinary_behaviour_is_told_from_a_fault() {
+    let diagnosis = told(
+        &graph(),
+        &[
+            ("pressure", Level::Low),
+            ("tightness", Level::Present),
+            ("noise", Level::Absent),
+            ("bubbles", Level::Absent),
+            ("cold-line", Level::Absent),
+            ("hum", Level::Absent),
+        ],
+    );
+    let Verdict::NothingToCorrect {
+        behaviour,
+        probability,
+    } = &diagnosis.verdict
+    else {
+        panic!("{:?}", diagnosis.verdict)
+    };
+    assert!(*probability > 0.7);
+    assert_eq!(behaviour.as_ref().map(CauseId::as_str), Some("relaxed"));
+}
+
+#[test]
+fn a_unit_fault_is_handed_over() {
+    let diagnosis = told(
+        &graph(),
+        &[
+            ("cold-line", Level::Present),
+            ("noise", Level::Absent),
+            ("hum", Level::Absent),
+            ("tightness", Level::Present),
+        ],
+    );
+    assert!(matches!(&diagnosis.verdict,
+        Verdict::NotTheLoop { leading: Some(cause), .. } if cause.as_str() == "charge"));
+}
+
+#[test]
+fn twins_cannot_be_told_apart() {
+    let diagnosis = told(
+        &graph(),
+        &[
+            ("hum", Level::Present),
+            ("noise", Level::Absent),
+            ("cold-line", Level::Absent),
+        ],
+    );
+    let Verdict::CannotTellApart { causes, procedure } = &diagnosis.verdict else {
+        panic!("{:?}", diagnosis.verdict)
+    };
+    assert_eq!(causes.len(), 2);
+    assert_eq!(procedure.as_ref().map(|id| id.as_str()), Some("purge"));
+}
+
+#[test]
+fn two_faults_explain_better_than_one() {
+    let diagnosis = told(
+        &graph(),
+        &[
+            ("noise", Level::Present),
+            ("bubbles", Level::Present),
+            ("tightness", Level::Absent),
+            ("pressure", Level::Low),
+        ],
+    );
+    assert!(diagnosis.explanations.pair_is_better);
+    let pair = diagnosis.explanations.pair.as_ref().expect("a pair");
+    let mut ids: Vec<_> = pair.causes.iter().map(CauseId::as_str).collect();
+    ids.sort_unstable();
+    assert_eq!(ids, ["air", "leak"]);
+    assert!(matches!(diagnosis.verdict, Verdict::Pair { .. }));
+}
+
+#[test]
+fn a_contradicting_reading_lowers_trust_in_its_instrument() {
+    let graph = graph();
+    let before = probability(&told(&graph, &[("pressure", Level::High)]), "gauge-lies");
+    let diagnosis = told(
+        &graph,
+        &[
+            ("pressure", Level::High),
+            ("other-gauge-differs", Level::Present),
+        ],
+    );
+    assert!(before > 0.2, "{before}");
+    assert!(probability(&diagnosis, "gauge-lies") > 0.9);
+    assert!(matches!(
+        diagnosis.verdict,
+        Verdict::InstrumentFirst { .. } | Verdict::Undecided { .. }
+    ));
+    assert_eq!(diagnosis.doubted[0].instrument.as_str(), "gauge-lies");
+    let sound = {
+        let mut case = case(&graph, &[("pressure", Level::High)]);
+        case.observations[0].read_with = ReadWith::Nothing;
+        Inference::new(&graph, &case).expect("ok")
+    };
+    let gauge = graph
+        .find_cause(&CauseId::new("gauge-lies"))
+        .expect("known");
+    assert!((sound.cause(gauge) - 0.03).abs() < 1e-12);
+}
+
+#[test]
+fn a_sign_no_cause_makes_likely_is_unexplained() {
+    let diagnosis = told(
+        &graph(),
+        &[
+            ("noise", Level::Present),
+            ("bubbles", Level::Present),
+            ("hum", Level::Present),
+        ],
+    );
+    // The twins share the hum, so neither is more probable than not against the other's.
+    let names: Vec<_> = diagnosis
+        .unexplained
+        .iter()
+        .map(|one| one.finding.as_str())
+        .collect();
+    let explained_by_twin =
+        probability(&diagnosis, "twin-a") >= 0.5 || probability(&diagnosis, "twin-b") >= 0.5;
+    assert_eq!(names.contains(&"hum"), !explained_by_twin);
+}
+
+#[test]
+fn checks_heed_tools_and_licence() {
+    let graph = graph();
+    let means = Means {
+        tools: Some(std::collections::BTreeSet::new()),
+        ..Means::default()
+    };
+    let case = case(&graph, &[("noise", Level::Present)]);
+    let diagnosis = diagnose(&graph, &case, &means, &Policy::default(), 1).expect("ok");
+    let find = |id: &str| {
+        diagnosis
+            .checks
+            .iter()
+            .find(|check| check.check.as_str() == id)
+            .expect("listed")
+    };
+    assert!(matches!(
+        find("hold-test").obstacle,
+        Some(Obstacle::Tools(_))
+    ));
+    assert!(matches!(
+        find("refrigerant").obstacle,
+        Some(Obstacle::Licence(_))
+    ));
+    assert_eq!(find("look-for-bubbles").obstacle, None);
+    for check in &diagnosis.checks {
+        let total: f64 = check
+            .outcomes
+            .iter()
+            .map(|outcome| outcome.probability)
+            .sum();
+        assert!((total - 1.0).abs() < 1e-12, "{check:?}");
+    }
+}
+
+#[test]
+fn an_outcome_foretells_the_ranking_it_leads_to() {
+    let graph = graph();
+    let now = told(&graph, &[("noise", Level::Present)]);
+    let check = now
+        .checks
+        .iter()
+        .find(|c| c.check.as_str() == "look-for-bubbles")
+        .expect("listed");
+    for outcome in &check.outcomes {
+        let (_, level) = outcome.levels[0];
+        let then = told(&graph, &[("noise", Level::Present), ("bubbles", level)]);
+        for (cause, foretold) in &outcome.leading {
+            assert!((probability(&then, cause.as_str()) - foretold).abs() < 1e-12);
+        }
+    }
+}
+
+#[test]
+fn impossible_and_unknown_cases_are_refused() {
+    let graph = graph();
+    let mut wrong = case(&graph, &[("noise", Level::Present)]);
+    wrong.observations[0].likelihood = Likelihood::graded(1.0, 0.0, 0.0).expect("valid");
+    assert!(matches!(
+        Inference::new(&graph, &wrong),
+        Err(CaseError::WrongScale { .. })
+    ));
+    wrong.observations[0].finding = FindingId::new("no-such");
+    assert!(matches!(
+        Inference::new(&graph, &wrong),
+        Err(CaseError::UnknownFinding(_))
+    ));
+}

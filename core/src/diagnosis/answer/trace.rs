@@ -1,0 +1,299 @@
+//! Why a cause is thought so: which finding speaks for or against it, through
+//! which mechanism, by how many bits.
+
+use std::collections::BTreeMap;
+
+use serde::Serialize;
+
+use super::policy::Policy;
+use super::seen::{Seen, seen};
+use crate::diagnosis::graph::{
+    CauseIx, CauseKind, FindingIx, Graph, Level, Link, MechanismIx, Parent,
+};
+use crate::diagnosis::id::{CauseId, FactId, FindingId, MechanismId};
+use crate::diagnosis::inference::{Inference, Run};
+
+/// The way by which a finding bears on a cause.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Carrier {
+    /// Through these mechanisms, from the cause to the finding; none if the
+    /// cause leads to the finding directly.
+    Through(Vec<MechanismId>),
+    /// The cause is the instrument the finding was read with.
+    Instrument,
+    /// Through other causes of the same finding or mechanism: what speaks for
+    /// them takes from this one. The one that gains most, if one does.
+    Rival(Option<CauseId>),
+}
+
+/// What one finding says about a cause.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Step {
+    /// The finding.
+    pub finding: FindingId,
+    /// What was seen.
+    pub level: Level,
+    /// Whether that is away from normal.
+    pub abnormal: bool,
+    /// `log2 P(seen | cause, all else seen) / P(seen | not the cause, all else seen)`:
+    /// by how much the odds of the cause would change if this finding were
+    /// taken away. Above 0 it speaks for the cause.
+    pub bits: f64,
+    /// How it bears on the cause.
+    pub carrier: Carrier,
+}
+
+/// What a known fact says about a cause.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct ContextStep {
+    /// The fact.
+    pub fact: FactId,
+    /// Whether it is known to be true or false.
+    pub is_true: bool,
+    /// Binary logarithm of the factor on the odds.
+    pub bits: f64,
+}
+
+/// Why a cause has the probability it has.
+///
+/// The bits of single findings need not add up to the change from prior to
+/// posterior: two findings that say the same are each worth little while the
+/// other stands.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Trace {
+    /// The cause.
+    pub cause: CauseId,
+    /// Binary logarithm of the odds before facts and findings.
+    pub prior_bits: f64,
+    /// What the facts say.
+    pub context: Vec<ContextStep>,
+    /// What the findings say, the weightiest first.
+    pub steps: Vec<Step>,
+    /// Binary logarithm of the odds given everything.
+    pub posterior_bits: f64,
+}
+
+/// A finding that the others make less likely than it was on its own.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Contradiction {
+    /// The finding.
+    pub finding: FindingId,
+    /// What was seen.
+    pub level: Level,
+    /// `log2 P(seen) / P(seen | all else seen)`.
+    pub bits: f64,
+}
+
+/// The case with each observation left out in turn.
+pub(super) struct LeftOut {
+    seen: Vec<Seen>,
+    runs: Vec<Run>,
+    /// Natural logarithm of P(this observation alone).
+    alone: Vec<f64>,
+}
+
+impl LeftOut {
+    pub(super) fn of(inference: &Inference<'_>) -> Self {
+        let seen = seen(inference);
+        let mut probe = inference.probe();
+        let runs = (0..seen.len())
+            .map(|at| {
+                probe.silence(at);
+                let run = probe.run(&[]);
+                probe.restore(at);
+                run
+            })
+            .collect();
+        probe.silence_all();
+        let alone = (0..seen.len())
+            .map(|at| {
+                probe.restore(at);
+                let log = probe.log_weight(&[]) + inference.log_evidence();
+                probe.silence(at);
+                log
+            })
+            .collect();
+        Self { seen, runs, alone }
+    }
+
+    /// Sum over the observations of `log2 P(seen)`, less `log2` of their joint
+    /// probability: above 0 they agree less than chance would have them.
+    pub(super) fn conflict_bits(&self, inference: &Inference<'_>) -> f64 {
+        (self.alone.iter().sum::<f64>() - inference.log_evidence()) / std::f64::consts::LN_2
+    }
+
+    pub(super) fn contradictions(
+        &self,
+        inference: &Inference<'_>,
+        policy: &Policy,
+    ) -> Vec<Contradiction> {
+        let graph = inference.graph();
+        let mut found: Vec<Contradiction> = self
+            .seen
+            .iter()
+            .zip(&self.runs)
+            .zip(&self.alone)
+            .map(|((seen, run), alone)| Contradiction {
+                finding: graph.finding(seen.finding).id.clone(),
+                level: seen.level,
+                bits: (alone + run.log_weight) / std::f64::consts::LN_2,
+            })
+            .filter(|found| found.bits >= policy.contradictory_bits)
+            .collect();
+        found.sort_by(|a, b| b.bits.total_cmp(&a.bits));
+        found
+    }
+
+    pub(super) fn trace(
+        &self,
+        inference: &Inference<'_>,
+        facts: &BTreeMap<FactId, bool>,
+        cause: CauseIx,
+    ) -> Trace {
+        let graph = inference.graph();
+        let entry = graph.cause(cause);
+        let context: Vec<ContextStep> = entry
+            .context
+            .iter()
+            .filter_map(|shift| {
+                let &is_true = facts.get(&shift.fact)?;
+                let odds = if is_true {
+                    shift.odds
+                } else {
+                    shift.odds_if_false
+                };
+                Some(ContextStep {
+                    fact: shift.fact.clone(),
+                    is_true,
+                    bits: odds.log2(),
+                })
+            })
+            .filter(|step| step.bits.abs() > 0.0)
+            .collect();
+        let prior = inference.prior(cause);
+        let prior_odds = (prior / (1.0 - prior)).log2();
+        let mut steps: Vec<Step> = (0..self.seen.len())
+            .map(|at| Step {
+                finding: graph.finding(self.seen[at].finding).id.clone(),
+                level: self.seen[at].level,
+                abnormal: self.seen[at].is_abnormal(),
+                bits: self.bits(inference, at, cause),
+                carrier: self.carrier(inference, at, cause),
+            })
+            .collect();
+        steps.sort_by(|a, b| b.bits.abs().total_cmp(&a.bits.abs()));
+        Trace {
+            cause: entry.id.clone(),
+            prior_bits: prior_odds - context.iter().map(|step| step.bits).sum::<f64>(),
+            context,
+            steps,
+            posterior_bits: inference.log_odds(cause),
+        }
+    }
+
+    fn bits(&self, inference: &Inference<'_>, at: usize, cause: CauseIx) -> f64 {
+        inference.log_odds(cause) - self.runs[at].log_odds[cause.0]
+    }
+
+    fn carrier(&self, inference: &Inference<'_>, at: usize, cause: CauseIx) -> Carrier {
+        let seen = &self.seen[at];
+        if seen.instruments.contains(&cause) {
+            return Carrier::Instrument;
+        }
+        let ways = Ways {
+            inference,
+            level: seen.level,
+        };
+        if let Some((_, way)) = ways.best(seen.finding, cause) {
+            let graph = inference.graph();
+            let ids = way.iter().map(|&place| graph.mechanism(place).id.clone());
+            return Carrier::Through(ids.collect());
+        }
+        let graph = inference.graph();
+        let rival = graph
+            .cause_places()
+            .filter(|&other| other != cause)
+            .filter(|&other| {
+                seen.instruments.contains(&other) || ways.best(seen.finding, other).is_some()
+            })
+            .map(|other| (other, self.bits(inference, at, other)))
+            .filter(|(_, bits)| *bits > 0.0)
+            .max_by(|a, b| a.1.total_cmp(&b.1));
+        Carrier::Rival(rival.map(|(other, _)| graph.cause(other).id.clone()))
+    }
+}
+
+/// Finds the strongest directed way from a cause to a finding: the product of
+/// the strengths of its links and of the probabilities of its mechanisms.
+struct Ways<'a> {
+    inference: &'a Inference<'a>,
+    level: Level,
+}
+
+impl Ways<'_> {
+    fn best(&self, finding: FindingIx, cause: CauseIx) -> Option<(f64, Vec<MechanismIx>)> {
+        let graph: &Graph = self.inference.graph();
+        let strength: fn(&Link) -> f64 = match self.level {
+            Level::Low => |link| link.push.low,
+            Level::High => |link| link.push.high,
+            Level::Absent | Level::Present | Level::Normal => |link| link.push.low + link.push.high,
+        };
+        self.among(&graph.finding(finding).parents, cause, strength)
+    }
+
+    fn among(
+        &self,
+        links: &[Link],
+        cause: CauseIx,
+        strength: fn(&Link) -> f64,
+    ) -> Option<(f64, Vec<MechanismIx>)> {
+        let graph = self.inference.graph();
+        links
+            .iter()
+            .filter_map(|link| match link.parent {
+                Parent::Cause(place) => (place == cause).then(|| (strength(link), Vec::new())),
+                Parent::Mechanism(place) => {
+                    let parents = &graph.mechanism(place).parents;
+                    let (weight, mut way) = self.among(parents, cause, |link| link.push.high)?;
+                    way.push(place);
+                    Some((
+                        weight * strength(link) * self.inference.mechanism(place),
+                        way,
+                    ))
+                }
+            })
+            .max_by(|a, b| a.0.total_cmp(&b.0))
+    }
+}
+
+/// An instrument that the case makes doubtful.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Doubted {
+    /// The instrument.
+    pub instrument: CauseId,
+    /// P(it lies) before the case.
+    pub prior: f64,
+    /// P(it lies | evidence).
+    pub probability: f64,
+}
+
+/// The instruments that the case makes doubtful, the most doubtful first.
+pub(super) fn doubted(inference: &Inference<'_>, policy: &Policy) -> Vec<Doubted> {
+    let graph = inference.graph();
+    let mut doubted: Vec<Doubted> = graph
+        .cause_places()
+        .filter(|&cause| graph.cause(cause).kind == CauseKind::Instrument)
+        .filter(|&cause| {
+            inference.cause(cause) >= policy.doubted
+                && inference.cause(cause) > inference.prior(cause)
+        })
+        .map(|cause| Doubted {
+            instrument: graph.cause(cause).id.clone(),
+            prior: inference.prior(cause),
+            probability: inference.cause(cause),
+        })
+        .collect();
+    doubted.sort_by(|a, b| b.probability.total_cmp(&a.probability));
+    doubted
+}

@@ -1,0 +1,201 @@
+//! The answer in one word: found, nothing wrong, not the loop, cannot tell, or not yet.
+
+use serde::Serialize;
+
+use super::checks::Outlooks;
+use super::explanation::{Explanations, together};
+use super::policy::Policy;
+use crate::diagnosis::graph::{CauseIx, CauseKind};
+use crate::diagnosis::id::{CauseId, ProcedureId};
+use crate::diagnosis::inference::{Factor, Inference};
+
+/// The answer.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Verdict {
+    /// One cause is found.
+    Cause {
+        /// The cause.
+        cause: CauseId,
+        /// Its probability.
+        probability: f64,
+    },
+    /// Two causes are so together.
+    Pair {
+        /// The causes, in the order in which to treat them.
+        causes: Vec<CauseId>,
+        /// P(both).
+        probability: f64,
+    },
+    /// Nothing is wrong with loop or unit: nothing to correct.
+    NothingToCorrect {
+        /// P(no fault).
+        probability: f64,
+        /// The ordinary behaviour that most probably explains what was seen.
+        behaviour: Option<CauseId>,
+    },
+    /// Not the loop: hand over to whoever is licensed.
+    NotTheLoop {
+        /// P(a unit fault and no loop fault).
+        probability: f64,
+        /// The most probable unit fault.
+        leading: Option<CauseId>,
+    },
+    /// An instrument most probably lies: settle that before anything else.
+    InstrumentFirst {
+        /// The instrument.
+        instrument: CauseId,
+        /// P(it lies).
+        probability: f64,
+    },
+    /// Two causes that no check at hand tells apart.
+    CannotTellApart {
+        /// The causes, in the safe order: the loop before the unit, then the more probable.
+        causes: Vec<CauseId>,
+        /// The correction that serves both, if it is the same.
+        procedure: Option<ProcedureId>,
+    },
+    /// Nothing is certain enough yet.
+    Undecided {
+        /// The most probable fault.
+        leading: Option<CauseId>,
+    },
+}
+
+/// How probable it is that nothing of each kind is wrong.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct Health {
+    /// P(no loop fault and no unit fault | evidence).
+    pub no_fault: f64,
+    /// P(no loop fault | evidence).
+    pub no_loop_fault: f64,
+    /// P(no unit fault | evidence).
+    pub no_unit_fault: f64,
+}
+
+impl Health {
+    pub(super) fn of(inference: &Inference<'_>) -> Self {
+        let graph = inference.graph();
+        let mut probe = inference.probe();
+        let mut none_of = |kinds: &[CauseKind]| {
+            let factors: Vec<Factor> = graph
+                .cause_places()
+                .filter(|&cause| kinds.contains(&graph.cause(cause).kind))
+                .map(|cause| (cause.0, [1.0, 0.0]))
+                .collect();
+            probe.weight(&factors)
+        };
+        Self {
+            no_fault: none_of(&[CauseKind::Loop, CauseKind::Unit]),
+            no_loop_fault: none_of(&[CauseKind::Loop]),
+            no_unit_fault: none_of(&[CauseKind::Unit]),
+        }
+    }
+
+    /// P(a unit fault and no loop fault | evidence).
+    #[must_use]
+    pub fn unit_alone(&self) -> f64 {
+        (self.no_loop_fault - self.no_fault).max(0.0)
+    }
+}
+
+/// Causes of the kinds, the most probable first.
+pub(super) fn ranked(inference: &Inference<'_>, kinds: &[CauseKind]) -> Vec<CauseIx> {
+    let graph = inference.graph();
+    let mut causes: Vec<CauseIx> = graph
+        .cause_places()
+        .filter(|&cause| kinds.contains(&graph.cause(cause).kind))
+        .collect();
+    causes.sort_by(|&a, &b| inference.cause(b).total_cmp(&inference.cause(a)));
+    causes
+}
+
+/// The safe order of two causes: the loop before the unit, then as given.
+fn in_safe_order(inference: &Inference<'_>, a: CauseIx, b: CauseIx) -> Vec<CauseId> {
+    let graph = inference.graph();
+    let mut pair = [a, b];
+    pair.sort_by_key(|&cause| graph.cause(cause).kind == CauseKind::Unit);
+    pair.iter()
+        .map(|&cause| graph.cause(cause).id.clone())
+        .collect()
+}
+
+pub(super) fn verdict(
+    inference: &Inference<'_>,
+    health: &Health,
+    explanations: &Explanations,
+    outlooks: &Outlooks,
+    policy: &Policy,
+) -> Verdict {
+    let graph = inference.graph();
+    let id = |cause: CauseIx| graph.cause(cause).id.clone();
+    let p = |cause: CauseIx| inference.cause(cause);
+    let faults = ranked(inference, &[CauseKind::Loop, CauseKind::Unit]);
+    let (first, second) = (faults.first().copied(), faults.get(1).copied());
+
+    if health.no_fault >= policy.healthy {
+        let behaviour = ranked(inference, &[CauseKind::Normal]).first().copied();
+        let behaviour = behaviour.filter(|&cause| p(cause) >= 0.5).map(id);
+        return Verdict::NothingToCorrect {
+            probability: health.no_fault,
+            behaviour,
+        };
+    }
+    if let (Some(a), Some(b)) = (first, second)
+        && p(b) >= policy.enough
+    {
+        let causes = in_safe_order(inference, a, b);
+        return Verdict::Pair {
+            causes,
+            probability: together(inference, a, b),
+        };
+    }
+    if health.unit_alone() >= policy.elsewhere {
+        let leading = ranked(inference, &[CauseKind::Unit])
+            .first()
+            .copied()
+            .map(id);
+        return Verdict::NotTheLoop {
+            probability: health.unit_alone(),
+            leading,
+        };
+    }
+    if let Some(cause) = first
+        && p(cause) >= policy.enough
+    {
+        return Verdict::Cause {
+            cause: id(cause),
+            probability: p(cause),
+        };
+    }
+    if let Some(&instrument) = ranked(inference, &[CauseKind::Instrument]).first()
+        && p(instrument) >= 0.5
+    {
+        return Verdict::InstrumentFirst {
+            instrument: id(instrument),
+            probability: p(instrument),
+        };
+    }
+    if let (Some(a), Some(b)) = (first, second) {
+        let both = together(inference, a, b);
+        if both >= 0.5 && explanations.pair_is_better {
+            return Verdict::Pair {
+                causes: in_safe_order(inference, a, b),
+                probability: both,
+            };
+        }
+        let either = p(a) + p(b) - both;
+        let alike = p(b) >= policy.alike * p(a) && both < 0.5 * p(b);
+        if alike && either >= 0.5 && !outlooks.tell_apart(inference, a, b, policy.apart) {
+            let [one, other] = [a, b].map(|cause| graph.cause(cause).procedure.as_ref());
+            let procedure = if one == other { one.cloned() } else { None };
+            return Verdict::CannotTellApart {
+                causes: in_safe_order(inference, a, b),
+                procedure,
+            };
+        }
+    }
+    Verdict::Undecided {
+        leading: first.map(id),
+    }
+}

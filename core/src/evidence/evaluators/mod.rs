@@ -1,0 +1,69 @@
+//! From readings to likelihoods, one file a topic.
+//!
+//! Each evaluator states once what the true quantity may be at each level (a
+//! [`Levels`](super::Levels) constant with its authority), compares what was
+//! measured with what the physics expects of this system, and carries every
+//! uncertainty into the likelihood.
+
+mod flow;
+pub(super) mod freeze;
+mod pressure;
+mod pump;
+mod split;
+
+use super::call::Call;
+use super::evaluation::Evaluation;
+use crate::figures::Figure;
+use crate::records::ReadingPoint;
+use crate::uncertainty::Uncertain;
+use crate::units::{Power, Unit};
+
+/// Turns the readings of a call into observations of one finding.
+#[derive(Copy, Clone, Debug)]
+pub struct Evaluator {
+    /// Name by which the rule graph refers to it.
+    pub name: &'static str,
+    /// Whether its levels are low, normal and high rather than absent and present.
+    pub graded: bool,
+    /// Points it can make use of.
+    pub reads: &'static [ReadingPoint],
+    evaluate: fn(&Call<'_>) -> Vec<Evaluation>,
+}
+
+impl Evaluator {
+    /// Every observation that the readings allow; none if they hold too little.
+    pub fn evaluate(&self, call: &Call<'_>) -> Vec<Evaluation> {
+        (self.evaluate)(call)
+    }
+
+    /// The evaluator of a name.
+    pub fn named(name: &str) -> Option<&'static Self> {
+        ALL.iter().find(|evaluator| evaluator.name == name)
+    }
+}
+
+/// Every evaluator.
+pub const ALL: &[Evaluator] = &[
+    pressure::STATIC_PRESSURE,
+    pressure::PRESSURE_UNEXPLAINED,
+    pressure::SUCTION_PRESSURE,
+    flow::LOOP_FLOW,
+    split::TEMPERATURE_SPLIT,
+    pump::CIRCULATOR_RISE,
+    pump::SHUT_OFF_RISE,
+    pump::CIRCULATOR_POWER,
+    pump::CIRCULATOR_BODY_HOT,
+    freeze::FREEZE_PROTECTION,
+    freeze::FREEZE_SAMPLES_DIFFER,
+    freeze::GRAVITY_DISAGREES,
+];
+
+/// The names of all evaluators, for the validation of the rule graph.
+pub fn names() -> Vec<&'static str> {
+    ALL.iter().map(|evaluator| evaluator.name).collect()
+}
+
+/// Electric power, shown in watts.
+fn watts(power: Uncertain<Power>) -> Figure {
+    Figure::uncertain(power).shown_in(Unit::Watt, Unit::Watt)
+}

@@ -1,0 +1,306 @@
+//! Static and suction pressure.
+
+use super::Evaluator;
+use crate::evidence::call::{Call, State, Taken};
+use crate::evidence::evaluation::{Compared, Evaluation};
+use crate::evidence::levels::Levels;
+use crate::figures::{Authority, Figure, Reasoning};
+use crate::fluids::Fluid;
+use crate::hydraulics::elastic::Axial;
+use crate::model::LoopModel;
+use crate::pressure::balance::{Earlier, PlasticPart, SealedLoop};
+use crate::pressure::belief::{Belief, Charge, Moment, Surround, Unknowns};
+use crate::pressure::gas::Vessel;
+use crate::pressure::modulus::Resin;
+use crate::records::{FlowCentre, GroundKind, ReadingPoint};
+use crate::uncertainty::Uncertain;
+use crate::units::{Duration, GaugePressure, Number, Quantity, Temperature, Unit, Volume};
+
+/// Pressure at rest, psi. Low: below the 15 psi that a utility's guide to
+/// testing ground loops asks for. High: above what is left at start-up (50 to
+/// 70 psi, common practice, no source). The overlaps are judgement.
+const SEALED: Levels = Levels::graded(&[(-14.7, 17.0)], &[(12.0, 75.0)], &[(68.0, 160.0)]);
+/// The same with an expansion tank: 1 to 2.5 bar with a relief valve of 3 bar,
+/// common practice, no source.
+const WITH_TANK: Levels = Levels::graded(&[(-14.7, 12.0)], &[(8.0, 46.0)], &[(40.0, 120.0)]);
+/// Where the kind of flow centre is not known.
+const EITHER: Levels = Levels::graded(&[(-14.7, 15.0)], &[(9.0, 70.0)], &[(55.0, 160.0)]);
+
+pub(super) const STATIC_PRESSURE: Evaluator = Evaluator {
+    name: "static-pressure",
+    graded: true,
+    reads: &[ReadingPoint::StaticPressure],
+    evaluate: static_pressure,
+};
+
+fn static_pressure(call: &Call<'_>) -> Vec<Evaluation> {
+    let (levels, least) = match call.model.flow_centre {
+        // A vented reservoir has no static pressure to speak of: its level is the gauge.
+        Some(FlowCentre::NonPressurised { .. }) => return Vec::new(),
+        Some(FlowCentre::Sealed {}) => (&SEALED, 15.0),
+        Some(FlowCentre::SealedWithTank { .. }) => (&WITH_TANK, 12.0),
+        None => (&EITHER, 15.0),
+    };
+    let least = GaugePressure::from_si(Unit::Psi.to_si(least));
+    call.by_instrument(ReadingPoint::StaticPressure, State::AtRest)
+        .iter()
+        .map(|taken| {
+            let reasoning = Reasoning::new("working-band", Authority::CommonPractice)
+                .with("least-pressure", Figure::exact(least));
+            let figure = Figure::uncertain(taken.uncertain::<GaugePressure>());
+            let x = psi(taken, 0.0);
+            Evaluation::of(levels, x, taken, figure, Figure::exact(least), reasoning)
+        })
+        .collect()
+}
+
+/// A pressure in psi, moved by a correction.
+fn psi(taken: &Taken, shift: f64) -> Compared {
+    let read = Unit::Psi.from_si(taken.si);
+    Compared::Value(read + shift, Unit::Psi.from_si(taken.standard))
+}
+
+/// Reading less what a tight loop charged as recorded would show today, psi.
+/// The physics gives the spread; what it leaves is a psi or two. Judgement.
+const UNEXPLAINED: Levels = Levels::presence(&[(-3.0, 6.0)], &[(-20.0, -2.0), (-80.0, -10.0)]);
+
+pub(super) const PRESSURE_UNEXPLAINED: Evaluator = Evaluator {
+    name: "pressure-unexplained",
+    graded: false,
+    reads: &[ReadingPoint::StaticPressure],
+    evaluate: unexplained,
+};
+
+fn unexplained(call: &Call<'_>) -> Vec<Evaluation> {
+    let Some(believed) = believed(call) else {
+        return Vec::new();
+    };
+    let (temperature, companions) = call.loop_temperature();
+    let moment = Moment {
+        elapsed: believed.elapsed,
+        temperature,
+    };
+    let Ok(band) = believed.belief.band(&moment) else {
+        return Vec::new();
+    };
+    let expected = Uncertain::new(band.median, band.standard);
+    call.by_instrument(ReadingPoint::StaticPressure, State::AtRest)
+        .iter()
+        .map(|taken| {
+            let difference = Unit::Psi.from_si(taken.si - expected.value().si());
+            let spread = Unit::Psi.from_si(taken.standard.hypot(expected.standard()));
+            let charge = &believed.charge;
+            let reasoning = Reasoning::new("tight-loop-band", Authority::Published("ppi-handbook"))
+                .with("charge-pressure", Figure::uncertain(charge.pressure))
+                .with("charge-temperature", Figure::uncertain(charge.temperature))
+                .with(
+                    "time-since-charge",
+                    Figure::exact(believed.elapsed).shown_in(Unit::Day, Unit::Day),
+                )
+                .with("loop-temperature", Figure::uncertain(temperature));
+            Evaluation::of(
+                &UNEXPLAINED,
+                Compared::Value(difference, spread),
+                taken,
+                Figure::uncertain(taken.uncertain::<GaugePressure>()),
+                Figure::uncertain(expected),
+                reasoning,
+            )
+            .using(&companions)
+        })
+        .collect()
+}
+
+/// What is believed of a sealed loop since its recorded charge.
+pub(super) struct Believed {
+    pub belief: Belief,
+    pub charge: Charge,
+    pub elapsed: Duration,
+}
+
+/// Standard uncertainty of a charge pressure in a record, Pa (2 psi). Judgement.
+const CHARGE_PRESSURE_SPREAD: f64 = 1.4e4;
+/// Pressure is held 20 to 30 min for the pipe to relax; common practice, no
+/// source. Without that the gauge is read some minutes after pumping. Judgement.
+const RELAXED_MINUTES: f64 = 25.0;
+const NOT_RELAXED_MINUTES: f64 = 5.0;
+
+/// None without a recorded charge of a sealed loop: then no band stands.
+pub(super) fn believed(call: &Call<'_>) -> Option<Believed> {
+    let record = &call.file.commissioning;
+    let pressure = record.charge_pressure?.get();
+    let day = record.charge_date.or(record.date)?;
+    let days = (call.day - day).num_days();
+    if days < 0 {
+        return None;
+    }
+    let system = sealed_loop(call)?;
+    let temperature = match record.charge_temperature {
+        Some(written) => Uncertain::new(written.get(), 1.5),
+        None => {
+            let season = crate::evidence::season::by_date(day);
+            crate::evidence::call::guess(season)
+        }
+    };
+    let minutes = if record.pipe_relaxed == Some(true) {
+        RELAXED_MINUTES
+    } else {
+        NOT_RELAXED_MINUTES
+    };
+    let charge = Charge {
+        pressure: Uncertain::new(pressure, CHARGE_PRESSURE_SPREAD),
+        temperature: computable(call.model, temperature),
+        held: Duration::from_si(60.0 * minutes),
+        air: None,
+        earlier: None::<Earlier>,
+    };
+    let belief = Belief::prior(system, unknowns(call), charge).ok()?;
+    // A charge of today is some hours old.
+    let elapsed = Duration::from_si(86_400.0 * (days as f64).max(0.2));
+    Some(Believed {
+        belief,
+        charge,
+        elapsed,
+    })
+}
+
+fn computable(model: &LoopModel, temperature: Uncertain<Temperature>) -> Uncertain<Temperature> {
+    Uncertain::new(
+        model.fluid.computable(temperature.value()),
+        temperature.standard(),
+    )
+}
+
+fn unknowns(call: &Call<'_>) -> Unknowns {
+    let kind = call
+        .file
+        .system
+        .ground
+        .as_ref()
+        .and_then(|ground| ground.kind);
+    let mut unknowns = Unknowns::typical(match kind {
+        Some(GroundKind::Pond) => Surround::Pond,
+        Some(GroundKind::Vertical) => Surround::Grout,
+        Some(GroundKind::Horizontal) | None => Surround::Trench,
+    });
+    // What is not known of the strength is not known of the fluid's growth:
+    // about 2 % of it per percent of antifreeze by volume, and more where the
+    // kind itself is unknown. Derived from the expansion of the solutions.
+    let strength = 2.0 * call.model.fluid.volume_fraction.standard();
+    let kind = if call.model.fluid.kind.is_none() {
+        0.5
+    } else {
+        0.0
+    };
+    let spread = unknowns.fluid.si().hypot(strength).hypot(kind);
+    unknowns.fluid = crate::units::Fraction::from_si(spread);
+    unknowns
+}
+
+/// The sealed loop of the call; none for a vented one.
+pub(super) fn sealed_loop(call: &Call<'_>) -> Option<SealedLoop> {
+    let model = call.model;
+    let vessel = match &model.flow_centre {
+        Some(FlowCentre::NonPressurised { .. }) => return None,
+        Some(FlowCentre::SealedWithTank {
+            tank_volume,
+            pre_charge,
+        }) => {
+            let indoors = Temperature::from_celsius(18.0);
+            Some(Vessel {
+                volume: tank_volume.as_ref()?.get(),
+                precharge: pre_charge.as_ref()?.get(),
+                set_at: indoors,
+                gas: indoors,
+            })
+        }
+        Some(FlowCentre::Sealed {}) | None => None,
+    };
+    let piping = &model.piping;
+    let rigid = (piping.volume.value() - piping.plastic_volume)
+        .si()
+        .max(0.0);
+    Some(SealedLoop {
+        plastic: vec![PlasticPart {
+            volume: piping.plastic_volume,
+            ratio: Number::from_si(piping.diameter_ratio),
+        }],
+        rigid: Volume::from_si(rigid),
+        resin: Resin::Pe4xxx,
+        axial: Axial::Held,
+        fluid: model.fluid.solution(),
+        atmosphere: model.atmosphere,
+        vessel,
+    })
+}
+
+/// Suction of the circulators while running, psi, brought to sea level and
+/// cold fluid and to a circulator that asks for 3 psi (common practice, no
+/// source). The overlaps are judgement.
+const SUCTION: Levels = Levels::graded(&[(-14.7, 4.0)], &[(2.0, 72.0)], &[(65.0, 160.0)]);
+/// The same under a vented reservoir, where the column above is a few feet.
+const SUCTION_VENTED: Levels = Levels::graded(&[(-14.7, 0.3)], &[(-0.3, 8.0)], &[(6.0, 60.0)]);
+const USUAL_LEAST_SUCTION_PSI: f64 = 3.0;
+
+pub(super) const SUCTION_PRESSURE: Evaluator = Evaluator {
+    name: "suction-pressure",
+    graded: true,
+    reads: &[ReadingPoint::SuctionPressure],
+    evaluate: suction,
+};
+
+fn suction(call: &Call<'_>) -> Vec<Evaluation> {
+    let vented = matches!(
+        call.model.flow_centre,
+        Some(FlowCentre::NonPressurised { .. })
+    );
+    let levels = if vented { &SUCTION_VENTED } else { &SUCTION };
+    let (temperature, _) = call.loop_temperature();
+    let vapour = |t| {
+        let water = Fluid::WATER.vapour_pressure(t);
+        call.fluid().vapour_pressure(t).or(water).ok()
+    };
+    let warm = vapour(call.model.fluid.computable(temperature.value()));
+    let cold = vapour(Temperature::from_celsius(5.0));
+    let by_vapour = match (warm, cold) {
+        (Some(warm), Some(cold)) => (cold - warm).si(),
+        _ => 0.0,
+    };
+    let standard_air = crate::units::AbsolutePressure::standard_atmosphere();
+    let by_height = (call.model.atmosphere - standard_air).si();
+    let asked = call
+        .file
+        .system
+        .circulators
+        .iter()
+        .filter_map(|circulator| circulator.minimum_suction)
+        .map(|pressure| pressure.get().si())
+        .fold(f64::NEG_INFINITY, f64::max);
+    let usual = Unit::Psi.to_si(USUAL_LEAST_SUCTION_PSI);
+    let by_make = if asked.is_finite() {
+        usual - asked
+    } else {
+        0.0
+    };
+    let shift = if vented {
+        0.0
+    } else {
+        Unit::Psi.from_si(by_vapour + by_height + by_make)
+    };
+    let least = if asked.is_finite() { asked } else { usual };
+    call.by_instrument(ReadingPoint::SuctionPressure, State::Running)
+        .iter()
+        .map(|taken| {
+            let reasoning = Reasoning::new("suction-reserve", Authority::CommonPractice)
+                .with("atmosphere", Figure::exact(call.model.atmosphere));
+            Evaluation::of(
+                levels,
+                psi(taken, shift),
+                taken,
+                Figure::uncertain(taken.uncertain::<GaugePressure>()),
+                Figure::exact(GaugePressure::from_si(least)),
+                reasoning,
+            )
+        })
+        .collect()
+}

@@ -1,0 +1,158 @@
+//! The change of the water across the heat pump.
+
+use super::Evaluator;
+use super::flow::heat_capacity;
+use crate::evidence::call::{Call, Taken};
+use crate::evidence::evaluation::{Compared, Evaluation, ratio};
+use crate::evidence::levels::Levels;
+use crate::figures::{Authority, Figure, Reasoning};
+use crate::records::{OperatingMode, ReadingPoint};
+use crate::uncertainty::Uncertain;
+use crate::units::{Quantity, Temperature, TemperatureDifference};
+
+/// Change of the water over that of a unit at its rated heat and needed flow.
+/// Judgement; the rated change itself follows from the heat balance.
+const SPLIT: Levels = Levels::graded(&[(0.0, 0.75)], &[(0.7, 1.32)], &[(1.25, 3.5)]);
+/// Heat of extraction rises with entering water: per kelvin above the 0 °C of
+/// the ground-loop rating (ISO 13256-1, from memory), and its uncertainty. Judgement.
+const EXTRACTION_PER_KELVIN: (f64, f64) = (0.022, 0.008);
+/// Heat of rejection falls a little, from the 25 °C of the rating. Judgement.
+const REJECTION_PER_KELVIN: (f64, f64) = (-0.004, 0.004);
+
+pub(super) const TEMPERATURE_SPLIT: Evaluator = Evaluator {
+    name: "temperature-split",
+    graded: true,
+    reads: &[ReadingPoint::EnteringWater, ReadingPoint::LeavingWater],
+    evaluate: split,
+};
+
+fn split(call: &Call<'_>) -> Vec<Evaluation> {
+    [OperatingMode::Heating, OperatingMode::Cooling]
+        .into_iter()
+        .filter_map(|mode| {
+            let entering = call.best_with_compressor(ReadingPoint::EnteringWater, mode)?;
+            let leaving = call.best_with_compressor(ReadingPoint::LeavingWater, mode)?;
+            let measured = water_change(mode, &entering, &leaving);
+            let expected = expected_change(call, mode, entering.uncertain())?;
+            let figure = |(value, standard)| {
+                Figure::uncertain(Uncertain::new(
+                    TemperatureDifference::from_si(value),
+                    standard,
+                ))
+            };
+            let heat = rated_heat(call, mode, entering.uncertain());
+            let reasoning = Reasoning::new("rated-split", Authority::CommonPractice)
+                .with(
+                    "heat-moved",
+                    Figure::uncertain(Uncertain::new(crate::units::Power::from_si(heat.0), heat.1)),
+                )
+                .with("needed-flow", Figure::uncertain(call.model.demand.flow))
+                .with(
+                    "entering-water",
+                    Figure::uncertain(entering.uncertain::<Temperature>()),
+                )
+                .with(
+                    "leaving-water",
+                    Figure::uncertain(leaving.uncertain::<Temperature>()),
+                );
+            // The less certain thermometer is the one to doubt.
+            let (doubted, other) = if leaving.standard > entering.standard {
+                (&leaving, &entering)
+            } else {
+                (&entering, &leaving)
+            };
+            let evaluation = Evaluation::of(
+                &SPLIT,
+                Compared::Ratio(measured, expected),
+                doubted,
+                figure(measured),
+                figure(expected),
+                reasoning,
+            );
+            Some(evaluation.using(&other.readings))
+        })
+        .collect()
+}
+
+/// Change of the water in the direction of the mode, K, positive as it should
+/// be, with its standard uncertainty.
+pub(super) fn water_change(mode: OperatingMode, entering: &Taken, leaving: &Taken) -> (f64, f64) {
+    let fall = entering.si - leaving.si;
+    let change = if mode == OperatingMode::Cooling {
+        -fall
+    } else {
+        fall
+    };
+    (change, entering.standard.hypot(leaving.standard))
+}
+
+/// Heat between unit and loop at full load and this entering water, W.
+pub(super) fn rated_heat(
+    call: &Call<'_>,
+    mode: OperatingMode,
+    entering: Uncertain<Temperature>,
+) -> (f64, f64) {
+    let demand = &call.model.demand;
+    let (rated, (per_kelvin, spread), rating) = if mode == OperatingMode::Cooling {
+        (demand.rejection, REJECTION_PER_KELVIN, 25.0)
+    } else {
+        (demand.extraction, EXTRACTION_PER_KELVIN, 0.0)
+    };
+    // Far from the rating the straight line is not believed any further.
+    let away = (entering.value().celsius() - rating).clamp(-15.0, 25.0);
+    let factor = (1.0 + per_kelvin * away, spread * away);
+    let value = rated.value().si() * factor.0;
+    let standard = (rated.standard() * factor.0).hypot(rated.value().si() * factor.1);
+    (value, standard)
+}
+
+/// Change of the water at needed flow and rated heat: ΔT = Q / (V̇ ρ c_p), K.
+pub(super) fn expected_change(
+    call: &Call<'_>,
+    mode: OperatingMode,
+    entering: Uncertain<Temperature>,
+) -> Option<(f64, f64)> {
+    let flow = call.model.demand.flow;
+    let heat = rated_heat(call, mode, entering);
+    let per_volume = heat_capacity(call, entering)?;
+    let by_flow = ratio(heat, (flow.value().si(), flow.standard()));
+    let expected = ratio(by_flow, per_volume);
+    (expected.0 > 0.0 && expected.1.is_finite()).then_some(expected)
+}
+
+/// Heat between unit and loop from a measured capacity: less the electric
+/// input when heating, more when cooling; the rated efficiency stands in for an
+/// input that was not measured.
+pub(super) fn heat_moved(
+    call: &Call<'_>,
+    mode: OperatingMode,
+    capacity: &Taken,
+    power: Option<&Taken>,
+) -> (f64, f64) {
+    let sign = if mode == OperatingMode::Cooling {
+        1.0
+    } else {
+        -1.0
+    };
+    match power {
+        Some(power) => (
+            capacity.si + sign * power.si,
+            capacity.standard.hypot(power.standard),
+        ),
+        None => {
+            let demand = &call.model.demand;
+            let rated = if mode == OperatingMode::Cooling {
+                demand.rejection
+            } else {
+                demand.extraction
+            };
+            let share = rated.value().si() / demand.capacity.value().si();
+            // Efficiency of the day strays from the rated one by about a sixth. Judgement.
+            let spread = 0.06 * capacity.si;
+            (
+                capacity.si * share,
+                (capacity.standard * share).hypot(spread),
+            )
+        }
+    }
+}

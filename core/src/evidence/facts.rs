@@ -1,0 +1,223 @@
+//! Facts about the system and its commissioning, from the records.
+//!
+//! A fact is true, false or unknown; unknown ones are left out.
+
+use super::season::{Season, season};
+use crate::diagnosis::FactId;
+use crate::model::{LoopModel, Piping, Section};
+use crate::records::visit_file::VisitFile;
+use crate::records::{Commissioning, FlowCentre, GroundKind, LoopFluidKind, WaterSource};
+use crate::units::{Quantity, Unit, VolumeFlow};
+use chrono::{Datelike, NaiveDate};
+use std::collections::BTreeMap;
+
+/// Least velocity in every pipe while flushing, ft/s. ENERGY STAR Homes
+/// Northwest, *GHP Design and Installation Standards* (2005), 1.8.
+const FLUSH_VELOCITY_FT_S: f64 = 2.0;
+/// A velocity worked out from a cart's gauge is not sharp: this share of it passes. Judgement.
+const FLUSH_VELOCITY_TOLERANCE: f64 = 0.95;
+/// Least flushing of a whole loop, h. Common practice, no source.
+const FLUSH_HOURS: f64 = 2.0;
+/// Least flushing of one section, min. ENERGY STAR Homes Northwest, as above.
+const FLUSH_SECTION_MINUTES: f64 = 15.0;
+/// Least cart pump for a loop flushed as a whole, hp. Common practice, no source.
+const CART_HP: f64 = 1.5;
+/// Highest level drop that the trade passes in a dead-head test, in. Common
+/// practice, no source; right only for a loop and a tank of usual size.
+const DEAD_HEAD_DROP_IN: f64 = 2.0;
+/// Bore from which a header wants more than 2 ft/s to carry air, mm: that of a
+/// 3 in pipe. Derived from critical Froude numbers.
+const LARGE_BORE_MM: f64 = 65.0;
+/// Least mixing by the cart, h. Common practice, no source: 3 to 4 h.
+const MIX_HOURS: f64 = 3.0;
+/// A fill warmer than this was not a winter fill, °C. Judgement.
+const COLD_CHARGE_CELSIUS: f64 = 8.0;
+/// Start-up pressure of a sealed loop, psi: at least 40 by a utility's guide to
+/// testing ground loops; 50 to 70, never above 100, common practice, no source.
+const CHARGE_LOW_PSI: f64 = 40.0;
+const CHARGE_HIGH_PSI: f64 = 75.0;
+
+/// Everything that the records say about the facts of the rule graph.
+pub fn facts(file: &VisitFile, model: &LoopModel, today: NaiveDate) -> BTreeMap<FactId, bool> {
+    let mut known = Known::default();
+    let day = file.visit.date.unwrap_or(today);
+    flushing(&mut known, &file.commissioning, &model.piping);
+    filling(&mut known, &file.commissioning);
+    age(&mut known, file, day);
+    kind(&mut known, file, model);
+    if let Some((season, _)) = season(file, day) {
+        known.is("heating-season", Some(season == Season::Heating));
+        known.is("cooling-season", Some(season == Season::Cooling));
+    }
+    known.0
+}
+
+#[derive(Default)]
+struct Known(BTreeMap<FactId, bool>);
+
+impl Known {
+    fn is(&mut self, fact: &str, value: Option<bool>) {
+        if let Some(value) = value {
+            self.0.insert(FactId::new(fact), value);
+        }
+    }
+    fn is_not(&mut self, fact: &str, value: Option<bool>) {
+        self.is(fact, value.map(|value| !value));
+    }
+}
+
+fn flushing(known: &mut Known, record: &Commissioning, piping: &Piping) {
+    // A number that somebody wrote down is a record.
+    let numbers = record.flush_flow.is_some()
+        || record.flush_velocity.is_some()
+        || record.flush_duration.is_some();
+    let recorded = record.flush_recorded.or(numbers.then_some(true));
+    known.is_not("no-flush-record", recorded);
+    known.is_not("never-flushed", record.flushed.or(numbers.then_some(true)));
+    known.is("flush-too-slow", too_slow(record, piping));
+    known.is("flush-too-short", too_short(record, piping));
+    let singly = record.circuits_flushed_singly;
+    known.is("circuits-flushed-singly", singly);
+    let small = record
+        .cart_power
+        .map(|power| Unit::Horsepower.from_si(power.get().si()) < CART_HP);
+    // One circuit at a time asks for less.
+    let small = small.map(|small| small && singly != Some(true));
+    known.is("cart-too-small", small);
+    let drop = record
+        .dead_head_drop
+        .map(|drop| Unit::Inch.from_si(drop.get().si()) > DEAD_HEAD_DROP_IN);
+    known.is("dead-head-failed-at-start-up", drop);
+    known.is_not("dead-head-passed-at-start-up", drop);
+    known.is_not("heat-pump-not-isolated-in-flush", record.heat_pump_isolated);
+    known.is_not("no-filter", record.filtered);
+    if !piping.headers.is_empty() {
+        let large = |section: &Section| section.pipe.bore().si() > 1e-3 * LARGE_BORE_MM;
+        known.is("large-headers", Some(piping.headers.iter().any(large)));
+    }
+}
+
+/// Whether some pipe stayed below the flush velocity. The velocity that was
+/// written down counts; else it follows from the flow in every known pipe, the
+/// circuits sharing it unless they were flushed one by one.
+fn too_slow(record: &Commissioning, piping: &Piping) -> Option<bool> {
+    let least = FLUSH_VELOCITY_TOLERANCE * Unit::FootPerSecond.to_si(FLUSH_VELOCITY_FT_S);
+    if let Some(velocity) = record.flush_velocity {
+        return Some(velocity.get().si() < least);
+    }
+    let flow = record.flush_flow?.get();
+    let slowest = slowest_velocity(flow, record.circuits_flushed_singly == Some(true), piping)?;
+    Some(slowest < least)
+}
+
+/// Velocity in the slowest known pipe, m/s, at a flow of the cart. The pressure
+/// drop shares the flow among circuits of one pipe in proportion to length to
+/// the power -4/7 (Blasius): the longest circuit is the slow one. None without
+/// known circuits, because those decide.
+pub(super) fn slowest_velocity(flow: VolumeFlow, singly: bool, piping: &Piping) -> Option<f64> {
+    if piping.circuits.is_empty() {
+        return None;
+    }
+    // Share of the flow of one circuit by its conductance: d^(19/7) L^(-4/7).
+    let pull = |section: &Section| {
+        section.pipe.bore().si().powf(19.0 / 7.0) * section.length.si().max(1e-3).powf(-4.0 / 7.0)
+    };
+    let all: f64 = piping
+        .circuits
+        .iter()
+        .map(|section| f64::from(section.count) * pull(section))
+        .sum();
+    let circuits = piping.circuits.iter().map(|section| {
+        let share = if singly { 1.0 } else { pull(section) / all };
+        share * flow.si() / section.pipe.area().si()
+    });
+    let headers = piping
+        .headers
+        .iter()
+        .map(|section| flow.si() / section.pipe.area().si());
+    circuits.chain(headers).reduce(f64::min)
+}
+
+fn too_short(record: &Commissioning, piping: &Piping) -> Option<bool> {
+    let time = record.flush_duration?.get().si();
+    let singly = record.circuits_flushed_singly == Some(true);
+    let least = match (singly, piping.circuit_count()) {
+        (true, Some(count)) => 60.0 * FLUSH_SECTION_MINUTES * f64::from(count),
+        _ => 3_600.0 * FLUSH_HOURS,
+    };
+    Some(time < least)
+}
+
+fn filling(known: &mut Known, record: &Commissioning) {
+    known.is_not("circulators-not-bled", record.circulators_bled);
+    known.is_not("water-not-tested", record.water_tested);
+    let from = |source| record.water_source.map(|water| water == source);
+    known.is("well-water", from(WaterSource::Well));
+    known.is("surface-water", from(WaterSource::Surface));
+    known.is_not("concentration-not-checked", record.concentration_checked);
+    let mixed = record
+        .mix_duration
+        .map(|time| Unit::Hour.from_si(time.get().si()) < MIX_HOURS);
+    known.is("mixed-too-short", mixed);
+    known.is_not("pipe-not-relaxed", record.pipe_relaxed);
+    let by_temperature = record
+        .charge_temperature
+        .map(|temperature| temperature.get().celsius() < COLD_CHARGE_CELSIUS);
+    let by_date = record.charge_date.or(record.date).map(northern_winter);
+    known.is("charged-in-winter", by_temperature.or(by_date));
+    let psi = record
+        .charge_pressure
+        .map(|pressure| Unit::Psi.from_si(pressure.get().si()));
+    known.is("charged-low", psi.map(|psi| psi < CHARGE_LOW_PSI));
+    known.is("charged-high", psi.map(|psi| psi > CHARGE_HIGH_PSI));
+}
+
+/// Fluid is cold from November to March, the site taken to lie on the northern
+/// hemisphere.
+fn northern_winter(day: NaiveDate) -> bool {
+    matches!(day.month(), 11 | 12 | 1..=3)
+}
+
+fn age(known: &mut Known, file: &VisitFile, day: NaiveDate) {
+    let start = file.system.installed_on.or(file.commissioning.date);
+    let days = start
+        .map(|start| (day - start).num_days())
+        .filter(|days| *days >= 0);
+    known.is("first-month", days.map(|days| days <= 31));
+    known.is("first-year", days.map(|days| days <= 365));
+    known.is("older-than-five-years", days.map(|days| days > 5 * 365 + 1));
+}
+
+fn kind(known: &mut Known, file: &VisitFile, model: &LoopModel) {
+    let system = &file.system;
+    if let Some(centre) = &system.flow_centre {
+        let open = matches!(centre, FlowCentre::NonPressurised { .. });
+        let tank = matches!(centre, FlowCentre::SealedWithTank { .. });
+        known.is("sealed-flow-centre", Some(!open && !tank));
+        known.is("sealed-with-tank", Some(tank));
+        known.is("non-pressurised", Some(open));
+    }
+    known.is("has-strainer", system.strainer);
+    known.is("has-check-valves", system.check_valves);
+    if let Some(fluid) = system.fluid {
+        use LoopFluidKind as K;
+        let glycol = matches!(fluid.kind, K::PropyleneGlycol | K::EthyleneGlycol);
+        known.is("glycol-fluid", Some(glycol));
+        known.is(
+            "alcohol-fluid",
+            Some(matches!(fluid.kind, K::Methanol | K::Ethanol)),
+        );
+        known.is("water-only", Some(fluid.kind == K::Water));
+    }
+    if !system.circulators.is_empty() {
+        known.is("two-circulators", Some(system.circulators.len() >= 2));
+    }
+    known.is(
+        "several-circuits",
+        model.piping.circuit_count().map(|count| count > 1),
+    );
+    if let Some(kind) = system.ground.as_ref().and_then(|ground| ground.kind) {
+        known.is("horizontal-loop", Some(kind == GroundKind::Horizontal));
+        known.is("vertical-loop", Some(kind == GroundKind::Vertical));
+    }
+}

@@ -1,0 +1,25 @@
+//! From a call to what the inference takes.
+//!
+//! Readings become likelihoods through the physics ([`evaluators`]), records
+//! become facts ([`facts`]), answers become reports with the reliability of
+//! their finding, and [`gather`] puts them together, with the reasons for every
+//! number and with what could not be used.
+
+mod call;
+mod evaluation;
+pub mod evaluators;
+mod facts;
+mod gather;
+mod levels;
+mod season;
+
+pub use call::{Call, State, Taken};
+pub use evaluation::{Evaluation, Explained};
+pub use evaluators::{Evaluator, names};
+pub use facts::facts;
+pub use gather::{Gathered, Unused, WhyUnused, gather};
+pub use levels::{Levels, Range, SLIP};
+pub use season::{Season, SeasonBasis, season};
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,101 @@
+use super::*;
+
+fn of(kind: &str, readings: Value) -> VisitFile {
+    let mut system = rich();
+    system["fluid"] = json!({ "kind": kind });
+    let visit = json!({
+        "date": "2026-01-20",
+        "means": { "wanted_freeze_point": value(15.0, "degF") },
+        "readings": readings
+    });
+    file(system, json!({}), visit)
+}
+
+fn supply(fahrenheit: f64, instrument: &str) -> Value {
+    json!([{
+        "point": "freeze_point_supply", "value": value(fahrenheit, "degF"),
+        "instrument": instrument
+    }])
+}
+
+#[test]
+fn protection_against_what_is_wanted() {
+    let judged = |f| {
+        only(
+            "freeze-protection",
+            &of("propylene_glycol", supply(f, "refractometer")),
+        )
+    };
+    favours(judged(27.0), 0, 0.95);
+    favours(judged(13.0), 1, 0.8);
+    favours(judged(-15.0), 2, 0.9);
+}
+
+#[test]
+fn a_refractometer_says_nothing_of_methanol() {
+    let index = of("methanol", supply(27.0, "refractometer"));
+    assert!(evaluate("freeze-protection", &index).is_empty());
+    let density = of("methanol", supply(27.0, "hydrometer"));
+    favours(only("freeze-protection", &density), 0, 0.9);
+}
+
+#[test]
+fn an_unknown_fluid_widens_the_refractometer() {
+    let visit = json!({
+        "means": { "wanted_freeze_point": value(15.0, "degF") },
+        "readings": supply(27.0, "refractometer")
+    });
+    let unknown = only("freeze-protection", &file(json!({}), json!({}), visit));
+    let known = only(
+        "freeze-protection",
+        &of("propylene_glycol", supply(27.0, "refractometer")),
+    );
+    assert!(share(unknown, 0) < share(known, 0));
+    assert!(share(unknown, 2) > share(known, 2));
+}
+
+#[test]
+fn what_is_needed_lies_below_the_coldest_leaving_water() {
+    // Lowest entering water logged 32 °F; 26,000 Btu/h on 12 gpm take off 4.5 °F;
+    // 10 °F of margin (common practice, no source): 17.5 °F.
+    let mut visit = json!({ "date": "2026-01-20", "readings": supply(20.0, "refractometer") });
+    visit["readings"]
+        .as_array_mut()
+        .expect("readings")
+        .push(json!({ "point": "lowest_entering_water", "value": value(32.0, "degF") }));
+    let judged = &evaluate("freeze-protection", &file(rich(), json!({}), visit))[0];
+    let needed = (judged.expected.si - 273.15) * 1.8 + 32.0;
+    assert!((needed - 17.5).abs() < 0.6, "{needed} °F");
+}
+
+#[test]
+fn two_samples_that_differ() {
+    let two = |back| {
+        let list = json!([
+            { "point": "freeze_point_supply", "value": value(15.0, "degF") },
+            { "point": "freeze_point_return", "value": value(back, "degF") }
+        ]);
+        only("freeze-samples-differ", &of("propylene_glycol", list))
+    };
+    favours(two(15.0), 0, 0.9);
+    favours(two(24.0), 1, 0.95);
+}
+
+#[test]
+fn gravity_of_another_kind() {
+    // Lange's Handbook, 15th ed., table 5.13: propylene glycol that freezes at
+    // 20 °F has 1.017; methanol that freezes at 23 °F has 0.986 (both at 60 °F).
+    let with = |gravity| {
+        let list = json!([
+            { "point": "freeze_point_supply", "value": value(20.0, "degF"), "instrument": "laboratory" },
+            { "point": "specific_gravity", "value": value(gravity, "1") },
+            { "point": "sample_temperature", "value": value(60.0, "degF") }
+        ]);
+        only(
+            "gravity-and-freeze-point-disagree",
+            &of("propylene_glycol", list),
+        )
+    };
+    favours(with(1.017), 0, 0.8);
+    favours(with(0.986), 1, 0.95);
+}

@@ -1,0 +1,418 @@
+//! From ranked causes to one plan: each step once, in the only safe order.
+//!
+//! The steps of a procedure and those they need, transitively, are brought
+//! together for all procedures; steps made needless by a larger one, and steps
+//! that undo one of a better ranked cause, are left out; what remains is
+//! ordered by stage, within a stage the loop before the unit, within a side by
+//! the `after` of the steps and then by rank. [`super::rules`] says what must
+//! hold of the result.
+
+use super::id::{CautionId, ProcedureId, StepId};
+use super::library::{Criterion, Library, Proof, ProofLimit, Step};
+use super::terms::{FlowCentreKind, Hazard};
+use super::work::{
+    Basis, Condition, Correction, Gate, Limit, PlanNote, PlannedProof, PlannedStep, WorkPlan,
+};
+use crate::fluids::FluidKind;
+use std::collections::{BTreeMap, BTreeSet};
+use thiserror::Error;
+
+/// A cause with the procedure that corrects it.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct Treatment {
+    /// Id of the cause.
+    pub cause: String,
+    /// Its procedure.
+    pub procedure: ProcedureId,
+}
+
+/// What is known for certain of the system and decides which steps apply.
+#[derive(Copy, Clone, PartialEq, Eq, Debug, Default)]
+pub struct Situation {
+    /// Kind of flow centre.
+    pub flow_centre: Option<FlowCentreKind>,
+    /// Kind of fluid. Left unknown unless it is certain: the cautions of every
+    /// fluid it may be are then kept.
+    pub fluid: Option<FluidKind>,
+}
+
+/// Why no plan can be made.
+#[derive(Clone, PartialEq, Eq, Debug, Error)]
+pub enum AssembleError {
+    /// No cause was given.
+    #[error("no cause was given to treat")]
+    NothingToTreat,
+    /// A procedure is not in the library.
+    #[error("there is no procedure `{procedure}`")]
+    UnknownProcedure {
+        /// The procedure.
+        procedure: ProcedureId,
+    },
+    /// Steps of one stage wait for each other.
+    #[error("the step `{step}` waits for itself")]
+    Circle {
+        /// One of the steps.
+        step: StepId,
+    },
+    /// A gate has no step to go back to.
+    #[error("the gate of `{step}` has no step to go back to")]
+    NoWayBack {
+        /// The step with the gate.
+        step: StepId,
+    },
+}
+
+impl AssembleError {
+    /// Stable code of the error.
+    pub fn code(&self) -> &'static str {
+        match self {
+            Self::NothingToTreat => "nothing-to-treat",
+            Self::UnknownProcedure { .. } => "unknown-procedure",
+            Self::Circle { .. } => "circle",
+            Self::NoWayBack { .. } => "no-way-back",
+        }
+    }
+}
+
+/// A step brought together, with the rank of the first cause that needs it.
+struct Gathered<'a> {
+    step: &'a Step,
+    rank: usize,
+    found: usize,
+    serves: Vec<ProcedureId>,
+}
+
+type Gathering<'a> = BTreeMap<&'a StepId, Gathered<'a>>;
+
+/// The plan for causes, best ranked first.
+///
+/// # Errors
+/// [`AssembleError`].
+pub fn assemble(
+    library: &Library,
+    treatments: &[Treatment],
+    situation: &Situation,
+) -> Result<WorkPlan, AssembleError> {
+    let corrections = corrections(library, treatments)?;
+    let mut notes = Vec::new();
+    let gathered = reduce(library, &corrections, situation, &mut notes);
+    for correction in &corrections {
+        let mut served = gathered.values().flat_map(|gathered| &gathered.serves);
+        if !served.any(|procedure| *procedure == correction.procedure) {
+            notes.push(PlanNote::NotForThisSystem {
+                procedure: correction.procedure.clone(),
+            });
+        }
+    }
+    let ordered = order(gathered)?;
+    let numbers: BTreeMap<&StepId, usize> = ordered
+        .iter()
+        .enumerate()
+        .map(|(index, gathered)| (&gathered.step.id, index + 1))
+        .collect();
+    let steps: Vec<PlannedStep> = ordered
+        .iter()
+        .enumerate()
+        .map(|(index, gathered)| planned(library, gathered, index + 1, &numbers, situation))
+        .collect::<Result<_, _>>()?;
+    Ok(WorkPlan {
+        tools: once(steps.iter().flat_map(|step| &step.tools)),
+        materials: once(steps.iter().flat_map(|step| &step.materials)),
+        proofs: proofs(library, &corrections, situation),
+        corrections,
+        steps,
+        notes,
+    })
+}
+
+/// Causes grouped by procedure, in the order of the best ranked.
+fn corrections(
+    library: &Library,
+    treatments: &[Treatment],
+) -> Result<Vec<Correction>, AssembleError> {
+    let mut corrections: Vec<Correction> = Vec::new();
+    for treatment in treatments {
+        if library.procedure(&treatment.procedure).is_none() {
+            return Err(AssembleError::UnknownProcedure {
+                procedure: treatment.procedure.clone(),
+            });
+        }
+        match corrections
+            .iter_mut()
+            .find(|correction| correction.procedure == treatment.procedure)
+        {
+            Some(correction) => correction.causes.push(treatment.cause.clone()),
+            None => corrections.push(Correction {
+                procedure: treatment.procedure.clone(),
+                causes: vec![treatment.cause.clone()],
+            }),
+        }
+    }
+    if corrections.is_empty() {
+        return Err(AssembleError::NothingToTreat);
+    }
+    Ok(corrections)
+}
+
+/// Every step that the procedures need, without the banned ones.
+fn gather<'a>(
+    library: &'a Library,
+    corrections: &[Correction],
+    situation: &Situation,
+    banned: &BTreeSet<&'a StepId>,
+) -> Gathering<'a> {
+    let mut all: Gathering<'a> = BTreeMap::new();
+    for (rank, correction) in corrections.iter().enumerate() {
+        let Some(procedure) = library.procedure(&correction.procedure) else {
+            continue;
+        };
+        let mut seen = BTreeSet::new();
+        let mut waiting: Vec<&'a StepId> = procedure.steps.iter().rev().collect();
+        while let Some(id) = waiting.pop() {
+            let Some(step) = library.step(id) else {
+                continue;
+            };
+            if banned.contains(id)
+                || step.only.applies(situation) == Some(false)
+                || !seen.insert(id)
+            {
+                continue;
+            }
+            let found = all.len();
+            all.entry(&step.id)
+                .or_insert_with(|| Gathered {
+                    step,
+                    rank,
+                    found,
+                    serves: Vec::new(),
+                })
+                .serves
+                .push(correction.procedure.clone());
+            waiting.extend(step.needs.iter().rev());
+        }
+    }
+    all
+}
+
+/// Gathers, leaving out what is needless or undone, until nothing changes.
+/// Every round bans one more step, so it ends.
+fn reduce<'a>(
+    library: &'a Library,
+    corrections: &[Correction],
+    situation: &Situation,
+    notes: &mut Vec<PlanNote>,
+) -> Gathering<'a> {
+    let mut banned = BTreeSet::new();
+    loop {
+        let all = gather(library, corrections, situation, &banned);
+        let Some(note) = superseded(&all).or_else(|| excluded(&all)) else {
+            return all;
+        };
+        let (PlanNote::Superseded { dropped, .. } | PlanNote::Excluded { dropped, .. }) = &note
+        else {
+            return all;
+        };
+        match library.step(dropped) {
+            Some(step) => banned.insert(&step.id),
+            None => return all,
+        };
+        notes.push(note);
+    }
+}
+
+fn superseded(all: &Gathering<'_>) -> Option<PlanNote> {
+    all.values().find_map(|kept| {
+        let dropped = kept
+            .step
+            .supersedes
+            .iter()
+            .find(|id| all.contains_key(id))?;
+        Some(PlanNote::Superseded {
+            kept: kept.step.id.clone(),
+            dropped: dropped.clone(),
+        })
+    })
+}
+
+fn excluded(all: &Gathering<'_>) -> Option<PlanNote> {
+    let pairs = all.values().flat_map(|one| {
+        let others = one.step.excludes.iter().filter_map(|id| all.get(id));
+        others.map(move |other| (one, other))
+    });
+    let worst_last = |(one, other): (&Gathered<'_>, &Gathered<'_>)| {
+        let (kept, dropped) = if (one.rank, one.found) <= (other.rank, other.found) {
+            (one, other)
+        } else {
+            (other, one)
+        };
+        PlanNote::Excluded {
+            kept: kept.step.id.clone(),
+            dropped: dropped.step.id.clone(),
+        }
+    };
+    pairs.map(worst_last).next()
+}
+
+/// Topological order: stage, side, `after`, rank.
+fn order(all: Gathering<'_>) -> Result<Vec<Gathered<'_>>, AssembleError> {
+    let mut waiting: Vec<Gathered<'_>> = all.into_values().collect();
+    waiting.sort_by_key(|gathered| {
+        (
+            gathered.step.stage,
+            gathered.step.side,
+            gathered.rank,
+            gathered.found,
+        )
+    });
+    let mut ordered = Vec::with_capacity(waiting.len());
+    while !waiting.is_empty() {
+        let (stage, side) = (waiting[0].step.stage, waiting[0].step.side);
+        let blocked = |step: &Step| {
+            waiting.iter().any(|other| {
+                (other.step.stage, other.step.side) == (stage, side)
+                    && step.after.contains(&other.step.id)
+            })
+        };
+        let next = waiting.iter().position(|gathered| {
+            (gathered.step.stage, gathered.step.side) == (stage, side) && !blocked(gathered.step)
+        });
+        match next {
+            Some(index) => ordered.push(waiting.remove(index)),
+            None => {
+                return Err(AssembleError::Circle {
+                    step: waiting[0].step.id.clone(),
+                });
+            }
+        }
+    }
+    Ok(ordered)
+}
+
+fn planned(
+    library: &Library,
+    gathered: &Gathered<'_>,
+    number: usize,
+    numbers: &BTreeMap<&StepId, usize>,
+    situation: &Situation,
+) -> Result<PlannedStep, AssembleError> {
+    let step = gathered.step;
+    let possible = |hazard: &Hazard| {
+        situation
+            .fluid
+            .is_none_or(|fluid| hazard.possible_with(fluid))
+    };
+    let hazards: Vec<Hazard> = step.hazards.iter().copied().filter(possible).collect();
+    let cautions: Vec<CautionId> = step
+        .cautions
+        .iter()
+        .filter(|id| {
+            library.caution(id).is_none_or(|caution| {
+                caution
+                    .hazards
+                    .iter()
+                    .any(|hazard| hazards.contains(hazard))
+            })
+        })
+        .cloned()
+        .collect();
+    Ok(PlannedStep {
+        number,
+        id: step.id.clone(),
+        stage: step.stage,
+        side: step.side,
+        serves: gathered.serves.clone(),
+        hazards,
+        cautions,
+        acknowledge: step.acknowledge,
+        condition: match step.only.applies(situation) {
+            Some(_) => None,
+            None => Some(Condition {
+                flow_centres: match situation.flow_centre {
+                    Some(_) => Vec::new(),
+                    None => step.only.flow_centres.clone(),
+                },
+                with_antifreeze: step.only.with_antifreeze && situation.fluid.is_none(),
+            }),
+        },
+        tools: step.tools.clone(),
+        materials: step.materials.clone(),
+        timers: step.timers.clone(),
+        quantities: step.quantities.clone(),
+        gate: step
+            .gate
+            .iter()
+            .map(|criterion| gate(step, criterion, number, numbers))
+            .collect::<Result<_, _>>()?,
+    })
+}
+
+fn gate(
+    step: &Step,
+    criterion: &Criterion,
+    number: usize,
+    numbers: &BTreeMap<&StepId, usize>,
+) -> Result<Gate, AssembleError> {
+    let return_to = criterion
+        .return_to
+        .iter()
+        .filter_map(|id| numbers.get(id).copied())
+        .find(|back| *back < number)
+        .ok_or_else(|| AssembleError::NoWayBack {
+            step: step.id.clone(),
+        })?;
+    Ok(Gate {
+        looked: criterion.looked,
+        rule: criterion.rule,
+        limit: Limit {
+            value: criterion.fallback,
+            basis: Basis::Fixed(criterion.origin.clone()),
+            quantity: criterion.quantity,
+        },
+        return_to,
+    })
+}
+
+fn proofs(
+    library: &Library,
+    corrections: &[Correction],
+    situation: &Situation,
+) -> Vec<PlannedProof> {
+    let named = corrections
+        .iter()
+        .filter_map(|correction| library.procedure(&correction.procedure))
+        .flat_map(|procedure| &procedure.proofs);
+    let mut proofs: Vec<(&Proof, PlannedProof)> = Vec::new();
+    for proof in named.filter_map(|id| library.proof(id)) {
+        let known = proofs.iter().any(|(other, _)| other.id == proof.id);
+        if !known && proof.only.applies(situation) != Some(false) {
+            proofs.push((proof, planned_proof(proof)));
+        }
+    }
+    proofs.sort_by_key(|(proof, _)| (proof.when, proof.reading));
+    proofs.into_iter().map(|(_, planned)| planned).collect()
+}
+
+fn planned_proof(proof: &Proof) -> PlannedProof {
+    let fixed = |limit: &ProofLimit| {
+        limit.fallback.as_ref().map(|(value, origin)| Limit {
+            value: *value,
+            basis: Basis::Fixed(origin.clone()),
+            quantity: limit.quantity,
+        })
+    };
+    let ends = || [&proof.at_least, &proof.at_most].into_iter().flatten();
+    PlannedProof {
+        reading: proof.reading,
+        mode: proof.mode,
+        when: proof.when,
+        at_least: proof.at_least.as_ref().and_then(fixed),
+        at_most: proof.at_most.as_ref().and_then(fixed),
+        wanted: ends().filter_map(|limit| limit.quantity).collect(),
+    }
+}
+
+/// Each thing once, in the order in which it first comes.
+fn once<'a, T: Clone + Ord + 'a>(items: impl Iterator<Item = &'a T>) -> Vec<T> {
+    let mut seen = BTreeSet::new();
+    items.filter(|item| seen.insert(*item)).cloned().collect()
+}

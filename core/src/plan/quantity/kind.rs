@@ -1,0 +1,131 @@
+//! The quantities that steps ask for.
+
+use super::ValueKind;
+use crate::plan::terms::terms;
+use serde::{Serialize, Serializer};
+
+terms! {
+    /// A quantity computed for one system and shown at a step.
+    QuantityKind {
+        /// Fluid the whole loop holds.
+        LoopVolume "loop-volume",
+        /// Flow that the heat pump needs.
+        NeededFlow "needed-flow",
+        /// Lowest pressure rating known in the system, or the conservative one.
+        LowestRating "lowest-rating",
+        /// Flow that carries air out of a section, at the transport velocity.
+        PurgeFlow "purge-flow",
+        /// Pressure lost in loop and hoses at the purge flow.
+        PurgeLoss "purge-loss",
+        /// Velocity the cart reaches in a section.
+        CartVelocity "cart-velocity",
+        /// Groups in which circuits are purged, one group after the other.
+        PurgeGroups "purge-groups",
+        /// Time for one turnover of a group at its flow.
+        TurnoverTime "turnover-time",
+        /// Least time of flushing the loop.
+        FlushTime "flush-time",
+        /// Least time of purging a group.
+        PurgeTime "purge-time",
+        /// Least time of flushing the indoor part.
+        UnitFlushTime "unit-flush-time",
+        /// First filter stage.
+        CoarseFilter "coarse-filter",
+        /// Last filter stage.
+        FineFilter "fine-filter",
+        /// Pressure to raise the loop to in the dead-head test.
+        DeadHeadPressure "dead-head-pressure",
+        /// Greatest level drop that passes the dead-head test.
+        DeadHeadLimit "dead-head-limit",
+        /// Air left in the loop at that drop.
+        DeadHeadAir "dead-head-air",
+        /// Freeze point to reach.
+        TargetFreezePoint "target-freeze-point",
+        /// Freeze point below which the fluid is needlessly strong.
+        FreezePointFloor "freeze-point-floor",
+        /// Antifreeze to add.
+        AntifreezeDose "antifreeze-dose",
+        /// Fluid to drain before adding antifreeze.
+        DrainVolume "drain-volume",
+        /// Fluid to replace by water.
+        DilutionVolume "dilution-volume",
+        /// Time to mix.
+        MixTime "mix-time",
+        /// Pressure to stretch the pipe at.
+        StretchPressure "stretch-pressure",
+        /// Pressure to leave today.
+        LeavePressure "leave-pressure",
+        /// Lower end of what may be left today.
+        LeavePressureLow "leave-pressure-low",
+        /// Upper end of what may be left today.
+        LeavePressureHigh "leave-pressure-high",
+        /// Lower end of what the gauge should read over the seasons.
+        PressureLow "pressure-low",
+        /// Upper end of what the gauge should read over the seasons.
+        PressureHigh "pressure-high",
+        /// Fluid missing from the loop.
+        MissingVolume "missing-volume",
+        /// Fluid to let out of the loop.
+        ReleaseVolume "release-volume",
+        /// Time of the hold test.
+        HoldTime "hold-time",
+        /// Greatest fall that passes the hold test.
+        HoldFallLimit "hold-fall-limit",
+        /// Air pressure of the expansion tank with the fluid side at zero.
+        TankPreCharge "tank-pre-charge",
+        /// Least suction pressure at the circulators.
+        SuctionFloor "suction-floor",
+        /// Lower end of the fluid's temperature change across the unit.
+        TemperatureChangeLow "temperature-change-low",
+        /// Upper end of the fluid's temperature change across the unit.
+        TemperatureChangeHigh "temperature-change-high",
+        /// Pressure drop across the exchanger at the needed flow, upper end.
+        ExchangerDropHigh "exchanger-drop-high",
+        /// Lowest leaving water that the fluid must stand.
+        LowestLeavingWater "lowest-leaving-water",
+    }
+}
+
+impl QuantityKind {
+    /// The kind of its value.
+    pub fn value_kind(self) -> ValueKind {
+        match self {
+            Self::LoopVolume
+            | Self::DeadHeadAir
+            | Self::AntifreezeDose
+            | Self::DrainVolume
+            | Self::DilutionVolume
+            | Self::MissingVolume
+            | Self::ReleaseVolume => ValueKind::Volume,
+            Self::NeededFlow | Self::PurgeFlow => ValueKind::VolumeFlow,
+            Self::LowestRating
+            | Self::DeadHeadPressure
+            | Self::StretchPressure
+            | Self::LeavePressure
+            | Self::LeavePressureLow
+            | Self::LeavePressureHigh
+            | Self::PressureLow
+            | Self::PressureHigh
+            | Self::TankPreCharge
+            | Self::SuctionFloor => ValueKind::GaugePressure,
+            Self::PurgeLoss | Self::HoldFallLimit | Self::ExchangerDropHigh => {
+                ValueKind::PressureDifference
+            }
+            Self::CartVelocity => ValueKind::Velocity,
+            Self::PurgeGroups => ValueKind::Number,
+            Self::TurnoverTime
+            | Self::FlushTime
+            | Self::PurgeTime
+            | Self::UnitFlushTime
+            | Self::MixTime
+            | Self::HoldTime => ValueKind::Duration,
+            Self::CoarseFilter | Self::FineFilter | Self::DeadHeadLimit => ValueKind::Length,
+            Self::TargetFreezePoint | Self::FreezePointFloor | Self::LowestLeavingWater => {
+                ValueKind::Temperature
+            }
+            Self::TemperatureChangeLow | Self::TemperatureChangeHigh => {
+                ValueKind::TemperatureDifference
+            }
+        }
+    }
+}

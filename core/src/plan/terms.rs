@@ -1,0 +1,239 @@
+//! The closed vocabularies of work: stages, sides, sections, hazards.
+
+use super::quantity::ValueKind;
+use crate::fluids::FluidKind;
+use serde::{Serialize, Serializer};
+
+macro_rules! terms {
+    ($(#[$doc:meta])* $name:ident { $($(#[$item_doc:meta])* $item:ident $id:literal,)* }) => {
+        $(#[$doc])*
+        #[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
+        pub enum $name { $($(#[$item_doc])* $item),* }
+
+        impl $name {
+            /// Every one, in order.
+            pub const ALL: &'static [Self] = &[$(Self::$item),*];
+
+            /// As written in the procedure files.
+            pub fn id(self) -> &'static str {
+                match self { $(Self::$item => $id),* }
+            }
+            /// The one with this id.
+            pub fn from_id(id: &str) -> Option<Self> {
+                Self::ALL.iter().copied().find(|item| item.id() == id)
+            }
+        }
+        impl Serialize for $name {
+            fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+                serializer.serialize_str(self.id())
+            }
+        }
+    };
+}
+pub(super) use terms;
+
+terms! {
+    /// The stages of a visit's work, in the only order in which they are done.
+    Stage {
+        /// Power off and locked, people protected, rules looked up.
+        MakeSafe "make-safe",
+        /// Looked at and measured with nothing opened.
+        Inspect "inspect",
+        /// Parts valved off from each other.
+        Isolate "isolate",
+        /// Pressure let off where something will be opened.
+        Relieve "relieve",
+        /// Ports and parts opened, the cart connected.
+        Open "open",
+        /// Parts changed or mended.
+        Repair "repair",
+        /// Parts cleaned.
+        Clean "clean",
+        /// Parts closed again.
+        Refit "refit",
+        /// Solids and old fluid carried out.
+        Flush "flush",
+        /// Air carried out.
+        Purge "purge",
+        /// The air left is measured; a gate.
+        DeadHead "dead-head",
+        /// Antifreeze, water or inhibitor put in.
+        Dose "dose",
+        /// The charge mixed.
+        Mix "mix",
+        /// The mixture measured in two samples; a gate.
+        Sample "sample",
+        /// The pipe stretched, the pressure or level set.
+        Charge "charge",
+        /// The pressure watched; a gate.
+        Hold "hold",
+        /// Cart off, ports capped, valves to run.
+        Close "close",
+        /// Circulators bled, power back, started.
+        Restart "restart",
+        /// Set with the circulators running.
+        Adjust "adjust",
+        /// Readings that show that it worked.
+        Prove "prove",
+        /// Told, recorded, handed over.
+        HandOver "hand-over",
+    }
+}
+
+terms! {
+    /// Which side of the isolation valves a step works on. Within a stage the
+    /// loop comes before the unit, so that what is washed out of the ground
+    /// never passes through the heat pump.
+    Side {
+        /// Nothing in particular, or before both.
+        Any "any",
+        /// The pipe in the ground and its headers.
+        Loop "loop",
+        /// Everything indoors: circulators, strainer, exchanger.
+        Unit "unit",
+        /// Both together.
+        Whole "whole",
+    }
+}
+
+terms! {
+    /// Parts of the system whose pressure is followed through the work.
+    Section {
+        /// The loop up to its valves.
+        Loop "loop",
+        /// The indoor part between the valves.
+        Unit "unit",
+        /// Flush ports and hoses, outside the valves.
+        Ports "ports",
+    }
+}
+
+terms! {
+    /// Ways in which a step can hurt someone.
+    Hazard {
+        /// Fluid or gas under pressure.
+        Pressure "pressure",
+        /// Electricity.
+        Electric "electric",
+        /// Vapour that burns.
+        Flammable "flammable",
+        /// Poison by mouth, skin or breath.
+        Toxic "toxic",
+        /// Acid, lye or biocide on skin or in eyes.
+        Corrosive "corrosive",
+        /// The refrigerant circuit.
+        Refrigerant "refrigerant",
+        /// Heavy loads.
+        Lifting "lifting",
+        /// Vaults, pits and trenches.
+        Confined "confined",
+        /// The drinking-water supply.
+        Potable "potable",
+        /// Wet floor, hoses underfoot.
+        Slip "slip",
+        /// Hot or freezing surfaces and fluid.
+        Hot "hot",
+        /// Fluid that must not reach ground or drain.
+        Spill "spill",
+    }
+}
+
+impl Hazard {
+    /// Whether this hazard can be there at all with a fluid that is known for certain.
+    pub fn possible_with(self, fluid: FluidKind) -> bool {
+        match self {
+            Self::Flammable => fluid.is_flammable(),
+            // Propylene glycol is generally recognised as safe (21 CFR
+            // 582.1666); its inhibitors are not food, so it stays a spill.
+            Self::Toxic => !matches!(fluid, FluidKind::Water | FluidKind::PropyleneGlycol),
+            _ => true,
+        }
+    }
+}
+
+terms! {
+    /// What a gate looks at where no reading point exists.
+    Observation {
+        /// How long no bubble has been seen at the return hose.
+        BubbleFreeTime "bubble-free-time",
+        /// How long the return has been clear and a fresh bag has stayed clean.
+        ClearReturnTime "clear-return-time",
+        /// Difference of the freeze points of two samples.
+        SampleDifference "sample-difference",
+        /// Fall of the gauge over the hold, beyond none.
+        PressureFall "pressure-fall",
+        /// Largest difference of two circuits' return temperatures.
+        ReturnSpread "return-spread",
+        /// Disagreement of the instrument with the second one.
+        InstrumentDisagreement "instrument-disagreement",
+        /// How long the drop across the exchanger has been steady under the cleaner.
+        SteadyDropTime "steady-drop-time",
+    }
+}
+
+terms! {
+    /// What a timer runs for.
+    TimerKind {
+        /// Flushing.
+        Flush "flush",
+        /// Purging.
+        Purge "purge",
+        /// Mixing.
+        Mix "mix",
+        /// Between two samples.
+        Sample "sample",
+        /// Pipe held stretched.
+        Stretch "stretch",
+        /// Hold test.
+        Hold "hold",
+        /// Cleaning solution circulating.
+        Clean "clean",
+        /// Running until steady.
+        Settle "settle",
+    }
+}
+
+terms! {
+    /// How a value is judged by a gate or a proof.
+    Rule {
+        /// Passes up to the value.
+        AtMost "at-most",
+        /// Passes from the value up.
+        AtLeast "at-least",
+    }
+}
+
+terms! {
+    /// When a proof reading is taken.
+    ProofTime {
+        /// Before leaving.
+        Now "now",
+        /// After one day, a week and a month.
+        Rechecks "rechecks",
+    }
+}
+
+terms! {
+    /// Kinds of flow centre, where a step is only for some.
+    FlowCentreKind {
+        /// Closed, no tank.
+        Sealed "sealed",
+        /// Closed, with an expansion tank.
+        SealedWithTank "sealed-with-tank",
+        /// Vented reservoir.
+        NonPressurised "non-pressurised",
+    }
+}
+
+impl Observation {
+    /// The kind of its value.
+    pub fn value_kind(self) -> ValueKind {
+        match self {
+            Self::BubbleFreeTime | Self::ClearReturnTime | Self::SteadyDropTime => {
+                ValueKind::Duration
+            }
+            Self::SampleDifference | Self::ReturnSpread => ValueKind::TemperatureDifference,
+            Self::PressureFall | Self::InstrumentDisagreement => ValueKind::PressureDifference,
+        }
+    }
+}

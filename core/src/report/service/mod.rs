@@ -1,0 +1,147 @@
+//! The technician's service report: what it says, and in which order.
+//!
+//! [`ServiceReport`] is data in the reader's words and units; whoever makes it
+//! has the store and the engine. [`document`] only arranges it.
+
+mod document;
+
+pub use document::document;
+
+use crate::text::Catalog;
+
+use super::document::{Meta, PageSize};
+use super::words::Words;
+
+/// Everything a service report says.
+#[derive(Clone, Debug)]
+pub struct ServiceReport {
+    /// Title, date, identity.
+    pub meta: Meta,
+    /// Paper.
+    pub page: PageSize,
+    /// Name of the site.
+    pub site: String,
+    /// The complaint in the customer's words.
+    pub complaint: Option<String>,
+    /// Groups of known facts: label of the group, then label and value of each.
+    pub facts: Vec<(String, Vec<(String, String)>)>,
+    /// Answers to findings: finding and answer.
+    pub answers: Vec<(String, String)>,
+    /// Readings.
+    pub readings: Vec<ReadingLine>,
+    /// The answer in one sentence.
+    pub headline: String,
+    /// Causes worth naming, most probable first.
+    pub causes: Vec<CausePart>,
+    /// What the causes leave unexplained.
+    pub unexplained: Vec<String>,
+    /// Instruments that may not tell the truth.
+    pub doubted: Vec<String>,
+    /// Checks still worth making: title, and what it brings.
+    pub checks: Vec<(String, String)>,
+    /// What the plan treats.
+    pub treats: Vec<String>,
+    /// Tools.
+    pub tools: Vec<String>,
+    /// Materials.
+    pub materials: Vec<String>,
+    /// The steps of the correction.
+    pub steps: Vec<StepPart>,
+    /// Readings that prove the work: label, expected, before, after.
+    pub proof: Vec<ProofLine>,
+    /// What was assumed for want of a record.
+    pub assumptions: Vec<String>,
+    /// Sources that the figures rest on.
+    pub sources: Vec<String>,
+}
+
+/// One reading.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct ReadingLine {
+    /// Label of the point, with the circuit if it has one.
+    pub point: String,
+    /// Value with unit and uncertainty.
+    pub value: String,
+    /// Instrument.
+    pub instrument: String,
+    /// State of operation.
+    pub mode: String,
+    /// As found or as left.
+    pub phase: String,
+    /// A word of warning, if the value is surprising.
+    pub warning: Option<String>,
+}
+
+/// A cause with its reasons.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct CausePart {
+    /// Title.
+    pub title: String,
+    /// Probability as shown.
+    pub probability: String,
+    /// Reasons, strongest first.
+    pub reasons: Vec<ReasonLine>,
+    /// What of system and commissioning raises or lowers it.
+    pub context: Vec<String>,
+}
+
+/// A reason for or against a cause.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct ReasonLine {
+    /// What was found.
+    pub found: String,
+    /// Weight as shown.
+    pub weight: String,
+    /// How the cause leads to it, in words.
+    pub path: String,
+    /// What was measured and what was to be expected, in words.
+    pub figures: Option<String>,
+}
+
+/// A step of the correction.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct StepPart {
+    /// Label of its stage.
+    pub stage: String,
+    /// What to do.
+    pub text: String,
+    /// Cautions that stand at it.
+    pub cautions: Vec<String>,
+    /// Quantities: label and value.
+    pub quantities: Vec<(String, String)>,
+    /// When to go on, and what to do otherwise.
+    pub gate: Option<(String, String)>,
+    /// Whether it was done; none while it is only planned.
+    pub done: Option<bool>,
+}
+
+/// A reading that proves the work.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct ProofLine {
+    /// Label of the point.
+    pub label: String,
+    /// What it should read.
+    pub expected: Option<String>,
+    /// What it read as found.
+    pub before: Option<String>,
+    /// What it reads as left.
+    pub after: Option<String>,
+}
+
+/// The few words that the page maker sets, from a catalog.
+pub fn words(catalog: &Catalog) -> Words {
+    Words {
+        page_of: catalog.text("page-of"),
+        caution: catalog.text("page-caution"),
+        note: catalog.text("page-note"),
+        done: catalog.text("page-done"),
+        not_done: catalog.text("page-not-done"),
+        not_applied: catalog.text("page-not-applied"),
+        continued: catalog.text("page-continued"),
+        no_rows: catalog.text("page-no-rows"),
+        date: catalog.text("page-date"),
+    }
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,34 @@
+# Texts of the rule graph: procedures that correct the causes; one may serve several causes
+
+procedure-purge-loop = Flush and purge the loop, then recharge
+procedure-bleed-circulators = Bleed the circulators
+procedure-clean-strainer = Clean the strainer and find what loaded it
+procedure-flush-debris = Flush out debris with the unit valved off
+procedure-clear-exchanger = Back-flush the unit's exchanger
+procedure-correct-freeze-point-dose = Add antifreeze to the wanted freeze point
+procedure-dilute = Dilute to the wanted freeze point
+procedure-mix-charge = Mix the charge until two samples agree
+procedure-replace-fluid = Drain, flush and fill with the right fluid
+procedure-recharge-pressure = Recharge to the pressure for this season
+procedure-stretch-and-recharge = Let the pipe relax under pressure, then recharge
+procedure-relieve-pressure = Let pressure down into the band
+procedure-set-valves = Set and tag the valves
+procedure-find-indoor-leak = Find and repair the indoor leak
+procedure-test-circuits-for-leak = Test circuit by circuit and isolate the leaking one
+procedure-balance-circuits = Balance the circuits
+procedure-restore-circuit = Restore flow in the dead circuit
+procedure-repair-circulator = Repair or replace the circulator
+procedure-resize-circulator = Match the circulator to the loop
+procedure-correct-piping = Correct the piping or the direction of flow
+procedure-fit-check-valve = Fit or replace the check valve
+procedure-service-expansion-tank = Set or replace the expansion tank
+procedure-refill-reservoir = Refill the reservoir and stop it drawing air
+procedure-treat-water = Treat or replace the loop water
+procedure-descale-exchanger = Descale the exchanger
+procedure-clean-loop-chemically = Clean the loop and refill with inhibitor
+procedure-correct-instrument = Set aside the instrument and read again
+procedure-explain-and-record = Explain, record, and leave it alone
+procedure-assess-loop-length = Assess the loop against the load
+procedure-hand-over-refrigerant = Hand over to a certified refrigerant technician
+procedure-hand-over-electrical = Hand over to a licensed electrician
+procedure-hand-over-air-side = Put the air side right or hand it over

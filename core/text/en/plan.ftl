@@ -1,0 +1,328 @@
+# The work plan: procedures, steps, cautions, tools, materials, quantities.
+# Steps are read with wet hands: short, one action after the other.
+
+# --- procedures -----------------------------------------------------------
+
+procedure-purge-loop = Purge the air out of the loop
+procedure-bleed-circulators = Bleed the circulators
+procedure-clean-strainer = Clean the strainer
+procedure-set-valves = Set the valves to run
+procedure-balance-circuits = Balance the circuits
+procedure-repair-circulator = Repair or replace the circulator
+procedure-correct-piping = Correct the direction of pumps and pipes
+procedure-fit-check-valve = Fit or replace the check valve
+procedure-flush-debris = Flush the debris out
+procedure-correct-freeze-point-dose = Strengthen the antifreeze
+procedure-dilute = Thin the antifreeze
+procedure-mix-charge = Mix the charge
+procedure-replace-fluid = Replace the fluid
+procedure-treat-water = Replace the fill water with approved water
+procedure-descale-exchanger = Descale the exchanger
+procedure-clean-loop-chemically = Clean the loop chemically
+procedure-recharge-pressure = Recharge the pressure
+procedure-stretch-and-recharge = Stretch the pipe and recharge
+procedure-relieve-pressure = Let the pressure down into the band
+procedure-find-indoor-leak = Find and mend the indoor leak
+procedure-test-circuits-for-leak = Test the circuits and take the leaking one out
+procedure-repair-circuit = Clear the blocked circuit or take it out
+procedure-service-expansion-tank = Set or replace the expansion tank
+procedure-refill-reservoir = Refill the reservoir
+procedure-correct-instrument = Correct or replace the instrument
+procedure-explain-and-record = Explain, record, and check again
+procedure-hand-over-refrigerant = Hand over: refrigerant side
+procedure-hand-over-electrical = Hand over: electrics and controls
+procedure-hand-over-air-side = Hand over: air side
+procedure-assess-loop-length = Assess the loop against the load
+
+# --- steps ----------------------------------------------------------------
+
+plan-step-lock-power-off = Switch heat pump and circulators off. Lock and tag the switch. Test that the terminals are dead.
+plan-step-protect-people = Goggles and gloves on. Drip tray down. Keep the floor dry and people away.
+plan-step-look-up-fluid-rules = Look up what the local list allows in a loop and where old fluid may go. Read the safety data sheet. Have closed, labelled containers ready.
+plan-step-guard-drinking-water = Fill through a break tank, or through the backflow preventer that local code asks for. Never leave a hose joined to the drinking water.
+plan-step-find-lowest-rating = Read the pressure ratings of heat pump, circulators, tank, relief valve, cart and hoses. The lowest is the limit for all work today.
+plan-step-enter-vault = If valves or manifold lie in a vault or pit: test the air, have someone stay outside, follow the site's rules for confined spaces. Otherwise go on.
+
+plan-step-mark-wet-joints = Wipe every indoor joint dry. Look for crust and drips. Wrap suspects in paper and mark them.
+plan-step-compare-loop-and-indoor = Close the loop valves. Write down the loop's gauge and the indoor gauge, now and at the end of the timer. The side that falls leaks; the pipe's own relaxing slows down with time.
+plan-step-test-each-circuit = Valve off one circuit after the other at the manifold. Raise each to working pressure, close it, write both readings down. A fall that does not slow down is a leak. After a charge wait a day before you judge.
+plan-step-measure-each-circuit = Write down the return temperature and, if you can, the flow of every circuit. The odd one out is the suspect.
+plan-step-read-flow-arrows = Read the arrow on each circulator and check valve and follow the pipes. Sketch the real direction of flow.
+plan-step-read-valve-positions = Write down how every valve and three-way port stands before you touch it.
+plan-step-sample-as-found = Take a sample through a port into a clean bottle. Measure freeze point, pH and temperature with the right instrument for this fluid. Smell and look.
+plan-step-test-fill-water = Test the water you will fill with: hardness, chloride, iron, pH. Bring other water if it fails.
+plan-step-compare-gauges = Put a second gauge on the same port and write both readings down.
+plan-step-compare-instruments = Compare every other suspect instrument with a second one on the same spot, or with ice water for a thermometer.
+plan-step-read-run-hours = Read run hours and the entering-water log for the season.
+
+plan-step-valve-off-unit = Close the valves to the heat pump, so that nothing washed out of the loop passes through it.
+plan-step-valve-off-loop = Close the loop valves, so that only the indoor part is opened.
+plan-step-take-circuit-out = Close both valves of the bad circuit and tag them. If it has no valves, do not cut: go on without, and plan the excavation.
+plan-step-bleed-ports = With the port valves shut, crack the caps over the tray. Wait until the gauge reads zero and nothing more comes.
+plan-step-relieve-indoor = Drain the indoor part through a hose into the container. Wait until the gauge reads zero and stays there with the drain open.
+
+plan-step-connect-cart = Connect supply and return hose to the flush ports and the cart (a charging pump will do to top up alone). Fill the hoses and drive their air into the cart tank.
+plan-step-open-strainer = Check zero once more. Open the strainer over the tray.
+plan-step-open-circulator = Check zero and dead once more. Undo the circulator over the tray.
+plan-step-open-indoor-joint = Check zero once more. Open the joint over the tray.
+plan-step-connect-descaler = Check zero once more. Connect the descaling pump across the exchanger only. The circulators stay valved off.
+plan-step-swap-instrument = Close the gauge cock or check that the port is at zero. Change the instrument, or tag it with its error.
+
+plan-step-change-circulator = Turn the shaft by hand and look for grit and wear. Repair or replace. Mind the arrow, and the shaft level for a wet rotor.
+plan-step-turn-piping-round = Pipe as the arrows and the unit's instructions ask. Label supply and return.
+plan-step-put-check-valve-in = Fit the check valve with its arrow in the direction of flow, one for each circulator if they stand side by side.
+plan-step-mend-joint = Mend the joint as its maker asks. Let it cool and cure before pressure.
+plan-step-set-tank-air = Drain the tank's fluid side. Water at the air valve: replace the tank. Otherwise set the air pressure.
+plan-step-wash-strainer = Wash the screen. Keep what you find in a bag: it tells where it came from.
+
+plan-step-refit-strainer = Clean the seat, fit a new gasket, close the strainer.
+plan-step-refit-circulator = Fit new seals, tighten crosswise, close the terminal box.
+plan-step-close-indoor-joint = Close the joint. Check that every part opened today is closed.
+
+plan-step-circulate-loop-cleaner = Circulate the cleaner through the loop only, as strong, as warm and as long as its sheet says.
+plan-step-displace-old-fluid = Push the old fluid out with approved water into labelled containers until the return is clean water.
+plan-step-flush-loop = Flush the loop with the heat pump valved off. Coarse bag first; when it stays clean, fine bag. One group of circuits at a time if the plan says so. Keep one direction while dirt still comes.
+plan-step-check-return-clear = Fit a clean bag and watch: the return stays clear and the bag stays clean.
+plan-step-circulate-descaler = Circulate the descaler through the exchanger only, against the normal flow if its sheet allows. No stronger and no longer than the unit's instructions say.
+plan-step-check-descaled = Watch the pressure drop at steady flow until it no longer falls.
+plan-step-neutralise-cleaner = Neutralise the cleaner in the bucket and the exchanger. Drain it into its container.
+plan-step-rinse-exchanger = Rinse with approved water. Measure the pH of what comes out.
+plan-step-let-descaler-down = Stop the descaling pump. Unplug it. Let the hoses down to zero.
+plan-step-disconnect-descaler = Take the hoses off over the tray. Cap the ports.
+plan-step-flush-unit = Close the loop, open the heat pump. Flush the indoor part through the fine bag at no more than the unit's flow.
+
+plan-step-purge-loop-side = Purge the loop with the heat pump valved off, with the loop's own fluid or a premix of the same strength. One group of circuits after the other if the plan says so. Vent high points.
+plan-step-check-no-bubbles = Look at the return under the fluid level: no bubbles.
+plan-step-purge-unit-side = Open the heat pump slowly and purge the indoor part. Vent its high points.
+plan-step-vent-indoor = Open one loop valve slowly. Vent the indoor high points until clear fluid comes, then open the other valve.
+plan-step-dead-head-test = Mark the cart tank's level. Shut the return valve slowly and let the pressure rise to the test pressure. Read the drop of the level. Open the valve.
+
+plan-step-drain-before-dose = Drain this much of the mixed fluid into a labelled container, to make room.
+plan-step-dose-antifreeze = Pump the antifreeze in below the fluid level of the cart tank, slowly, with the cart circulating through the loop. Glycol: pump, do not pour. Alcohol: premixed only.
+plan-step-drain-and-dilute = Drain this much into a labelled container and replace it with approved water, slowly, with the cart circulating.
+plan-step-dose-inhibitor = Add the inhibitor, as much as its sheet asks for this loop volume and fluid.
+plan-step-mix-loop = Circulate through the loop with the cart, heat pump valved off, until the timer ends.
+plan-step-mix-unit = Open the heat pump and circulate through everything.
+plan-step-sample-two = Take a sample at supply and, when the timer ends, one at return. Measure both, corrected for temperature. Weak or strong: back to the dose. Unequal: mix on.
+
+plan-step-stretch-pipe = Raise the loop to the stretch pressure with the cart and hold it there with the supply valve open.
+plan-step-charge-to-pressure = Set the pressure to leave. Close supply and return. Write down the litres it took.
+plan-step-let-pressure-down = Open a drain a crack, through a hose into the jug. Stop at the pressure to leave. Write down the volume.
+plan-step-set-reservoir-level = Fill the reservoir to its mark with fluid of the same strength. Close the lid and check its seal.
+plan-step-hold-test = Leave everything alone. Write down gauge and time at the start, in the middle and at the end.
+
+plan-step-set-valves-to-run = Turn every valve and three-way port to run. Take handles off or tie them. Tag.
+plan-step-bleed-hoses = Unplug the cart. Let the hoses down into its tank until the gauge at the port reads zero.
+plan-step-disconnect-cart = Take the hoses off over the tray. Cap the ports. Take every fill hose off the drinking water.
+
+plan-step-bleed-circulators = Power still locked off. Loosen the vent plug one turn with a cloth around it until fluid comes without bubbles. Close it. Turn the shaft by hand. After the first minutes of running switch off, lock, and do it again.
+plan-step-restore-power = Covers on, tools and people clear. Take lock and tag off. Switch on.
+plan-step-start-circulators = Run the circulators alone. Listen. Read suction and rise.
+plan-step-set-circulator-speed = Set the speed that gives the flow the heat pump needs, no more.
+plan-step-throttle-circuits = Throttle the circuits that return too close to the supply. Start with all valves open. Let it settle.
+plan-step-check-balance = Read the return of every circuit. Compare the largest with the smallest.
+
+plan-step-prove-flow = Read the flow, or the drop across the exchanger with the fluid's correction.
+plan-step-prove-temperatures = Run the heat pump. When it is steady read entering and leaving water.
+plan-step-repeat-readings = Repeat today's readings that rested on this instrument. Run the diagnosis again with them.
+
+plan-step-record-as-left = Write down pressure, level, flow, freeze point and valve positions as left, and what was put in and taken out.
+plan-step-tell-owner = Tell the owner what was wrong, what was done, what to watch, when to call.
+plan-step-log-rechecks = Agree on readings after a day, a week and a month. The volume added must keep shrinking; the same again each time is a leak.
+plan-step-plan-excavation = Ask for utility marks before digging. Excavation and fusion are for those trained and insured for it.
+plan-step-stop-before-refrigerant = Flow is proven: stop here. Put no refrigerant gauges on. Hand flow, water temperatures and this record to a certified refrigerant technician.
+plan-step-stop-before-electrical = Stop at the disconnect. Hand sensor, switch and control findings to a licensed electrical technician.
+plan-step-hand-on-air-side = Have filter, coil, blower and ducts checked. Do not open the cabinet beyond the filter door.
+plan-step-advise-on-loop-length = Flow and fluid are as they should be. Record entering water against run hours; give it to the designer: less load, more loop, or a second source.
+
+# --- cautions -------------------------------------------------------------
+
+plan-caution-lock-and-prove-dead = Electric shock kills. Lock, tag, prove dead with a tester you have just tried on a live point. Work beyond isolation is for licensed electricians; local code decides.
+plan-caution-covers-before-power = Electric shock kills. All covers on and dry before power returns.
+plan-caution-cart-on-tested-socket = Wet floor and mains: cart only on a tested residual-current (GFCI) socket, plug up and dry. The cart is not explosion-proof.
+plan-caution-bleed-to-zero-first = Fluid under pressure. Zero on the gauge and an open drain before anything is loosened. A blocked gauge also reads zero.
+plan-caution-never-above-lowest-rating = Never above the lowest pressure rating in the system, hoses and cart included. Unit's instructions and nameplates win over this plan.
+plan-caution-stand-clear-of-plugs = Stand aside of caps, plugs, hoses and sight glasses under pressure. Water tests only, never air.
+plan-caution-turn-valves-slowly = Turn slowly. Caps on before a three-way port is moved: it may spray.
+plan-caution-loosen-never-remove = Under pressure: loosen the vent plug, never take it out.
+plan-caution-gas-stores-energy = Compressed gas stores energy. Fluid side at zero and open; never above the tank's nameplate.
+plan-caution-no-spark-near-alcohol = Alcohol vapour burns, and so does a strong mixture. Outdoors or well aired, containers bonded, no flame, no spark, no cart motor beside an open drum. Local fire code decides.
+plan-caution-gloves-goggles-sheet = Some fluids poison by mouth, skin or breath. Gloves, goggles, fresh air, safety data sheet at hand. Never siphon by mouth.
+plan-caution-acid-and-biocide = Acids, cleaners and biocides burn skin and eyes. Gloves, goggles, apron, eye wash. Never mix two products. Add acid to water.
+plan-caution-catch-every-drop = Nothing to ground, storm drain or septic tank; to sewer only with consent. Catch it, close it, label it. Report what gets away.
+plan-caution-dry-floor = Wet floors and hoses trip. Mop up, route hoses, no ladder on a wet floor.
+plan-caution-lift-with-two = Drums, carts and pumps are heavy (a full 55-gallon drum weighs some 450 lb, 200 kg). Two people or a hoist.
+plan-caution-vault-rules = Vaults, pits and trenches kill by bad air and collapse. Permit, air test and someone outside, as local rules ask. If in doubt stay out.
+plan-caution-air-gap-to-drinking-water = Loop fluid must never reach the drinking water: air gap or the backflow preventer that local code asks for. Hose off after filling.
+plan-caution-let-it-cool = Circulators and pipes may be hot, or below freezing. Feel from a distance first; let them come to room temperature.
+plan-caution-certified-refrigerant-only = Refrigerant work only by certified persons, by law. Some refrigerants burn; all displace air.
+
+# --- tools ----------------------------------------------------------------
+
+plan-tool-lock-and-tag = Lock and tag
+plan-tool-voltage-tester = Voltage tester
+plan-tool-goggles-and-gloves = Goggles and chemical-proof gloves
+plan-tool-drip-tray = Drip tray
+plan-tool-flush-cart = Flush cart with filter housing
+plan-tool-hoses = Flush hoses with port adapters
+plan-tool-valve-key = Valve key
+plan-tool-pressure-gauge = Pressure gauge
+plan-tool-second-gauge = Second, known-good gauge
+plan-tool-bucket-and-hose = Bucket and drain hose
+plan-tool-wrenches = Wrenches
+plan-tool-vent-screwdriver = Screwdriver for the vent plug, cloth
+plan-tool-port-thermometers = Port thermometers
+plan-tool-clamp-thermometers = Clamp thermometers
+plan-tool-ruler = Ruler
+plan-tool-watch = Watch
+plan-tool-power-meter = Power meter
+plan-tool-flow-or-difference-gauge = Flow meter, or one gauge for both ports
+plan-tool-cart-level-ruler = Ruler on the cart tank
+plan-tool-clean-white-cloth = White cloth
+plan-tool-refractometer-or-hydrometer = Refractometer (glycol) or hydrometer (methanol), right scale
+plan-tool-sample-bottles = Clean sample bottles
+plan-tool-transfer-pump = Transfer pump
+plan-tool-descaling-pump = Descaling pump with bucket
+plan-tool-ph-strips = pH strips
+plan-tool-water-test-kit = Water test kit
+plan-tool-measuring-jug = Measuring jug or drum scale
+plan-tool-charging-pump = Charging pump
+plan-tool-paper-towels = Paper towels and marker
+plan-tool-tank-gauge-and-pump = Low-pressure air gauge and hand pump
+plan-tool-run-hour-log = Run-hour log of the unit
+
+# --- materials ------------------------------------------------------------
+
+plan-material-coarse-bag = Coarse filter bags
+plan-material-fine-bag = Fine filter bags
+plan-material-approved-water = Approved fill water
+plan-material-same-fluid = Loop fluid of the same kind and strength
+plan-material-valve-tags = Valve tags
+plan-material-port-caps-and-seals = Port caps and seals
+plan-material-waste-container = Closed, labelled waste containers
+plan-material-strainer-gasket = Strainer gasket
+plan-material-circulator-and-seals = Circulator, seals
+plan-material-pipe-fittings = Pipe and fittings
+plan-material-check-valve = Check valve
+plan-material-arrow-labels = Flow-direction labels
+plan-material-antifreeze-or-premix = Antifreeze of the kind in the loop, or premix
+plan-material-inhibitor = Inhibitor that suits the fluid
+plan-material-loop-cleaner = Loop cleaner with its data sheet
+plan-material-descaler = Descaler that the unit's instructions allow
+plan-material-neutraliser = Neutraliser
+plan-material-joint-materials = Seals, fittings, sealant
+plan-material-expansion-tank = Expansion tank
+
+# --- stages, sides, hazards -----------------------------------------------
+
+plan-stage-make-safe = Make safe
+plan-stage-inspect = Look and measure
+plan-stage-isolate = Isolate
+plan-stage-relieve = Relieve pressure
+plan-stage-open = Open
+plan-stage-repair = Repair
+plan-stage-clean = Clean
+plan-stage-refit = Close again
+plan-stage-flush = Flush
+plan-stage-purge = Purge
+plan-stage-dead-head = Dead-head gate
+plan-stage-dose = Dose
+plan-stage-mix = Mix
+plan-stage-sample = Sample gate
+plan-stage-charge = Charge
+plan-stage-hold = Hold gate
+plan-stage-close = Disconnect and set to run
+plan-stage-restart = Restart
+plan-stage-adjust = Adjust
+plan-stage-prove = Prove
+plan-stage-hand-over = Hand over
+
+plan-side-any = everything
+plan-side-loop = loop
+plan-side-unit = indoor part
+plan-side-whole = whole system
+
+plan-section-loop = the loop
+plan-section-unit = the indoor part
+plan-section-ports = ports and hoses
+
+plan-hazard-pressure = Pressure
+plan-hazard-electric = Electricity
+plan-hazard-flammable = Fire
+plan-hazard-toxic = Poison
+plan-hazard-corrosive = Burns by chemicals
+plan-hazard-refrigerant = Refrigerant
+plan-hazard-lifting = Heavy load
+plan-hazard-confined = Confined space
+plan-hazard-potable = Drinking water
+plan-hazard-slip = Slipping
+plan-hazard-hot = Heat and cold
+plan-hazard-spill = Spill
+
+plan-observation-bubble-free-time = Time without bubbles
+plan-observation-clear-return-time = Time with clear return and clean bag
+plan-observation-sample-difference = Difference of the two samples
+plan-observation-pressure-fall = Fall of the gauge
+plan-observation-return-spread = Spread of the circuits' returns
+plan-observation-instrument-disagreement = Disagreement with the second instrument
+plan-observation-steady-drop-time = Time with steady pressure drop
+
+plan-timer-flush = Flush
+plan-timer-purge = Purge
+plan-timer-mix = Mix
+plan-timer-sample = Wait between samples
+plan-timer-stretch = Hold stretched
+plan-timer-hold = Hold
+plan-timer-clean = Let the cleaner work
+plan-timer-settle = Let it settle
+
+plan-rule-at-most = at most
+plan-rule-at-least = at least
+
+plan-proof-time-now = before leaving
+plan-proof-time-rechecks = after a day, a week, a month
+
+plan-flow-centre-sealed = sealed flow centre
+plan-flow-centre-sealed-with-tank = flow centre with expansion tank
+plan-flow-centre-non-pressurised = vented reservoir
+
+# --- quantities -----------------------------------------------------------
+
+plan-quantity-loop-volume = Volume of the loop
+plan-quantity-needed-flow = Flow the heat pump needs
+plan-quantity-lowest-rating = Never above
+plan-quantity-purge-flow = Purge flow
+plan-quantity-purge-loss = Pressure at the cart for that flow
+plan-quantity-cart-velocity = Velocity the cart reaches
+plan-quantity-purge-groups = Groups to purge one after the other
+plan-quantity-turnover-time = One turnover
+plan-quantity-flush-time = Flush at least
+plan-quantity-purge-time = Purge each group at least
+plan-quantity-unit-flush-time = Indoor part at least
+plan-quantity-coarse-filter = Coarse bag
+plan-quantity-fine-filter = Fine bag
+plan-quantity-dead-head-pressure = Raise to
+plan-quantity-dead-head-limit = Level may drop at most
+plan-quantity-dead-head-air = Air left at that drop
+plan-quantity-target-freeze-point = Freeze point to reach
+plan-quantity-freeze-point-floor = Freeze point, no lower than
+plan-quantity-antifreeze-dose = Antifreeze to add
+plan-quantity-drain-volume = Drain first
+plan-quantity-dilution-volume = Replace by water
+plan-quantity-mix-time = Mix at least
+plan-quantity-stretch-pressure = Stretch at
+plan-quantity-leave-pressure = Pressure to leave
+plan-quantity-leave-pressure-low = Leave no less than
+plan-quantity-leave-pressure-high = Leave no more than
+plan-quantity-pressure-low = Lowest over the seasons
+plan-quantity-pressure-high = Highest over the seasons
+plan-quantity-missing-volume = Fluid missing
+plan-quantity-release-volume = Fluid to let out
+plan-quantity-hold-time = Hold for
+plan-quantity-hold-fall-limit = Gauge may fall at most
+plan-quantity-tank-pre-charge = Air pressure of the tank
+plan-quantity-suction-floor = Suction, no less than
+plan-quantity-temperature-change-low = Water temperature change, no less than
+plan-quantity-temperature-change-high = Water temperature change, no more than
+plan-quantity-exchanger-drop-high = Drop across the exchanger, no more than
+plan-quantity-lowest-leaving-water = Leaving water, no lower than

@@ -1,0 +1,14 @@
+# Words of the headless program.
+program-visit-file-good = { $path }: a good visit file.
+program-faults = { $path }: { $count ->
+    [one] one fault
+   *[other] { $count } faults
+}
+program-pdf-written = Report: { $path }
+program-stored = Kept in: { $path }
+program-causes = Causes
+program-reasons = Why
+program-next = Next checks
+program-plan = Plan
+program-proof = Proof
+program-assumed = Assumed
