@@ -139,7 +139,7 @@ export function fakeHost() {
       line("v2", "Demo: Old Mill Lane 4", "2026-08-02", "Gauge fell from 55 to 8 psi since March", "put right and proven"),
     ],
     start_visit: visit, open_visit: visit, set_field: visit, set_answer: visit, put_reading: visit, remove_reading: visit,
-    assess: assessment, plan_work: plan, set_step_done: plan, save_report: { path: "/home/tech/Larch Hollow.pdf" },
+    answer_call: { assessment, plan }, mark_step: { assessment, plan }, save_report: { place: "/home/tech/Larch Hollow.pdf", can_open: true }, open_report: null,
   };
   const empty = new URLSearchParams(window.location.search).has("empty");
   window.__TAURI_INTERNALS__ = {

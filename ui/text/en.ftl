@@ -155,7 +155,8 @@ report-part-cautions = the cautions that belong to the work
 report-unknown = What is not known is left out or said to be unknown.
 report-save = Save the report
 report-saving = Saving…
-report-saved = Saved as { $path }
+report-saved = Saved as { $place }
+report-open = Open the report
 report-not-saved = Not saved: no place was chosen.
 
 ## Settings
