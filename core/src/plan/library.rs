@@ -201,7 +201,7 @@ pub struct Procedure {
 
 /// All procedures with their steps. Every reference in it is known to lead
 /// somewhere.
-#[derive(Clone, PartialEq, Debug)]
+#[derive(Clone, PartialEq, Debug, Default)]
 pub struct Library {
     pub(super) sources: BTreeMap<SourceId, String>,
     pub(super) cautions: BTreeMap<CautionId, Caution>,
