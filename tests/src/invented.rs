@@ -150,19 +150,14 @@ impl Invented {
                 add(&mut into[to].1, cause, 0.0, dice.between(0.2, 0.95));
             }
         }
-        for to in 0..mechanisms {
-            if into[to].1.is_empty() {
+        for (to, (_, parents)) in into.iter_mut().enumerate() {
+            if parents.is_empty() {
                 let cause = near(&mut dice, to, mechanisms, causes);
-                add(&mut into[to].1, cause, 0.0, dice.between(0.2, 0.95));
+                add(parents, cause, 0.0, dice.between(0.2, 0.95));
             }
             if to > 0 && dice.chance(0.2) {
                 let from = dice.below(to);
-                add(
-                    &mut into[to].1,
-                    all_causes + from,
-                    0.0,
-                    dice.between(0.1, 0.8),
-                );
+                add(parents, all_causes + from, 0.0, dice.between(0.1, 0.8));
             }
         }
         let findings = (0..size.findings)

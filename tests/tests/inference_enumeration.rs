@@ -4,6 +4,8 @@
 //! state of causes and mechanisms of small invented graphs and multiplies the
 //! probabilities as `core/data/graph/README.md` defines them.
 
+#![allow(clippy::expect_used, clippy::panic)] // Functions beside the tests may fail as tests do.
+
 use returnline_core::diagnosis::{
     Case, FindingId, Graph, Inference, Likelihood, Observation, SourceText,
 };

@@ -4,6 +4,8 @@
 //! invented and turned into networks by `tests/reference/inference.py`, which
 //! knows the engine only through the file format.
 
+#![allow(clippy::expect_used, clippy::panic)] // Functions beside the tests may fail as tests do.
+
 use std::collections::BTreeMap;
 
 use returnline_core::diagnosis::{
