@@ -35,6 +35,7 @@ core-test: setup
 ## Writes the TypeScript types of the boundary anew.
 types: setup-build
 	$(CARGO) test -q -p returnline-core --lib export_bindings
+	$(CARGO) test -q -p returnline-app --lib --features tauri/custom-protocol export_bindings
 
 setup-ui: setup
 	cd ui && npm ci --no-audit --no-fund
@@ -52,6 +53,7 @@ app-build: ui
 	$(CARGO) build -p returnline-app --features tauri/custom-protocol
 
 app-test: app-build
+	$(CARGO) test -p returnline-app --lib --features tauri/custom-protocol
 	RETURNLINE_APP=$(CURDIR)/$(APP) $(CARGO) test -p returnline-tests --features window --test app_window
 
 ## Opens the app.

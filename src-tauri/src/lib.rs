@@ -11,7 +11,7 @@ pub mod commands;
 mod saving;
 mod state;
 
-use commands::{about, readings, visits};
+use commands::{about, answer, readings, report, visits};
 use tauri::Manager;
 
 /// Builds the app and runs it until its window is closed.
@@ -38,6 +38,10 @@ pub fn run() {
             visits::set_answer,
             readings::put_reading,
             readings::remove_reading,
+            answer::answer_call,
+            answer::mark_step,
+            report::save_report,
+            report::open_report,
         ])
         .run(tauri::generate_context!());
     if let Err(error) = outcome {

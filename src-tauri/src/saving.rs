@@ -1,10 +1,9 @@
-//! Saving a file to a place the person chooses.
+//! Asking the person where a file shall go.
 //!
 //! The interface never names a path: the system's own dialog does, so that the
 //! web page needs no right to write anywhere.
 
 use std::{
-    fs::{self, File},
     io::{self, Write},
     path::{Path, PathBuf},
 };
@@ -25,74 +24,53 @@ pub struct Proposal<'a> {
     pub extension: &'a str,
 }
 
-/// Asks where to save and writes `bytes` there, whole or not at all.
-///
-/// Answers where it was saved, or nothing when the person chose no place. Must
-/// not be called on the main thread, which draws the dialog.
-///
-/// # Errors
-/// What the file system said.
-pub fn save<R: Runtime>(
-    app: &AppHandle<R>,
-    proposal: &Proposal<'_>,
-    bytes: &[u8],
-) -> io::Result<Option<String>> {
+/// Where a file shall go.
+pub enum Place {
+    /// A path.
+    Path(PathBuf),
+    /// An address that only the phone's system can open.
+    Address(FilePath),
+}
+
+/// Asks where to save; nothing when the person chose no place. Must not be
+/// called on the main thread, which draws the dialog.
+pub fn ask<R: Runtime>(app: &AppHandle<R>, proposal: &Proposal<'_>) -> Option<Place> {
     let chosen = app
         .dialog()
         .file()
         .set_title(proposal.title)
         .set_file_name(proposal.name)
         .add_filter(proposal.kind, &[proposal.extension])
-        .blocking_save_file();
-    match chosen {
-        None => Ok(None),
-        Some(FilePath::Path(path)) => {
-            let path = with_extension(path, proposal.extension);
-            write_whole(&path, bytes)?;
-            Ok(Some(path.display().to_string()))
-        }
-        // A phone answers with an address that only the system can open; the
-        // system made the file already, so it is filled in place.
-        Some(address) => {
-            let mut options = OpenOptions::new();
-            options.write(true).create(true).truncate(true);
-            let mut file = app.fs().open(address, options)?;
-            file.write_all(bytes)?;
-            file.sync_all()?;
-            Ok(Some(proposal.name.to_owned()))
-        }
-    }
+        .blocking_save_file()?;
+    Some(match chosen {
+        FilePath::Path(path) => Place::Path(with_extension(&path, proposal.extension)),
+        address @ FilePath::Url(_) => Place::Address(address),
+    })
+}
+
+/// Fills the file behind an address. The phone's system made it already and
+/// knows no renaming, so it is filled in place.
+///
+/// # Errors
+/// What the file system said.
+pub fn fill<R: Runtime>(app: &AppHandle<R>, address: FilePath, bytes: &[u8]) -> io::Result<()> {
+    let mut options = OpenOptions::new();
+    options.write(true).create(true).truncate(true);
+    let mut file = app.fs().open(address, options)?;
+    file.write_all(bytes)?;
+    file.sync_all()
 }
 
 /// The path as chosen, with the extension if the person left it out.
-fn with_extension(path: PathBuf, extension: &str) -> PathBuf {
-    if path
-        .extension()
-        .is_some_and(|given| given.eq_ignore_ascii_case(extension))
-    {
-        return path;
+fn with_extension(path: &Path, extension: &str) -> PathBuf {
+    let given = path.extension();
+    if given.is_some_and(|given| given.eq_ignore_ascii_case(extension)) {
+        return path.to_owned();
     }
-    let mut name = path.into_os_string();
+    let mut name = path.as_os_str().to_owned();
     name.push(".");
     name.push(extension);
     PathBuf::from(name)
-}
-
-/// Writes beside the target and moves into place, so that a failure on the way
-/// leaves what was there before.
-fn write_whole(path: &Path, bytes: &[u8]) -> io::Result<()> {
-    let mut name = std::ffi::OsString::from(".");
-    name.push(path.file_name().ok_or(io::ErrorKind::InvalidFilename)?);
-    name.push(format!(".{}.part", std::process::id()));
-    let part = path.with_file_name(name);
-    let written = File::create(&part)
-        .and_then(|mut file| file.write_all(bytes).and_then(|()| file.sync_all()))
-        .and_then(|()| fs::rename(&part, path));
-    if written.is_err() {
-        // The first failure is the one to tell.
-        let _ = fs::remove_file(&part);
-    }
-    written
 }
 
 #[cfg(test)]
@@ -108,32 +86,7 @@ mod tests {
             ("/a/4 Mill St.", "/a/4 Mill St..pdf"),
             ("/a/4.5", "/a/4.5.pdf"),
         ] {
-            assert_eq!(
-                with_extension(PathBuf::from(chosen), "pdf"),
-                PathBuf::from(kept)
-            );
+            assert_eq!(with_extension(Path::new(chosen), "pdf"), Path::new(kept));
         }
-    }
-
-    #[test]
-    fn a_failed_write_leaves_what_was_there() {
-        let folder = std::env::temp_dir().join(format!("returnline-saving-{}", std::process::id()));
-        fs::create_dir_all(&folder).unwrap();
-        let file = folder.join("report.pdf");
-        write_whole(&file, b"first").unwrap();
-        write_whole(&file, b"second").unwrap();
-        assert_eq!(fs::read(&file).unwrap(), b"second");
-
-        // A folder in the way cannot be replaced by a file.
-        let taken = folder.join("taken.pdf");
-        fs::create_dir(&taken).unwrap();
-        assert!(write_whole(&taken, b"third").is_err());
-        let mut names: Vec<_> = fs::read_dir(&folder)
-            .unwrap()
-            .map(|entry| entry.unwrap().file_name().into_string().unwrap())
-            .collect();
-        names.sort();
-        assert_eq!(names, ["report.pdf", "taken.pdf"]);
-        fs::remove_dir_all(&folder).unwrap();
     }
 }

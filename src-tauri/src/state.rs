@@ -20,6 +20,7 @@ pub struct Shell {
     /// Folder that holds the database.
     pub data: PathBuf,
     engine: Mutex<Engine>,
+    saved: Mutex<Option<PathBuf>>,
 }
 
 impl Shell {
@@ -34,6 +35,7 @@ impl Shell {
         Ok(Self {
             data,
             engine: Mutex::new(engine),
+            saved: Mutex::default(),
         })
     }
 
@@ -42,5 +44,18 @@ impl Shell {
         // Every change is a transaction, so a command that died on the way
         // left the engine as it was before.
         self.engine.lock().unwrap_or_else(PoisonError::into_inner)
+    }
+
+    /// Keeps in mind where a report was saved, to show it when asked.
+    pub fn remember_saved(&self, path: PathBuf) {
+        *self.saved.lock().unwrap_or_else(PoisonError::into_inner) = Some(path);
+    }
+
+    /// Where the last report was saved.
+    pub fn last_saved(&self) -> Option<PathBuf> {
+        self.saved
+            .lock()
+            .unwrap_or_else(PoisonError::into_inner)
+            .clone()
     }
 }

@@ -23,6 +23,7 @@ const SCREENS = {
   "system-ground": "#/visit/v1/system/ground",
   readings: "#/visit/v1/readings",
   "reading-entry": "#/visit/v1/readings/suction_pressure",
+  observed: "#/visit/v1/readings/observed",
   causes: "#/visit/v1/causes",
   plan: "#/visit/v1/plan",
   report: "#/visit/v1/report",

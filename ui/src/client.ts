@@ -9,10 +9,9 @@ import { invoke } from "@tauri-apps/api/core";
 
 import type { About } from "./types/About";
 import type { ApiError } from "./types/ApiError";
-import type { AssessmentView } from "./types/AssessmentView";
+import type { Answer } from "./types/Answer";
 import type { FieldEntry } from "./types/FieldEntry";
 import type { NewVisit } from "./types/NewVisit";
-import type { PlanView } from "./types/PlanView";
 import type { ReadingEntry } from "./types/ReadingEntry";
 import type { Saved } from "./types/Saved";
 import type { VisitLine } from "./types/VisitLine";
@@ -34,9 +33,9 @@ function isApiError(value: unknown): value is ApiError {
   return typeof value === "object" && value !== null && "code" in value && "message" in value;
 }
 
-async function call<Answer>(command: string, input: Record<string, unknown> = {}): Promise<Answer> {
+async function call<Output>(command: string, input: Record<string, unknown> = {}): Promise<Output> {
   try {
-    return await invoke<Answer>(command, input);
+    return await invoke<Output>(command, input);
   } catch (error) {
     if (isApiError(error)) throw new HostError(error);
     throw new HostError({ code: "host", message: String(error), context: {} });
@@ -74,16 +73,16 @@ export const putReading = (visit: string, entry: ReadingEntry): Promise<VisitVie
 export const removeReading = (visit: string, reading: string): Promise<VisitView> =>
   call("remove_reading", { visit, reading });
 
-/** The causes with their reasons and the checks worth making. */
-export const assess = (visit: string): Promise<AssessmentView> => call("assess", { visit });
-
-/** The work plan; none while no cause is likely enough. */
-export const planWork = (visit: string): Promise<PlanView | null> => call("plan_work", { visit });
+/** The causes with their reasons, the checks worth making, and the work plan. */
+export const answerCall = (visit: string): Promise<Answer> => call("answer_call", { visit });
 
 /** Marks a step of the work plan as done or not. */
-export const setStepDone = (visit: string, step: string, done: boolean): Promise<PlanView | null> =>
-  call("set_step_done", { visit, step, done });
+export const markStep = (visit: string, step: string, done: boolean): Promise<Answer> =>
+  call("mark_step", { visit, step, done });
 
 /** Asks where to save the service report and writes it there. */
 export const saveReport = (visit: string, title: string): Promise<Saved> =>
   call("save_report", { visit, title });
+
+/** Shows the report saved last. */
+export const openReport = (): Promise<void> => call("open_report");

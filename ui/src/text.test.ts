@@ -7,6 +7,7 @@ import { describe, expect, it } from "vitest";
 import english from "../text/en.ftl?raw";
 import { NOTICES } from "./parts/notices";
 import { STEPS } from "./route";
+import { PHASES } from "./screens/readings/form";
 import { hasText, t } from "./text";
 import { THEMES } from "./theme";
 
@@ -45,6 +46,7 @@ describe("the catalog", () => {
       ...STEPS.flatMap((step) => [`step-${step}`, `title-${step}`]),
       ...THEMES.map((theme) => `theme-${theme}`),
       ...NOTICES.map((kind) => `notice-${kind}`),
+      ...PHASES.map((phase) => `phase-${phase}`),
     ];
     expect(family.filter((key) => !hasText(key))).toEqual([]);
   });

@@ -5,6 +5,8 @@ app-name = Returnline
 ## Everywhere
 
 back-to-visits = Back to visits
+answer-yes = Yes
+answer-no = No
 answer-unknown = ?
 answer-unknown-long = Don’t know
 notice-note = Note
@@ -27,8 +29,7 @@ visits-found =
        *[other] { $count } visits
     }
 visits-none-found = No visit holds these words.
-visits-no-place = No place entered
-visits-leading = So far: { $cause }
+visits-open = open
 visits-empty = No visits yet. Start one with what the customer told you; everything else can come later.
 
 ## Steps of a visit
@@ -55,9 +56,7 @@ onward-report = On to the report
 
 ## The call
 
-call-site = Place
-call-site-hint = A name or street to find this visit by.
-call-complaint = What the customer says
+call-symptoms = What the customer noticed
 
 ## The system
 
@@ -74,42 +73,76 @@ system-back = Back to the system
 
 readings-taken = Taken
 readings-others = Every point
+readings-observed = Seen, heard and felt
 readings-marked = Check this value
 readings-back = Back to the readings
 reading-value = What the instrument shows
 reading-instrument = Read with
 reading-mode = While the system is
+reading-circuit = Circuit, counted from the start of the manifold
+reading-more = Accuracy, before or after
+reading-accuracy = Accuracy, plus or minus
+reading-accuracy-hint = Leave empty for what the instrument usually has.
+reading-phase = Read
+phase-found = as found
+phase-left = as left
 reading-before = Read at this point
+reading-change = Change
 reading-remove = Remove { $reading }
 reading-save = Keep this reading
-reading-save-again = Try again
+reading-save-change = Keep the change
 reading-done = Done here
 
-## The next check
+## Checks
 
 check-next = Check next
-check-enter = Enter the reading
+check-enter = Enter: { $point }
+check-outcomes = What would it tell?
 
 ## Causes
 
-causes-none = Nothing has been entered yet that points to a cause.
+causes-others =
+    { $count ->
+        [one] One less likely cause
+       *[other] { $count } less likely causes
+    }
+causes-checks =
+    { $count ->
+        [one] One more check worth its time
+       *[other] { $count } more checks worth their time
+    }
 causes-unexplained = Not yet explained
+causes-unused = Readings not used
+causes-assumed = Assumed for want of a record
 cause-why = Why?
 cause-for = Speaks for it
 cause-against = Speaks against it
 cause-path = How it leads there
+cause-figures = The numbers
 cause-no-reasons = Only how often it happens: nothing found so far speaks for or against it.
-cause-changes = What would change this
+cause-context = Known of this system
 why = Why?
+figures-measured = Measured:
+figures-expected = Expected here:
 
 ## The plan
 
+plan-treats = Work on
 plan-done = { $done } of { $all } steps done
-plan-missing = With these known, more could be worked out for this system:
+plan-bring = What to bring
+plan-tools = Tools
+plan-materials = Materials
 plan-none = No work is planned yet: no cause is likely enough. Take the next check first.
+plan-step = Step { $number }
 plan-gate = Go on only if:
+plan-otherwise = Otherwise:
 plan-step-open = Mark as done
 plan-step-done = Done
+plan-proof = Prove it
+proof-expected = Should read { $value }
+proof-before = As found: { $value }
+proof-after = As left: { $value }
+proof-not-read = not read
 
 ## The report
 
@@ -122,7 +155,8 @@ report-part-cautions = the cautions that belong to the work
 report-unknown = What is not known is left out or said to be unknown.
 report-save = Save the report
 report-saving = Saving…
-report-saved = Saved as { $path }
+report-saved = Saved as { $place }
+report-open = Open the report
 report-not-saved = Not saved: no place was chosen.
 
 ## Settings

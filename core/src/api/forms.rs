@@ -1,11 +1,14 @@
 //! Facts and questions as forms.
 
 use super::Engine;
+use super::knowledge::knowledge;
 use super::types::{ChoiceView, FieldGroupView, FieldKindView, FieldView, QuestionView, UnitView};
-use crate::records::Visit;
+use crate::diagnosis::EvidenceKind;
 use crate::records::field::{self, Field, FieldGroup, FieldKind, FieldValue, TABLE};
-use crate::records::visit_file::VisitFile;
-use crate::units::{Dimension, Unit};
+use crate::records::visit_file::{VisitFile, Vocabulary};
+use crate::records::{Level, Visit};
+use crate::text::Catalog;
+use crate::units::{Dimension, Unit, format};
 
 impl Engine {
     pub(super) fn field_groups(&self, file: &VisitFile) -> Vec<FieldGroupView> {
@@ -34,7 +37,9 @@ impl Engine {
                 .text(&format!("field-{}", field.id.replace('.', "-"))),
             quick: field.quick,
             kind: self.kind_view(field.kind),
-            shown: value.as_ref().map(|value| self.shown(value)),
+            shown: value
+                .as_ref()
+                .map(|value| value_text(value, self.wording.catalog())),
             unit: match &value {
                 Some(FieldValue::Measure(measure)) => Some(measure.unit.symbol().to_owned()),
                 _ => None,
@@ -77,8 +82,60 @@ impl Engine {
             .collect()
     }
 
-    pub(super) fn questions(&self, _visit: &Visit) -> Vec<QuestionView> {
-        Vec::new()
+    /// Everything that is answered without a number: symptoms first, then what
+    /// is seen, heard and felt.
+    pub(super) fn questions(&self, visit: &Visit) -> Vec<QuestionView> {
+        let catalog = self.wording.catalog();
+        let asked = |sort: &EvidenceKind| match sort {
+            EvidenceKind::Symptom => Some("symptom"),
+            EvidenceKind::Observation => Some("observation"),
+            EvidenceKind::Evaluator(_) => None,
+        };
+        let mut questions: Vec<QuestionView> = knowledge()
+            .graph
+            .findings()
+            .iter()
+            .filter_map(|finding| {
+                let sort = asked(&finding.evidence)?;
+                let id = finding.id.as_str();
+                let given = visit.answers.iter().find(|answer| answer.finding == id);
+                let levels = knowledge().answers(id)?.iter().filter_map(written);
+                Some(QuestionView {
+                    finding: id.to_owned(),
+                    label: catalog.text(&format!("finding-{id}")),
+                    sort: sort.to_owned(),
+                    answers: levels
+                        .map(|value| ChoiceView {
+                            label: catalog.text(&format!("answer-{value}")),
+                            value,
+                        })
+                        .collect(),
+                    answer: given.and_then(|answer| written(&answer.is)),
+                })
+            })
+            .collect();
+        questions.sort_by_key(|question| question.sort != "symptom");
+        questions
+    }
+}
+
+/// The written name of a level.
+fn written(level: &Level) -> Option<String> {
+    serde_json::to_value(level)
+        .ok()?
+        .as_str()
+        .map(str::to_owned)
+}
+
+/// The value of a field as it is shown.
+pub(super) fn value_text(value: &FieldValue, catalog: &Catalog) -> String {
+    match value {
+        FieldValue::Text(text) => text.clone(),
+        FieldValue::Flag(flag) => catalog.text(if *flag { "answer-yes" } else { "answer-no" }),
+        FieldValue::Date(date) => date.to_string(),
+        FieldValue::Count(count) => count.to_string(),
+        FieldValue::Measure(measure) => format::plus_minus(measure.value, 0.0, measure.unit),
+        FieldValue::Choice(name) => catalog.text(&field::choice_key(name)),
     }
 }
 

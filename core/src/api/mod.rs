@@ -5,15 +5,21 @@
 //! language and units, identifiers to come back with, and what was typed, as
 //! it was typed. Nothing outside needs engineering or unit arithmetic.
 
+mod assess;
+mod call;
 mod error;
 mod forms;
+mod knowledge;
+mod plan;
 mod readings;
+mod report;
 pub mod types;
 mod visits;
 
+pub use call::{Answer, Call, read_visit_file};
 pub use error::ApiError;
+pub use knowledge::{Knowledge, knowledge};
 
-use crate::records::visit_file::Vocabulary;
 use crate::store::Store;
 use crate::text::{Catalog, Language, catalog};
 use crate::units::UnitSystem;
@@ -101,27 +107,6 @@ impl Engine {
     /// Words answers in another way from now on.
     pub fn set_wording(&mut self, wording: Wording) {
         self.wording = wording;
-    }
-}
-
-/// The identifiers that a visit may refer to.
-fn vocabulary() -> &'static dyn Vocabulary {
-    &NoVocabulary
-}
-
-struct NoVocabulary;
-impl Vocabulary for NoVocabulary {
-    fn answers(&self, _: &str) -> Option<&[crate::records::Level]> {
-        None
-    }
-    fn has_cause(&self, _: &str) -> bool {
-        false
-    }
-    fn has_check(&self, _: &str) -> bool {
-        false
-    }
-    fn close_to(&self, _: &str) -> Vec<String> {
-        Vec::new()
     }
 }
 

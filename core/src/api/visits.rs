@@ -1,12 +1,12 @@
 //! Visits: listing, starting, opening, and changing their facts.
 
+use super::knowledge::knowledge;
 use super::types::{FieldEntry, NewVisit, VisitLine, VisitView};
-use super::{ApiError, Engine};
-use crate::records::field::{self, FieldGroup, FieldValue};
-use crate::records::visit_file::{self, VisitFile};
+use super::{Answer, ApiError, Call, Engine};
+use crate::records::field::{self, FieldGroup};
+use crate::records::visit_file::{VisitFile, Vocabulary};
 use crate::records::{Level, SiteId, SystemId, Visit, VisitId};
 use crate::store::{StoreError, VisitRecord};
-use crate::text::Args;
 use crate::units::Unit;
 
 impl Engine {
@@ -66,8 +66,7 @@ impl Engine {
     /// # Errors
     /// [`ApiError`] with every fault of the file.
     pub fn take_visit_file(&mut self, bytes: &[u8]) -> Result<VisitView, ApiError> {
-        let file = visit_file::read(bytes, crate::api::vocabulary())
-            .map_err(|faults| ApiError::faults(&faults, self.wording))?;
+        let file = super::read_visit_file(bytes, self.wording)?;
         let record = VisitRecord {
             id: VisitId(self.surroundings.new_id()),
             system_id: SystemId(self.surroundings.new_id()),
@@ -76,6 +75,23 @@ impl Engine {
         };
         self.keep(&record)?;
         self.view(&record)
+    }
+
+    /// What the engine makes of a visit.
+    ///
+    /// # Errors
+    /// [`ApiError`].
+    pub fn answer(&self, visit: &str) -> Result<Answer, ApiError> {
+        Ok(self.call(visit)?.answer())
+    }
+
+    pub(super) fn call(&self, visit: &str) -> Result<Call, ApiError> {
+        let record = self.record(visit)?;
+        Ok(Call::assess(
+            &record.file,
+            self.surroundings.today(),
+            self.wording,
+        ))
     }
 
     /// A visit with everything entered so far.
@@ -136,7 +152,7 @@ impl Engine {
         answer: Option<&str>,
     ) -> Result<VisitView, ApiError> {
         let id = self.visit_id(visit)?;
-        let levels = crate::api::vocabulary().answers(finding);
+        let levels = knowledge().answers(finding);
         let levels = levels.ok_or_else(|| {
             ApiError::new("no-such-finding", &[("finding", finding)], self.wording)
         })?;
@@ -221,22 +237,5 @@ impl Engine {
                 .collect(),
             points: self.points(),
         })
-    }
-
-    /// The value of a field as it is shown.
-    pub(super) fn shown(&self, value: &FieldValue) -> String {
-        let catalog = self.wording.catalog();
-        match value {
-            FieldValue::Text(text) => text.clone(),
-            FieldValue::Flag(flag) => catalog.text(if *flag { "answer-yes" } else { "answer-no" }),
-            FieldValue::Date(date) => date.to_string(),
-            FieldValue::Count(count) => {
-                catalog.fill("count", &Args::new().text("count", count.to_string()))
-            }
-            FieldValue::Measure(measure) => {
-                crate::units::format::plus_minus(measure.value, 0.0, measure.unit)
-            }
-            FieldValue::Choice(name) => catalog.text(&field::choice_key(name)),
-        }
     }
 }

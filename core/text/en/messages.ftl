@@ -50,3 +50,5 @@ answer-low = low
 answer-normal = normal
 answer-high = high
 count = { $count }
+error-report-not-written = The report was not written. { $detail }
+error-report-failed = The report could not be made. { $detail }

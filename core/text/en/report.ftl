@@ -51,3 +51,9 @@ service-limits = What this report does not cover
 service-not-covered = It rests on the readings above and says what is probable, not what is certain. It does not replace the unit's instructions, local code, a pressure test by a named standard, or the judgement of a licensed refrigerant or electrical technician.
 service-sign-technician = Technician
 service-sign-customer = Customer
+
+report-title = Service report, { $site }
+report-subject = Ground-loop service call of { $date }
+report-foot = { $site } · { $date }
+report-file-name = { $date } { $site } service report
+point-of-circuit = { $point }, circuit { $circuit }

@@ -4,7 +4,9 @@
 //! They run off the main thread, so that drawing never waits for them.
 
 pub mod about;
+pub mod answer;
 pub mod readings;
+pub mod report;
 pub mod visits;
 
 use returnline_core::api::ApiError;

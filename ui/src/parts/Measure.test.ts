@@ -10,7 +10,7 @@ function field(extra: object = {}) {
     label: "Loop gauge",
     text: "8",
     unit: "psi",
-    units: ["psi", "bar"],
+    units: ["psi", "bar"].map((symbol) => ({ symbol, label: symbol })),
     onchange,
     ...extra,
   });

@@ -1,1 +1,1 @@
-export type About = { version: string; dataFolder: string };
+export type About = { version: string; data_folder: string };

@@ -1,1 +1,1 @@
-export type Saved = { path: string | null };
+export type Saved = { place: string | null, can_open: boolean, };

@@ -5,7 +5,6 @@ mod failure;
 mod show;
 
 use clap::{Parser, Subcommand};
-use failure::Failure;
 use std::path::PathBuf;
 use std::process::ExitCode;
 

@@ -1,5 +1,5 @@
 /** Finding a visit again. */
-import type { VisitLine } from "../../client";
+import type { VisitLine } from "../../types/VisitLine";
 
 function plain(text: string): string {
   return text.normalize("NFD").replace(/\p{Mark}/gu, "").toLocaleLowerCase();
@@ -9,7 +9,14 @@ function plain(text: string): string {
 export function matching(visits: readonly VisitLine[], sought: string): VisitLine[] {
   const words = plain(sought).split(/\s+/).filter(Boolean);
   return visits.filter((visit) => {
-    const held = plain([visit.title, visit.complaint, visit.when, visit.leading ?? ""].join(" "));
+    const held = plain([visit.site, visit.complaint, visit.date, visit.outcome].filter(Boolean).join(" "));
     return words.every((word) => held.includes(word));
   });
+}
+
+/** A day `YYYY-MM-DD` as people say it. */
+export function dayInWords(day: string): string {
+  const date = new Date(`${day}T12:00:00Z`);
+  if (Number.isNaN(date.valueOf())) return day;
+  return new Intl.DateTimeFormat("en-US", { dateStyle: "long", timeZone: "UTC" }).format(date);
 }

@@ -170,11 +170,30 @@ impl Window {
         element.click().await
     }
 
-    /// Types into what `css` names, in place of what stands there.
+    /// Types into what `css` names, in place of what stands there, and leaves it.
     pub async fn write(&self, css: &str, text: &str) {
         let field = self.find(css).await;
         field.clear().await.expect("the field empties");
         field.send_keys(text).await.expect("the field takes keys");
+        let target = serde_json::to_value(&field).expect("a reference to the field");
+        self.client
+            .execute("arguments[0].blur()", vec![target])
+            .await
+            .expect("the field is left");
+    }
+
+    /// Chooses the option with this value.
+    pub async fn choose(&self, css: &str, value: &str) {
+        let list = self.find(css).await;
+        list.select_by_value(value)
+            .await
+            .expect("the option is there");
+    }
+
+    /// What stands in the field that `css` names.
+    pub async fn value(&self, css: &str) -> String {
+        let value = self.find(css).await.prop("value").await.expect("its value");
+        value.unwrap_or_default()
     }
 
     /// Answers the system's own dialog whose title contains `title` by typing `path`.

@@ -2,12 +2,13 @@
 //!
 //! Needs a built app, `Xvfb`, `WebKitWebDriver` and `xdotool`.
 
+mod call;
 mod window;
 
 use window::Window;
 
 #[tokio::test]
-async fn the_window_opens_and_the_engine_answers() {
+async fn the_window_opens_and_says_what_it_is() {
     let window = Window::open().await;
     window.find("[data-test=new-visit]").await;
     window.tap("a[href='#/settings']").await;

@@ -1,0 +1,96 @@
+//! One call worked out, with or without a store.
+
+use super::knowledge::knowledge;
+use super::types::{AssessmentView, PlanView};
+use super::{ApiError, Wording};
+use crate::diagnosis::{Diagnosis, Licence, Means, Policy, diagnose};
+use crate::evidence::{Gathered, gather};
+use crate::model::LoopModel;
+use crate::records::visit_file::{self, VisitFile};
+use chrono::NaiveDate;
+use serde::Serialize;
+use std::collections::BTreeSet;
+
+/// How many causes are traced: more than anybody reads.
+const TRACED: usize = 8;
+
+/// A call with everything the engine makes of it.
+pub struct Call {
+    pub(super) file: VisitFile,
+    pub(super) model: LoopModel,
+    pub(super) gathered: Gathered,
+    pub(super) diagnosis: Option<Diagnosis>,
+    pub(super) wording: Wording,
+    pub(super) today: NaiveDate,
+}
+
+/// The whole answer to a call.
+#[derive(Clone, Debug, Serialize)]
+pub struct Answer {
+    /// What the engine thinks.
+    pub assessment: AssessmentView,
+    /// What to do; none when there is nothing to treat.
+    pub plan: Option<PlanView>,
+}
+
+/// Reads a visit file.
+///
+/// # Errors
+/// [`ApiError`] of code `bad-visit-file` with every fault.
+pub fn read_visit_file(bytes: &[u8], wording: Wording) -> Result<VisitFile, ApiError> {
+    visit_file::read(bytes, knowledge()).map_err(|faults| ApiError::faults(&faults, wording))
+}
+
+impl Call {
+    /// Works a call out. `today` stands in for a visit without a date.
+    pub fn assess(file: &VisitFile, today: NaiveDate, wording: Wording) -> Self {
+        let knowledge = knowledge();
+        let today = file.visit.date.unwrap_or(today);
+        let model = LoopModel::of(file);
+        let gathered = gather(file, &model, &knowledge.graph, today);
+        let means = means(file);
+        // A case is refused only when its evidence cannot be weighed at all;
+        // then the answer says that nothing can be told, and nothing is lost.
+        let diagnosis = diagnose(
+            &knowledge.graph,
+            &gathered.case,
+            &means,
+            &Policy::default(),
+            TRACED,
+        )
+        .ok();
+        Self {
+            file: file.clone(),
+            model,
+            gathered,
+            diagnosis,
+            wording,
+            today,
+        }
+    }
+
+    /// The whole answer.
+    pub fn answer(&self) -> Answer {
+        Answer {
+            assessment: self.assessment(),
+            plan: self.plan(),
+        }
+    }
+}
+
+/// What the technician may do. Licences nobody mentioned are not assumed;
+/// tools nobody listed are taken to be at hand.
+fn means(file: &VisitFile) -> Means {
+    let said = &file.visit.means;
+    let mut licences = BTreeSet::new();
+    if said.refrigerant_certified == Some(true) {
+        licences.insert(Licence::Refrigerant);
+    }
+    if said.electrical_licence == Some(true) {
+        licences.insert(Licence::Electrical);
+    }
+    Means {
+        tools: None,
+        licences,
+    }
+}

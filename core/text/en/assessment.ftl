@@ -1,0 +1,46 @@
+# What the engine thinks of a call.
+
+verdict-cause = Most likely: { $cause } ({ $probability }).
+verdict-pair = Most likely two things at once: { $cause } ({ $probability }).
+verdict-normal = Nothing to correct: what was found is ordinary ({ $probability }).
+verdict-normal-because = Nothing to correct: { $cause } explains it ({ $probability } that nothing is wrong).
+verdict-not-the-loop = Not the loop: hand over to a licensed technician. Leading: { $cause } ({ $probability } that the loop is sound).
+verdict-instrument-first = Settle this first: { $cause } ({ $probability }).
+verdict-tied = These cannot be told apart yet: { $cause }. Treat them in this order, or take one of the checks.
+verdict-undecided = Not decided yet. Leading so far: { $cause }.
+verdict-contradiction = The entries contradict each other so far that nothing can be told. Look at the readings again.
+
+pair-better = Two together explain it better: { $causes } ({ $probability }).
+doubted = { $instrument } ({ $probability })
+stop-found = Enough is known: { $cause }. Go on to the plan.
+stop-nothing-worthwhile = No further check is worth its time.
+
+found-present = { $finding }: yes
+found-absent = { $finding }: no
+found-low = { $finding }: low
+found-normal = { $finding }: normal
+found-high = { $finding }: high
+
+path-instrument = It was read with this instrument.
+path-rival = It speaks for another cause: { $rival }.
+path-rivals = Other causes explain it as well.
+context-line = { $fact }: { $holds } ({ $bits }). { $why }
+
+figure-measured = measured { $value }
+figure-expected = to be expected { $value }
+
+check-brings = { $bits } bits in { $minutes } min
+check-outcome = { $seen } ({ $chance }): then { $cause } { $probability }
+licence-refrigerant = certified for refrigerant work
+licence-electrical = licensed for electrical work
+
+unused-line = { $what }: not used, { $why }
+
+# The plan around its steps.
+plan-treats = { $procedure } (for: { $causes })
+plan-note-excluded = Left out, because the other undoes it: { $dropped } Kept: { $kept }
+plan-note-not-here = { $procedure }: nothing to do on this kind of system.
+plan-gate-pass = { $what } { $rule } { $limit }.
+plan-gate-back = Go back to step { $number }: { $step }
+plan-proof-label = { $point } ({ $when })
+why-plan-fixed = The same for every system.

@@ -1,0 +1,63 @@
+/** A reading while it is being entered. */
+import type { PointView } from "../../types/PointView";
+import type { ReadingEntry } from "../../types/ReadingEntry";
+import type { ReadingView } from "../../types/ReadingView";
+
+/** As met before any work, or as left after it. */
+export const PHASES = ["found", "left"] as const;
+
+export interface Form {
+  /** The reading being changed; none for a new one. */
+  id: string | null;
+  text: string;
+  unit: string;
+  accuracy: string;
+  instrument: string;
+  mode: string | null;
+  phase: string;
+  circuit: string;
+}
+
+/** An empty form with the point's usual unit and instrument. */
+export function blank(point: PointView): Form {
+  return {
+    id: null,
+    text: "",
+    unit: point.units[0]?.symbol ?? "",
+    accuracy: "",
+    instrument: point.instruments[0]?.value ?? "",
+    mode: null,
+    phase: "found",
+    circuit: "",
+  };
+}
+
+/** The form to change a reading with. */
+export function changed(reading: ReadingView): Form {
+  return {
+    id: reading.id,
+    text: reading.value,
+    unit: reading.unit,
+    accuracy: "",
+    instrument: reading.instrument,
+    mode: reading.mode,
+    phase: reading.phase,
+    circuit: reading.circuit === null ? "" : String(reading.circuit),
+  };
+}
+
+/** The form as the engine takes it: every number as it was typed. */
+export function entryOf(point: PointView, form: Form): ReadingEntry {
+  const circuit = Number.parseInt(form.circuit, 10);
+  return {
+    id: form.id,
+    point: point.id,
+    text: form.text,
+    unit: form.unit,
+    accuracy: form.accuracy.trim() || null,
+    instrument: form.instrument || null,
+    mode: form.mode,
+    phase: form.phase,
+    circuit: point.per_circuit && Number.isInteger(circuit) && circuit > 0 ? circuit : null,
+  };
+}

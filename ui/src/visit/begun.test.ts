@@ -1,0 +1,23 @@
+import { expect, it } from "vitest";
+
+import { field, question, reading, visit } from "./sample";
+import { begun } from "./begun";
+
+it("a fresh visit has begun nothing, though its day is filled in", () => {
+  const fresh = visit({
+    groups: [
+      { id: "visit", label: "Visit", fields: [field("visit.date", "2026-08-14"), field("visit.complaint", null)] },
+    ],
+  });
+  expect([...begun(fresh)]).toEqual([]);
+});
+
+it("each kind of entry begins its own step", () => {
+  const steps = (extra: Parameters<typeof visit>[0]): string[] => [...begun(visit(extra))];
+  const group = (id: string) => ({ groups: [{ id, label: id, fields: [field("a", "1")] }] });
+  expect(steps(group("site"))).toEqual(["call"]);
+  expect(steps(group("ground"))).toEqual(["system"]);
+  expect(steps({ questions: [question("gurgling", "symptom", "no")] })).toEqual(["call"]);
+  expect(steps({ questions: [question("bubbles", "observation", "yes")] })).toEqual(["readings"]);
+  expect(steps({ readings: [reading("static_pressure")] })).toEqual(["readings"]);
+});
