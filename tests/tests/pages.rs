@@ -1,6 +1,8 @@
 //! Outside checks of the page maker's display list, for documents of every
 //! kind and length.
 
+#![allow(clippy::unwrap_used, clippy::panic)]
+
 use returnline_core::report::{
     Document,
     document::{Block, Level, PageSize},

@@ -1,6 +1,8 @@
 //! Outside checks of the PDF file: its structure, and how other programs read
 //! it. `qpdf`, `pdffonts`, `pdftotext` and `pdftoppm` have to be there.
 
+#![allow(clippy::unwrap_used, clippy::panic)]
+
 use std::{fs, process::Command, sync::Arc};
 
 use lopdf::{Dictionary, Object};

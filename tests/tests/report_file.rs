@@ -1,5 +1,7 @@
 //! A file is written whole or not at all, and errors say what to do.
 
+#![allow(clippy::unwrap_used, clippy::panic)]
+
 use std::{fs, path::Path};
 
 use returnline_core::report::{WriteError, file::write_whole};
