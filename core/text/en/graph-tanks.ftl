@@ -5,17 +5,21 @@
 
 cause-expansion-tank-waterlogged = Expansion tank waterlogged
     .homeowner = The tank that evens out the pressure has lost its air.
+context-expansion-tank-waterlogged--sealed-with-tank = There is a tank, so it can fail.
 context-expansion-tank-waterlogged--older-than-five-years = Diaphragms leak with the years.
 context-expansion-tank-waterlogged--came-on-slowly = Air leaves a tank over months.
 context-expansion-tank-waterlogged--since-start-up = Air leaves a tank over months.
 cause-expansion-tank-pre-charge-wrong = Expansion tank pre-charge wrong
     .homeowner = The tank that evens out the pressure was set wrong.
+context-expansion-tank-pre-charge-wrong--sealed-with-tank = There is a tank, so it can fail.
 context-expansion-tank-pre-charge-wrong--first-year = It was never set to this loop.
 context-expansion-tank-pre-charge-wrong--since-start-up = It was never set.
 cause-reservoir-low = Vented reservoir low
     .homeowner = The reservoir of your loop needs fluid.
+context-reservoir-low--non-pressurised = There is a reservoir, so it can run low or draw air.
 cause-reservoir-draws-air = Reservoir draws air into the loop
     .homeowner = The reservoir lets air get into the loop.
+context-reservoir-draws-air--non-pressurised = There is a reservoir, so it can run low or draw air.
 context-reservoir-draws-air--complaint-recurs = Air that is drawn in comes back after every purge.
 
 ## Mechanisms
