@@ -6,7 +6,7 @@ use super::season::{Season, season};
 use crate::diagnosis::FactId;
 use crate::model::{LoopModel, Piping, Section};
 use crate::records::visit_file::VisitFile;
-use crate::records::{Commissioning, FlowCentre, GroundKind, LoopFluidKind, WaterSource};
+use crate::records::{Commissioning, FlowCentre, GroundKind, Level, LoopFluidKind, WaterSource};
 use crate::units::{Quantity, Unit, VolumeFlow};
 use chrono::{Datelike, NaiveDate};
 use std::collections::BTreeMap;
@@ -31,25 +31,46 @@ const LARGE_BORE_MM: f64 = 65.0;
 /// Least mixing by the cart, h. Common practice, no source: 3 to 4 h.
 const MIX_HOURS: f64 = 3.0;
 /// A fill warmer than this was not a winter fill, °C. Judgement.
-const COLD_CHARGE_CELSIUS: f64 = 8.0;
+const COLD_CHARGE_CELSIUS: f64 = 10.0;
 /// Start-up pressure of a sealed loop, psi: at least 40 by a utility's guide to
 /// testing ground loops; 50 to 70, never above 100, common practice, no source.
 const CHARGE_LOW_PSI: f64 = 40.0;
-const CHARGE_HIGH_PSI: f64 = 75.0;
+const CHARGE_HIGH_PSI: f64 = 70.0;
 
 /// Everything that the records say about the facts of the rule graph.
 pub fn facts(file: &VisitFile, model: &LoopModel, today: NaiveDate) -> BTreeMap<FactId, bool> {
     let mut known = Known::default();
     let day = file.visit.date.unwrap_or(today);
     flushing(&mut known, &file.commissioning, &model.piping);
-    filling(&mut known, &file.commissioning);
+    filling(&mut known, file);
     age(&mut known, file, day);
     kind(&mut known, file, model);
     if let Some((season, _)) = season(file, day) {
         known.is("heating-season", Some(season == Season::Heating));
         known.is("cooling-season", Some(season == Season::Cooling));
     }
+    told(&mut known, file);
     known.0
+}
+
+/// Facts that are told are answered in the visit under their own name. How the
+/// trouble began is one of three.
+fn told(known: &mut Known, file: &VisitFile) {
+    const BEGAN: [&str; 3] = ["since-start-up", "came-on-slowly", "came-on-suddenly"];
+    let answer = |fact: &str| {
+        let answers = file.visit.answers.iter();
+        let said = answers.filter(|answer| answer.finding == fact).last()?;
+        match said.is {
+            Level::Yes => Some(true),
+            Level::No => Some(false),
+            Level::Low | Level::Normal | Level::High => None,
+        }
+    };
+    let began = BEGAN.iter().find(|fact| answer(fact) == Some(true));
+    for fact in &BEGAN {
+        known.is(fact, began.map(|began| began == fact).or(answer(fact)));
+    }
+    known.is("complaint-recurs", answer("complaint-recurs"));
 }
 
 #[derive(Default)]
@@ -87,8 +108,12 @@ fn flushing(known: &mut Known, record: &Commissioning, piping: &Piping) {
     let drop = record
         .dead_head_drop
         .map(|drop| Unit::Inch.from_si(drop.get().si()) > DEAD_HEAD_DROP_IN);
-    known.is("dead-head-failed-at-start-up", drop);
-    known.is_not("dead-head-passed-at-start-up", drop);
+    // One of the two is true; neither is ever stated false.
+    match drop {
+        Some(true) => known.is("dead-head-failed-at-start-up", Some(true)),
+        Some(false) => known.is("dead-head-passed-at-start-up", Some(true)),
+        None => {}
+    }
     known.is_not("heat-pump-not-isolated-in-flush", record.heat_pump_isolated);
     known.is_not("no-filter", record.filtered);
     if !piping.headers.is_empty() {
@@ -148,7 +173,8 @@ fn too_short(record: &Commissioning, piping: &Piping) -> Option<bool> {
     Some(time < least)
 }
 
-fn filling(known: &mut Known, record: &Commissioning) {
+fn filling(known: &mut Known, file: &VisitFile) {
+    let record = &file.commissioning;
     known.is_not("circulators-not-bled", record.circulators_bled);
     known.is_not("water-not-tested", record.water_tested);
     let from = |source| record.water_source.map(|water| water == source);
@@ -168,14 +194,17 @@ fn filling(known: &mut Known, record: &Commissioning) {
     let psi = record
         .charge_pressure
         .map(|pressure| Unit::Psi.from_si(pressure.get().si()));
-    known.is("charged-low", psi.map(|psi| psi < CHARGE_LOW_PSI));
+    // A tank or a vented reservoir asks for less.
+    let by_pipe = matches!(file.system.flow_centre, Some(FlowCentre::Sealed {}) | None);
+    let low = psi.filter(|_| by_pipe).map(|psi| psi < CHARGE_LOW_PSI);
+    known.is("charged-low", low);
     known.is("charged-high", psi.map(|psi| psi > CHARGE_HIGH_PSI));
 }
 
-/// Fluid is cold from November to March, the site taken to lie on the northern
+/// Fluid is cold from December to March, the site taken to lie on the northern
 /// hemisphere.
 fn northern_winter(day: NaiveDate) -> bool {
-    matches!(day.month(), 11 | 12 | 1..=3)
+    matches!(day.month(), 12 | 1..=3)
 }
 
 fn age(known: &mut Known, file: &VisitFile, day: NaiveDate) {

@@ -212,6 +212,11 @@ fn answers(
             Some((finding, likelihood)) => {
                 observations.push(Observation::new(finding.id.clone(), likelihood));
             }
+            // Some facts are told; they are with the facts.
+            None if graph
+                .facts()
+                .iter()
+                .any(|fact| fact.as_str() == answer.finding) => {}
             None => unused.push(Unused::Answer {
                 finding: answer.finding.clone(),
                 why: WhyUnused::Unknown,

@@ -21,8 +21,9 @@ use crate::uncertainty::normal_cumulative;
 
 /// Share of readings that are misread, misplaced or written into the wrong
 /// line: such a reading says nothing about the level. Judgement. It also keeps
-/// every level possible, whatever is read.
-pub const SLIP: f64 = 0.01;
+/// every level possible, whatever is read: no reading speaks stronger than
+/// about 50 to 1.
+pub const SLIP: f64 = 0.045;
 
 /// A range in which every value is alike.
 pub type Range = (f64, f64);

@@ -75,7 +75,7 @@ pub fn season(file: &VisitFile, day: NaiveDate) -> Option<(Season, SeasonBasis)>
 pub(super) fn by_date(day: NaiveDate) -> Option<Season> {
     match day.month() {
         11 | 12 | 1..=3 => Some(Season::Heating),
-        6..=8 => Some(Season::Cooling),
+        6..=9 => Some(Season::Cooling),
         _ => None,
     }
 }

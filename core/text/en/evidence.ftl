@@ -1,14 +1,13 @@
 # How readings were judged, and what could not be used.
 
-why-working-band = The gauge at rest is compared with the least pressure that a closed loop should keep in every season.
+why-working-band = The gauge at rest is compared with the least pressure that a rightly charged loop shows today, so that enough is left in the warmest season.
 why-tight-loop-band = A tight loop charged as recorded would show this today: the pipe relaxes with time and grows with warmth.
 why-suction-reserve = The circulator needs this much at its suction; altitude and the vapour of warm fluid are counted in.
 why-flow-by-meter = Flow by the meter, compared with the flow that the unit needs.
 why-flow-by-drop = Flow from the exchanger's pressure drop on its own curve, corrected for the fluid, compared with the flow that the unit needs.
 why-flow-by-curve = Flow at which the circulators give the measured rise, their curve set by the shut-off test, compared with the flow that the unit needs.
-why-flow-by-heat = Flow that carries the measured heat at the measured change of the water, compared with the flow that the unit needs.
 why-rated-split = At rated heat and needed flow the water would change by this much.
-why-rise-by-curve = The rise is compared with what the published curves give at the needed flow: a restriction lifts it, weak circulators lower it.
+why-rise-by-curve = The rise is compared with the published curves: above their value at the needed flow the loop resists, below their value at the known flow (or the needed one) the circulators are weak.
 why-shut-off-by-curve = With the discharge shut the rise should match the start of the published curve; circulators in series add.
 why-power-by-plate = The electric input is compared with that on the nameplates.
 why-body-over-fluid = A wet-rotor circulator is cooled by its fluid and stays within some tens of degrees of it.
@@ -27,7 +26,7 @@ why-drop-by-curve = A clean exchanger would take this much at the flow that was 
 why-operating-point = Circulators and loop, as recorded, agree on this flow with this fluid.
 why-reynolds = Below this Reynolds number the film in the ground pipe is laminar and heat passes badly.
 why-length-per-capacity = Usual length of pipe for this capacity and kind of loop.
-why-circuit-flows = Under one pressure the least of the recorded circuits takes this share of the largest; in an even field all take the same.
+why-circuit-flows = Under one pressure a recorded circuit strays this far from the mean flow; in an even field none does.
 why-returns-alike = The returns of an even field lie close together.
 why-entering-water-heating = Entering water in the heating season usually stays above this.
 why-entering-water-cooling = Entering water in the cooling season usually stays below this.
@@ -58,7 +57,6 @@ input-exchanger-drop = Pressure drop across the exchanger
 input-fluid-temperature = Temperature of the fluid
 input-antifreeze-by-volume = Antifreeze by volume
 input-heat-moved = Heat between unit and loop
-input-water-change = Change of the water across the unit
 input-needed-flow = Flow the unit needs
 input-entering-water = Entering water
 input-leaving-water = Leaving water

@@ -10,8 +10,8 @@ use crate::uncertainty::Uncertain;
 use crate::units::{Number, Quantity, TemperatureDifference};
 
 /// Difference of the warmest and the coldest return, K: returns of an even
-/// field lie within 2 to 3 °F. Common practice, no source.
-const RETURNS: Levels = Levels::presence(&[(0.0, 1.5)], &[(1.1, 5.0), (3.0, 15.0)]);
+/// field lie within 3 °F. Common practice, no source.
+const RETURNS: Levels = Levels::presence(&[(0.0, 1.9)], &[(1.5, 5.0), (3.0, 15.0)]);
 
 pub(super) const RETURNS_DIFFER: Evaluator = Evaluator {
     name: "circuit-returns-differ",
@@ -71,7 +71,7 @@ fn returns(call: &Call<'_>) -> Vec<Evaluation> {
         Compared::Value(cleared, taken.standard),
         &taken,
         Figure::uncertain(measured),
-        Figure::exact(TemperatureDifference::from_si(1.4)),
+        Figure::exact(TemperatureDifference::from_si(1.7)),
         Reasoning::new("returns-alike", Authority::CommonPractice).with(
             "circuits",
             Figure::exact(Number::from_si(circuits.len() as f64)),

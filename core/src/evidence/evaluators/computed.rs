@@ -4,32 +4,32 @@
 use super::Evaluator;
 use super::flow::{across, exchanger_curve, liquid, possible_fluids, ways};
 use super::pump::Circulators;
-use crate::evidence::call::Call;
+use crate::evidence::call::{Call, State};
 use crate::evidence::evaluation::{Compared, Evaluation};
 use crate::evidence::levels::Levels;
 use crate::figures::{Authority, Figure, Reasoning};
-use crate::fluids::Fluid;
+use crate::fluids::{Fluid, FluidKind};
 use crate::hydraulics::component::FluidState;
 use crate::hydraulics::friction::FrictionLaw;
 use crate::hydraulics::network::ground_loop::{
     Circuit, GroundLoop, LoopField, Plant, PumpSet, ReturnPath, Run,
 };
 use crate::model::Section;
-use crate::records::{CirculatorPiping, GroundKind};
+use crate::records::{CirculatorPiping, GroundKind, ReadingPoint};
 use crate::uncertainty::Uncertain;
-use crate::units::{Fraction, Length, Number, Quantity, Unit, VolumeFlow};
+use crate::units::{Fraction, Length, Number, Quantity, Temperature, Unit, VolumeFlow};
 
-/// Computed over needed flow. Judgement.
-const COMPUTED: Levels = Levels::presence(&[(0.92, 2.5)], &[(0.1, 0.98)]);
+/// Computed over needed flow: a tenth less is short. Judgement.
+const COMPUTED: Levels = Levels::presence(&[(0.87, 1.6), (1.3, 3.0)], &[(0.1, 0.94)]);
 /// Relative standard uncertainty of the computed flow: rough walls, fittings
 /// and lengths that no one measured. Judgement; more where headers are unknown.
 const NETWORK_SPREAD: f64 = 0.06;
 const HEADERS_UNKNOWN_SPREAD: f64 = 0.1;
 
-/// Reynolds number in the ground pipe over the 2,500 below which the film is
-/// laminar (common practice, no source); the overlap is the transition.
+/// Reynolds number in the ground pipe over the 2,300 below which the flow is
+/// laminar (White, *Fluid Mechanics*, from memory); the overlap is the transition.
 const FILM: Levels = Levels::presence(&[(0.92, 3.0), (2.0, 30.0)], &[(0.05, 1.12)]);
-const LAMINAR_REYNOLDS: f64 = 2_500.0;
+const LAMINAR_REYNOLDS: f64 = 2_300.0;
 
 /// Length of pipe over the usual one. Judgement.
 const LENGTH: Levels = Levels::presence(&[(0.78, 1.4), (1.2, 3.0)], &[(0.2, 0.88)]);
@@ -41,9 +41,9 @@ const HORIZONTAL_FT_PER_TON: f64 = 500.0;
 const POND_FT_PER_TON: f64 = 300.0;
 const LENGTH_SPREAD: f64 = 0.18;
 
-/// Least computed circuit flow over the largest. Within a tenth of the mean is
-/// even; judgement.
-const EVEN: Levels = Levels::presence(&[(0.76, 1.0)], &[(0.05, 0.84)]);
+/// Largest distance of a computed circuit flow from the mean, over the mean.
+/// Within a fifth is even; judgement.
+const EVEN: Levels = Levels::presence(&[(0.0, 0.24)], &[(0.16, 0.6), (0.4, 2.0)]);
 const EVEN_SPREAD: f64 = 0.03;
 
 /// More circuits than this are not solved one by one.
@@ -154,7 +154,7 @@ fn operating_flow(call: &Call<'_>) -> Option<Uncertain<VolumeFlow>> {
         bypass: None,
     };
     let field = field(call)?;
-    let (temperature, _) = call.loop_temperature();
+    let (temperature, _) = coldest(call);
     let flows: Vec<Uncertain<VolumeFlow>> = possible_fluids(call)
         .into_iter()
         .filter_map(|(kind, w)| {
@@ -173,12 +173,32 @@ fn operating_flow(call: &Call<'_>) -> Option<Uncertain<VolumeFlow>> {
     across(&flows)
 }
 
+/// Coldest fluid to expect: the lowest entering water that the unit logged, or
+/// that of today, or what a usual loop comes down to; plain water stays above 4 °C.
+fn coldest(call: &Call<'_>) -> (Uncertain<Temperature>, Vec<usize>) {
+    let usual = if call.model.fluid.kind == Some(FluidKind::Water) {
+        5.0
+    } else {
+        -1.0
+    };
+    let usual = Uncertain::new(Temperature::from_celsius(usual), 2.5);
+    if let Some(logged) = call.best(ReadingPoint::LowestEnteringWater, State::Any) {
+        return (logged.uncertain(), logged.readings);
+    }
+    let (today, used) = call.loop_temperature();
+    if today.value() < usual.value() {
+        (today, used)
+    } else {
+        (usual, Vec::new())
+    }
+}
+
 fn flow_short(call: &Call<'_>) -> Vec<Evaluation> {
     let Some(flow) = operating_flow(call) else {
         return Vec::new();
     };
     let needed = call.model.demand.flow;
-    let (temperature, used) = call.loop_temperature();
+    let (temperature, used) = coldest(call);
     let reasoning = Reasoning::new("operating-point", Authority::CommonPractice)
         .with("fluid-temperature", Figure::uncertain(temperature))
         .with(
@@ -327,18 +347,19 @@ fn uneven(call: &Call<'_>) -> Vec<Evaluation> {
             .iter()
             .map(|link| solved.flow(*link).si())
             .collect();
-        let most = flows.iter().copied().fold(0.0, f64::max);
-        let least = flows.iter().copied().fold(f64::INFINITY, f64::min) / most;
-        if !least.is_finite() {
+        let mean = flows.iter().sum::<f64>() / flows.len() as f64;
+        let away = |flow: &f64| (flow / mean - 1.0).abs();
+        let farthest = flows.iter().map(away).fold(0.0, f64::max);
+        if !(farthest.is_finite() && mean > 0.0) {
             return None;
         }
         let share = |value: f64| Fraction::from_si(value);
         Some(from_records(
             &EVEN,
-            Compared::Value(least, EVEN_SPREAD),
+            Compared::Value(farthest, EVEN_SPREAD),
             &used,
-            Figure::uncertain(Uncertain::new(share(least), EVEN_SPREAD)),
-            Figure::exact(share(1.0)),
+            Figure::uncertain(Uncertain::new(share(farthest), EVEN_SPREAD)),
+            Figure::exact(share(0.0)),
             Reasoning::new("circuit-flows", Authority::CommonPractice)
                 .with("needed-flow", Figure::exact(flow)),
         ))

@@ -6,18 +6,15 @@ use crate::evidence::evaluation::{Compared, Evaluation};
 use crate::evidence::levels::Levels;
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::fluids::{Fluid, FluidKind};
-use crate::heat::flow::by_heat;
 use crate::hydraulics::component::{CurveTrust, FluidState, LossCurve, flow_from_drop};
-use crate::records::{OperatingMode, ReadingPoint};
+use crate::records::ReadingPoint;
 use crate::uncertainty::Uncertain;
-use crate::units::{
-    Fraction, Number, PressureDifference, Quantity, Temperature, TemperatureDifference, VolumeFlow,
-};
+use crate::units::{Fraction, Number, PressureDifference, Quantity, Temperature, VolumeFlow};
 
-/// Flow over the flow needed. Units are rated down to 2.25 gpm per ton where 3
-/// are usual (common practice, no source); a flow test passes within 10 % (North
-/// American trade standard, from memory). The overlaps are judgement.
-const FLOW: Levels = Levels::graded(&[(0.0, 0.85)], &[(0.78, 1.3)], &[(1.22, 2.5)]);
+/// Flow over the flow needed: low below it by more than 15 %, high above it by
+/// more than 35 %. Units are rated down to 2.25 gpm per ton where 3 are usual
+/// (common practice, no source). The overlaps are judgement.
+const FLOW: Levels = Levels::graded(&[(0.0, 0.89)], &[(0.8, 1.42)], &[(1.3, 2.8)]);
 
 /// The evaluation of one determination of the flow.
 fn judged(
@@ -45,10 +42,6 @@ pub(super) const LOOP_FLOW: Evaluator = Evaluator {
         ReadingPoint::ExchangerDrop,
         ReadingPoint::CirculatorRise,
         ReadingPoint::ShutOffRise,
-        ReadingPoint::EnteringWater,
-        ReadingPoint::LeavingWater,
-        ReadingPoint::UnitCapacity,
-        ReadingPoint::UnitPower,
     ],
     evaluate: loop_flow,
 };
@@ -71,10 +64,18 @@ fn loop_flow(call: &Call<'_>) -> Vec<Evaluation> {
 }
 
 /// Every independent way to the flow that the readings allow: a meter, the
-/// exchanger's drop, the circulators' curve, the heat balance. Each is an
-/// observation of its own, so that one that contradicts the rest lowers the
-/// trust in its instrument instead of moving a mean.
+/// exchanger's drop, the circulators' proven curve. Each is an observation of
+/// its own, so that one that contradicts the rest lowers the trust in its
+/// instrument instead of moving a mean. The heat balance is not among them: the
+/// change of the water is a finding by itself and must not count twice.
 pub(super) fn ways(call: &Call<'_>) -> Vec<Way> {
+    ways_but_curve(call)
+        .chain(super::pump::flow_by_curve(call))
+        .collect()
+}
+
+/// The ways that need no circulator curve.
+pub(super) fn ways_but_curve(call: &Call<'_>) -> impl Iterator<Item = Way> {
     let metered = call
         .by_instrument(ReadingPoint::Flow, State::Running)
         .into_iter()
@@ -87,12 +88,7 @@ pub(super) fn ways(call: &Call<'_>) -> Vec<Way> {
         .by_instrument(ReadingPoint::ExchangerDrop, State::Running)
         .into_iter()
         .filter_map(|taken| by_exchanger(call, taken));
-    let modes = [OperatingMode::Heating, OperatingMode::Cooling];
-    metered
-        .chain(dropped)
-        .chain(super::pump::flow_by_curve(call))
-        .chain(modes.into_iter().filter_map(|mode| by_balance(call, mode)))
-        .collect()
+    metered.chain(dropped)
 }
 
 fn by_exchanger(call: &Call<'_>, taken: Taken) -> Option<Way> {
@@ -232,52 +228,4 @@ pub(super) fn heat_capacity(call: &Call<'_>, t: Uncertain<Temperature>) -> Optio
         .collect();
     let mean = across(&capacities)?;
     Some((mean.value().si(), mean.standard()))
-}
-
-/// Flow from the heat that the unit is known to move and the change of the
-/// water. Only with a measured capacity: with a rated one the change of the
-/// water is all there is to see, and that is another finding.
-fn by_balance(call: &Call<'_>, mode: OperatingMode) -> Option<Way> {
-    let capacity = call.best_with_compressor(ReadingPoint::UnitCapacity, mode)?;
-    let entering = call.best_with_compressor(ReadingPoint::EnteringWater, mode)?;
-    let leaving = call.best_with_compressor(ReadingPoint::LeavingWater, mode)?;
-    let power = call.best_with_compressor(ReadingPoint::UnitPower, mode);
-    let heat = super::split::heat_moved(call, mode, &capacity, power.as_ref());
-    let (change, spread) = super::split::water_change(mode, &entering, &leaving);
-    if change <= 0.0 {
-        return None;
-    }
-    let flows: Vec<Uncertain<VolumeFlow>> = possible_fluids(call)
-        .into_iter()
-        .filter_map(|(kind, w)| {
-            let solution = Fluid::new(kind, w.value()).ok()?;
-            let at = |taken: &Taken| liquid(solution, taken.uncertain());
-            by_heat(heat, at(&entering), at(&leaving), solution).ok()
-        })
-        .map(|propagated| propagated.result)
-        .collect();
-    let flow = across(&flows)?;
-    let change = Uncertain::new(TemperatureDifference::from_si(change), spread);
-    let reasoning = Reasoning::new("flow-by-heat", Authority::CommonPractice)
-        .with("heat-moved", Figure::uncertain(heat))
-        .with("water-change", Figure::uncertain(change));
-    let parts = [
-        Some(&entering),
-        Some(&leaving),
-        Some(&capacity),
-        power.as_ref(),
-    ];
-    let readings = parts
-        .into_iter()
-        .flatten()
-        .flat_map(|taken| taken.readings.clone())
-        .collect();
-    Some(Way {
-        taken: Taken {
-            readings,
-            ..entering
-        },
-        flow,
-        reasoning,
-    })
 }

@@ -12,7 +12,7 @@ use crate::units::{Number, Quantity, Temperature, TemperatureDifference};
 
 /// How far the fluid freezes below what is needed, K. The needed point itself
 /// already lies the trade's margin below the coldest leaving water. Judgement.
-const PROTECTION: Levels = Levels::graded(&[(-18.0, -1.0)], &[(-2.5, 9.0)], &[(7.0, 35.0)]);
+const PROTECTION: Levels = Levels::graded(&[(-18.0, 0.8)], &[(-0.8, 12.0)], &[(10.0, 35.0)]);
 /// Margin below the lowest leaving water, K: 10 °F. Common practice, no source.
 const MARGIN: f64 = 5.5;
 /// Lowest entering water of a season that nobody logged: 25 to 35 °F in a loop
@@ -21,9 +21,9 @@ const USUAL_LOWEST_ENTERING: (f64, f64) = (-1.0, 2.5);
 /// What the rest of a season takes off the leaving water of a heating day. Judgement.
 const COLDER_LATER: (f64, f64) = (2.0, 2.0);
 
-/// Difference of two samples, K. A mixed loop gives the same twice: common
-/// practice, no source.
-const MIXING: Levels = Levels::presence(&[(-0.8, 0.8)], &[(-9.0, -0.6), (0.6, 9.0)]);
+/// Difference of two samples, K: a mixed loop gives the same twice, within 4 °F.
+/// Common practice, no source.
+const MIXING: Levels = Levels::presence(&[(-2.2, 2.2)], &[(-9.0, -1.8), (1.8, 9.0)]);
 
 /// Specific gravity less that of the recorded kind at the measured freeze
 /// point. The propane and ethane diols and the alcohols lie 0.01 to 0.08 apart

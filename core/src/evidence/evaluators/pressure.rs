@@ -8,7 +8,9 @@ use crate::figures::{Authority, Figure, Reasoning};
 use crate::fluids::Fluid;
 use crate::hydraulics::elastic::Axial;
 use crate::model::LoopModel;
-use crate::pressure::balance::{Earlier, PlasticPart, SealedLoop};
+use crate::pressure::balance::{
+    ChargeState, Earlier, PlasticPart, Properties, SealedLoop, balance,
+};
 use crate::pressure::belief::{Belief, Charge, Moment, Surround, Unknowns};
 use crate::pressure::gas::Vessel;
 use crate::pressure::modulus::Resin;
@@ -34,24 +36,90 @@ pub(super) const STATIC_PRESSURE: Evaluator = Evaluator {
 };
 
 fn static_pressure(call: &Call<'_>) -> Vec<Evaluation> {
-    let (levels, least) = match call.model.flow_centre {
+    let (levels, least, most) = match call.model.flow_centre {
         // A vented reservoir has no static pressure to speak of: its level is the gauge.
         Some(FlowCentre::NonPressurised { .. }) => return Vec::new(),
-        Some(FlowCentre::Sealed {}) => (&SEALED, 15.0),
-        Some(FlowCentre::SealedWithTank { .. }) => (&WITH_TANK, 12.0),
-        None => (&EITHER, 15.0),
+        Some(FlowCentre::Sealed {}) => (&SEALED, 15.0, 71.0),
+        Some(FlowCentre::SealedWithTank { .. }) => (&WITH_TANK, 10.0, 43.0),
+        None => (&EITHER, 14.0, 68.0),
     };
-    let least = GaugePressure::from_si(Unit::Psi.to_si(least));
+    let lift = seasonal_lift(call);
+    let psi_of = |pa: f64| Unit::Psi.from_si(pa);
+    let least = Uncertain::new(
+        GaugePressure::from_si(Unit::Psi.to_si(least) + lift.0),
+        lift.1,
+    );
+    let (rating, rated) = call.model.pressure_limit(call.file);
     call.by_instrument(ReadingPoint::StaticPressure, State::AtRest)
         .iter()
         .map(|taken| {
             let reasoning = Reasoning::new("working-band", Authority::CommonPractice)
-                .with("least-pressure", Figure::exact(least));
+                .with("least-pressure", Figure::uncertain(least));
             let figure = Figure::uncertain(taken.uncertain::<GaugePressure>());
-            let x = psi(taken, 0.0);
-            Evaluation::of(levels, x, taken, figure, Figure::exact(least), reasoning)
+            let own = psi_of(taken.si - lift.0);
+            // Above the weakest part's rating is high, wherever the band lies.
+            let over = if rated {
+                psi_of(taken.si - rating.si()) + most
+            } else {
+                f64::NEG_INFINITY
+            };
+            let x = Compared::Value(own.max(over), psi_of(taken.standard.hypot(lift.1)));
+            Evaluation::of(
+                levels,
+                x,
+                taken,
+                figure,
+                Figure::uncertain(least),
+                reasoning,
+            )
         })
         .collect()
+}
+
+/// Warmest mean temperature of a loop in a season, °C. Judgement.
+const WARMEST: f64 = 25.0;
+/// The most that the band is lifted for a cold loop, Pa: 20 psi. Soil, grout and
+/// relaxation keep the real swing under what the pipe alone would do. Judgement.
+const MOST_LIFT: f64 = 1.4e5;
+
+/// By how much the working band lies higher today than in the warmest season,
+/// Pa, with its standard uncertainty: the pressure that this loop would gain by
+/// cooling from there, by the physics. Nothing where pipe, fluid or
+/// today's temperature are not known.
+fn seasonal_lift(call: &Call<'_>) -> (f64, f64) {
+    let lift = || {
+        let (now, read) = call.loop_temperature();
+        if read.is_empty() || call.model.piping.circuits.is_empty() {
+            return None;
+        }
+        call.model.fluid.kind?;
+        let system = sealed_loop(call)?;
+        let unknowns = unknowns(call);
+        let properties = Properties {
+            modulus_scale: 1.0,
+            expansion: unknowns.expansion.value(),
+            restraint: unknowns.restraint.value(),
+            fluid_scale: 1.0,
+        };
+        let charge = ChargeState {
+            pressure: GaugePressure::from_si(Unit::Psi.to_si(15.0)),
+            temperature: call
+                .model
+                .fluid
+                .computable(Temperature::from_celsius(WARMEST)),
+            held: Duration::from_si(86_400.0 * 100.0),
+            air: None,
+            earlier: None,
+        };
+        let now = call.model.fluid.computable(now.value());
+        let moment = Duration::from_si(60.0);
+        let cold = balance(&system, &properties, &charge, moment, now).ok()?;
+        let gained = cold.pressure().difference(charge.pressure).si();
+        Some(gained.clamp(0.0, MOST_LIFT))
+    };
+    let lift = lift().unwrap_or(0.0);
+    // Half of it: how far the surround holds the pipe is not known.
+    (lift, 0.5 * lift)
 }
 
 /// A pressure in psi, moved by a correction.

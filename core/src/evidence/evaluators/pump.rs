@@ -3,7 +3,7 @@
 use super::Evaluator;
 use super::flow::Way;
 use crate::evidence::call::{Call, State, Taken};
-use crate::evidence::evaluation::{Compared, Evaluation};
+use crate::evidence::evaluation::{Compared, Evaluation, ratio};
 use crate::evidence::levels::Levels;
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::hydraulics::network::PumpState;
@@ -23,19 +23,23 @@ const CURVE_SPREAD: f64 = 0.06;
 /// The same of a circulator whose speed nobody noted, taken as full. Judgement.
 const SPEED_SPREAD: f64 = 0.12;
 
-/// Rise over the rise that the published curves give at the needed flow. A
-/// restriction drives the circulators up their curve, a weak circulator stays
-/// below it. Judgement.
-const RISE: Levels = Levels::graded(&[(-0.2, 0.8)], &[(0.72, 1.3)], &[(1.22, 2.2)]);
+/// Rise over the rise that the published curves give at the needed flow: a
+/// restriction drives the circulators up their curve. Where the flow is known,
+/// what lies under the curve at that flow counts as missing instead: a tenth
+/// and a half of the shut-off rise is the edge. Judgement.
+const RISE: Levels = Levels::graded(&[(-0.2, 0.88)], &[(0.78, 1.2)], &[(1.12, 2.2)]);
+/// The missing part of the shut-off rise that weighs as much as 0.17 of the
+/// rise at the needed flow.
+const MISSING_WEIGHT: f64 = 0.17 / 0.15;
 /// Rise with the discharge shut over that of the published curves. Common
-/// practice, no source, that they match; the ranges are judgement.
-const SHUT_OFF: Levels = Levels::graded(&[(-0.2, 0.86)], &[(0.82, 1.15)], &[(1.1, 1.8)]);
-/// Electric input over that of the nameplates. It falls towards no flow and
-/// lies below the plate in most of the curve. Judgement.
-const POWER: Levels = Levels::graded(&[(0.0, 0.62)], &[(0.55, 1.12)], &[(1.06, 2.5)]);
+/// practice, no source, that they match; within 15 % is judgement.
+const SHUT_OFF: Levels = Levels::graded(&[(-0.2, 0.88)], &[(0.82, 1.18)], &[(1.12, 1.8)]);
+/// Electric input over that of the nameplates: low by more than 25 %, high by
+/// more than 15 %. It falls towards no flow. Judgement.
+const POWER: Levels = Levels::graded(&[(0.0, 0.8)], &[(0.69, 1.2)], &[(1.1, 2.5)]);
 /// Body over fluid, K. Judgement: a wet-rotor circulator warms by 10 to 30 K
 /// while its fluid cools it.
-const BODY: Levels = Levels::presence(&[(-4.0, 33.0)], &[(26.0, 45.0), (35.0, 120.0)]);
+const BODY: Levels = Levels::presence(&[(-4.0, 31.0)], &[(25.0, 45.0), (35.0, 120.0)]);
 
 pub(super) const CIRCULATOR_RISE: Evaluator = Evaluator {
     name: "circulator-rise",
@@ -204,14 +208,48 @@ fn rise(call: &Call<'_>) -> Vec<Evaluation> {
     let Some(expected) = expected_rise(call, &set, needed) else {
         return Vec::new();
     };
+    let known = known_flow(call).and_then(|way| {
+        let here = expected_rise(call, &set, way.flow)?;
+        let shut = expected_rise(call, &set, Uncertain::exact(VolumeFlow::ZERO))?;
+        Some((way, here, shut.value().si()))
+    });
     call.by_instrument(ReadingPoint::CirculatorRise, State::Running)
         .iter()
         .filter_map(|taken| {
             let reasoning = Reasoning::new("rise-by-curve", Authority::CommonPractice)
                 .with("needed-flow", Figure::uncertain(needed));
-            compared(&RISE, taken, expected, reasoning)
+            let Some((way, here, shut)) = &known else {
+                return compared(&RISE, taken, expected, reasoning);
+            };
+            let (x, spread) = ratio(
+                (taken.si, taken.standard),
+                (expected.value().si(), expected.standard()),
+            );
+            // Under the curve at the known flow: missing. Above the curve at the
+            // needed flow: pushed. On the curve at a larger flow: neither.
+            let missing = (taken.si - here.value().si()) / shut;
+            let doubt = taken.standard.hypot(here.standard()) / shut;
+            let value = x.max(1.0) + MISSING_WEIGHT * missing.min(0.0);
+            let standard = spread.max(MISSING_WEIGHT * doubt);
+            let reasoning = reasoning.with("flow", Figure::uncertain(way.flow));
+            let evaluation = Evaluation::of(
+                &RISE,
+                Compared::Value(value, standard),
+                taken,
+                Figure::uncertain(taken.uncertain::<PressureDifference>()),
+                Figure::uncertain(*here),
+                reasoning,
+            );
+            (shut.is_finite() && *shut > 0.0).then(|| evaluation.using(&way.taken.readings))
         })
         .collect()
+}
+
+/// The sharpest flow known otherwise than by the circulators.
+fn known_flow(call: &Call<'_>) -> Option<Way> {
+    super::flow::ways_but_curve(call)
+        .filter(|way| way.flow.value().si() > 0.0)
+        .min_by(|a, b| a.flow.standard().total_cmp(&b.flow.standard()))
 }
 
 fn shut_off(call: &Call<'_>) -> Vec<Evaluation> {

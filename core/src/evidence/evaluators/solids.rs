@@ -14,10 +14,11 @@ use crate::units::{PressureDifference, Quantity, Unit};
 
 /// Drop across the strainer, psi: a clean one takes some tenths to one psi at
 /// the flow of the unit. Common practice, no source; the ranges are judgement.
-const STRAINER: Levels = Levels::graded(&[(-4.0, 0.02)], &[(0.0, 2.2)], &[(1.6, 5.0), (4.0, 25.0)]);
+const STRAINER: Levels = Levels::graded(&[(-4.0, 0.02)], &[(0.0, 1.6)], &[(1.0, 5.0), (4.0, 25.0)]);
 const CLEAN_STRAINER_PSI: f64 = 1.0;
-/// Drop of the exchanger over that of its curve at a flow known otherwise. Judgement.
-const EXCHANGER: Levels = Levels::graded(&[(0.0, 0.72)], &[(0.66, 1.4)], &[(1.3, 3.0), (2.5, 9.0)]);
+/// Drop of the exchanger over that of its curve at a flow known otherwise,
+/// within a quarter. Judgement.
+const EXCHANGER: Levels = Levels::graded(&[(0.0, 0.8)], &[(0.7, 1.31)], &[(1.2, 3.0), (2.5, 9.0)]);
 
 pub(super) const STRAINER_DROP: Evaluator = Evaluator {
     name: "strainer-drop",

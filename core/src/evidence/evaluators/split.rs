@@ -6,19 +6,22 @@ use crate::evidence::call::{Call, Taken};
 use crate::evidence::evaluation::{Compared, Evaluation, ratio};
 use crate::evidence::levels::Levels;
 use crate::figures::{Authority, Figure, Reasoning};
-use crate::heat::flow::{extraction, rejection};
+use crate::model::Assumption;
 use crate::records::{OperatingMode, ReadingPoint};
 use crate::uncertainty::Uncertain;
 use crate::units::{Power, Quantity, Temperature, TemperatureDifference};
 
-/// Change of the water over that of a unit at its rated heat and needed flow.
-/// Judgement; the rated change itself follows from the heat balance.
-const SPLIT: Levels = Levels::graded(&[(0.0, 0.75)], &[(0.7, 1.32)], &[(1.25, 3.5)]);
+/// Change of the water over that of a unit at its rated heat and needed flow,
+/// within a quarter. Judgement; the rated change itself follows from the heat balance.
+const SPLIT: Levels = Levels::graded(&[(0.0, 0.8)], &[(0.7, 1.3)], &[(1.2, 3.5)]);
 /// Heat of extraction rises with entering water: per kelvin above the 0 °C of
 /// the ground-loop rating (ISO 13256-1, from memory), and its uncertainty. Judgement.
 const EXTRACTION_PER_KELVIN: (f64, f64) = (0.022, 0.008);
 /// Heat of rejection falls a little, from the 25 °C of the rating. Judgement.
 const REJECTION_PER_KELVIN: (f64, f64) = (-0.004, 0.004);
+
+/// Spread of heat, and of flow, per ton between units. Judgement.
+const KNOWN_SIZE_SPREAD: f64 = 0.12;
 
 pub(super) const TEMPERATURE_SPLIT: Evaluator = Evaluator {
     name: "temperature-split",
@@ -113,35 +116,29 @@ pub(super) fn expected_change(
     mode: OperatingMode,
     entering: Uncertain<Temperature>,
 ) -> Option<(f64, f64)> {
-    let flow = call.model.demand.flow;
-    let heat = rated_heat(call, mode, entering);
+    let demand = &call.model.demand;
+    let mut flow = demand.flow;
+    let mut heat = rated_heat(call, mode, entering);
+    // Where the size is unknown both stand on the same guess, which cancels:
+    // a ton is a ton, and what is left is how units differ.
+    if call
+        .model
+        .assumptions
+        .contains(&Assumption::CapacityUnknown)
+    {
+        heat.1 = KNOWN_SIZE_SPREAD * heat.0;
+        if call.model.assumptions.contains(&Assumption::FlowByCapacity) {
+            flow = Uncertain::relative(flow.value(), KNOWN_SIZE_SPREAD);
+        } else {
+            heat.1 = heat
+                .1
+                .hypot(demand.capacity.standard() / demand.capacity.value().si() * heat.0);
+        }
+    }
     let per_volume = heat_capacity(call, entering)?;
     let by_flow = ratio(heat, (flow.value().si(), flow.standard()));
     let expected = ratio(by_flow, per_volume);
     (expected.0 > 0.0 && expected.1.is_finite()).then_some(expected)
-}
-
-/// Heat between unit and loop from a measured capacity: less the electric
-/// input when heating, more when cooling; the rated efficiency stands in for an
-/// input that was not measured.
-pub(super) fn heat_moved(
-    call: &Call<'_>,
-    mode: OperatingMode,
-    capacity: &Taken,
-    power: Option<&Taken>,
-) -> Uncertain<Power> {
-    let cooling = mode == OperatingMode::Cooling;
-    let rated = || {
-        // Efficiency of the day strays from the rated one by about a fifth. Judgement.
-        let share = rated_input(call, mode) / rated_capacity(call, mode);
-        Uncertain::relative(Power::from_si(share * capacity.si), 0.2)
-    };
-    let input = power.map_or_else(rated, Taken::uncertain);
-    if cooling {
-        rejection(capacity.uncertain(), input)
-    } else {
-        extraction(capacity.uncertain(), input)
-    }
 }
 
 /// Rated capacity of a mode, or the one that sizes the loop.

@@ -56,13 +56,12 @@ fn pre_charge(call: &Call<'_>) -> Vec<Evaluation> {
         .collect()
 }
 
-/// Level less the one that the temperature explains, in. Two to three inches
-/// come and go with the seasons (common practice, no source); the physics takes
-/// them out where the loop is known.
+/// Level less the one that the temperature explains, in: within three inches,
+/// which come and go with the seasons (common practice, no source).
 const LEVEL: Levels = Levels::graded(
-    &[(-12.0, -1.5), (-60.0, -6.0)],
-    &[(-2.5, 2.5)],
-    &[(1.5, 30.0)],
+    &[(-12.0, -2.4), (-60.0, -6.0)],
+    &[(-3.6, 3.6)],
+    &[(2.4, 30.0)],
 );
 /// The swing where the loop or the reservoir is not known, in.
 const USUAL_SWING_IN: f64 = 2.0;

@@ -2,49 +2,49 @@
 //! capacity, air.
 
 use super::Evaluator;
-use super::flow::{heat_capacity, ways};
+use super::flow::{Way, heat_capacity, ways};
 use super::split::{rated_capacity, rated_heat, rated_input, water_change};
 use crate::evidence::call::{Call, State, Taken};
 use crate::evidence::evaluation::{Compared, Evaluation};
-use crate::evidence::levels::Levels;
+use crate::evidence::levels::{Levels, with_slip};
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::heat::exchange::effectiveness;
 use crate::records::{ExchangerKind, OperatingMode, ReadingPoint};
 use crate::uncertainty::Uncertain;
 use crate::units::{Fraction, Number, Power, Quantity, Temperature, TemperatureDifference};
 
-/// Entering water, °F: heating 25 to 50, cooling 50 to 100. Common practice, no
+/// Entering water, °F: heating 30 to 50, cooling 50 to 90. Common practice, no
 /// source; the overlaps are judgement.
-const HEATING_WATER: Levels = Levels::presence(&[(25.0, 75.0)], &[(5.0, 29.0)]);
-const COOLING_WATER: Levels = Levels::presence(&[(40.0, 101.0)], &[(95.0, 135.0)]);
+const HEATING_WATER: Levels = Levels::presence(&[(28.0, 75.0)], &[(5.0, 32.0)]);
+const COOLING_WATER: Levels = Levels::presence(&[(40.0, 94.0)], &[(86.0, 135.0)]);
 
 /// Leaving water above evaporating temperature (heating), °F: 5 to 12 in a
 /// plate, 8 to 15 in a coaxial exchanger. Common practice, no source; unit data
 /// go before it.
-const HEATING_PLATE: Levels = Levels::graded(&[(-10.0, 4.5)], &[(3.5, 13.5)], &[(12.0, 45.0)]);
-const HEATING_COAXIAL: Levels = Levels::graded(&[(-10.0, 7.0)], &[(6.0, 17.0)], &[(15.0, 45.0)]);
-const HEATING_ANY: Levels = Levels::graded(&[(-10.0, 6.0)], &[(4.0, 17.0)], &[(13.0, 45.0)]);
+const HEATING_PLATE: Levels = Levels::graded(&[(-10.0, 3.5)], &[(2.5, 13.5)], &[(11.0, 45.0)]);
+const HEATING_COAXIAL: Levels = Levels::graded(&[(-10.0, 5.0)], &[(4.0, 16.5)], &[(14.0, 45.0)]);
+const HEATING_ANY: Levels = Levels::graded(&[(-10.0, 4.5)], &[(3.0, 16.5)], &[(12.0, 45.0)]);
 /// Condensing temperature above leaving water (cooling), °F: 3 to 8 in a plate,
 /// 5 to 12 in a coaxial exchanger. As above.
-const COOLING_PLATE: Levels = Levels::graded(&[(-10.0, 2.5)], &[(2.0, 9.5)], &[(8.0, 45.0)]);
-const COOLING_COAXIAL: Levels = Levels::graded(&[(-10.0, 4.5)], &[(3.5, 14.0)], &[(12.0, 45.0)]);
-const COOLING_ANY: Levels = Levels::graded(&[(-10.0, 3.5)], &[(2.5, 14.0)], &[(10.0, 45.0)]);
+const COOLING_PLATE: Levels = Levels::graded(&[(-10.0, 2.0)], &[(1.2, 9.5)], &[(7.5, 45.0)]);
+const COOLING_COAXIAL: Levels = Levels::graded(&[(-10.0, 3.2)], &[(2.2, 13.5)], &[(11.0, 45.0)]);
+const COOLING_ANY: Levels = Levels::graded(&[(-10.0, 3.0)], &[(1.8, 13.5)], &[(9.0, 45.0)]);
 /// Approach over that of the clean exchanger at this flow and heat. Judgement.
-const OVER_CLEAN: Levels = Levels::graded(&[(-0.5, 0.7)], &[(0.6, 1.5)], &[(1.35, 6.0)]);
+const OVER_CLEAN: Levels = Levels::graded(&[(-0.5, 0.56)], &[(0.45, 1.5)], &[(1.3, 6.0)]);
 
 /// Superheat 6 to 14 °F, subcooling 4 to 14 °F. Common practice, no source;
 /// unit data go before it. The widths are judgement.
-const SUPERHEAT: Levels = Levels::graded(&[(-15.0, 5.5)], &[(4.0, 17.0)], &[(14.5, 60.0)]);
-const SUBCOOLING: Levels = Levels::graded(&[(-10.0, 4.0)], &[(3.0, 17.0)], &[(14.5, 50.0)]);
+const SUPERHEAT: Levels = Levels::graded(&[(-15.0, 6.8)], &[(5.2, 15.0)], &[(13.0, 60.0)]);
+const SUBCOOLING: Levels = Levels::graded(&[(-10.0, 4.7)], &[(3.3, 15.0)], &[(13.0, 50.0)]);
 
-/// Electric input and capacity over the rated ones. Judgement.
-const INPUT: Levels = Levels::graded(&[(0.1, 0.8)], &[(0.73, 1.25)], &[(1.18, 2.5)]);
-const CAPACITY: Levels = Levels::graded(&[(0.0, 0.8)], &[(0.73, 1.3)], &[(1.22, 2.2)]);
+/// Electric input and capacity over the rated ones, within 15 %. Judgement.
+const INPUT: Levels = Levels::graded(&[(0.1, 0.89)], &[(0.81, 1.2)], &[(1.1, 2.5)]);
+const CAPACITY: Levels = Levels::graded(&[(0.0, 0.89)], &[(0.81, 1.22)], &[(1.1, 2.2)]);
 
 /// Change of the air across the unit, °F: 20 to 35 heating, 15 to 22 cooling.
 /// Common practice, no source; the widths are judgement.
-const AIR_HEATING: Levels = Levels::graded(&[(0.0, 18.0)], &[(15.0, 37.0)], &[(33.0, 75.0)]);
-const AIR_COOLING: Levels = Levels::graded(&[(0.0, 14.5)], &[(12.5, 25.0)], &[(22.5, 50.0)]);
+const AIR_HEATING: Levels = Levels::graded(&[(0.0, 21.5)], &[(18.5, 37.0)], &[(33.0, 75.0)]);
+const AIR_COOLING: Levels = Levels::graded(&[(0.0, 16.0)], &[(14.0, 23.5)], &[(20.5, 50.0)]);
 
 const MODES: [OperatingMode; 2] = [OperatingMode::Heating, OperatingMode::Cooling];
 
@@ -106,9 +106,9 @@ fn fahrenheit(taken: &Taken) -> Compared {
 fn entering(call: &Call<'_>) -> Vec<Evaluation> {
     let judged = |taken: &Taken, mode| {
         let (levels, edge, formula) = if mode == OperatingMode::Cooling {
-            (&COOLING_WATER, 100.0, "entering-water-cooling")
+            (&COOLING_WATER, 90.0, "entering-water-cooling")
         } else {
-            (&HEATING_WATER, 25.0, "entering-water-heating")
+            (&HEATING_WATER, 30.0, "entering-water-heating")
         };
         Evaluation::of(
             levels,
@@ -187,7 +187,42 @@ fn approach_in(call: &Call<'_>, mode: OperatingMode) -> Option<Evaluation> {
             )
         }
     };
+    // An approach is to be judged at the right flow only: as far as the flow is
+    // known to be short, it says nothing.
+    let likelihood = flow_short(call)
+        .and_then(|short| with_slip(evaluation.likelihood.weights(), short))
+        .unwrap_or(evaluation.likelihood);
+    let evaluation = Evaluation {
+        likelihood,
+        ..evaluation
+    };
     Some(evaluation.using(&leaving.readings))
+}
+
+/// Share of the flow needed under which an approach is no sign of the exchanger.
+const ENOUGH_FLOW: f64 = 0.85;
+
+/// Probability that the flow is short, if a flow was read.
+fn flow_short(call: &Call<'_>) -> Option<f64> {
+    let needed = call.model.demand.flow;
+    let sharpest = sharpest_flow(call)?;
+    let least = needed.value() * ENOUGH_FLOW;
+    let spread = sharpest
+        .flow
+        .standard()
+        .hypot(ENOUGH_FLOW * needed.standard());
+    Some(1.0 - Uncertain::new(sharpest.flow.value(), spread).probability_above(least))
+}
+
+/// The sharpest of the ways to the flow.
+fn sharpest_flow(call: &Call<'_>) -> Option<Way> {
+    ways(call)
+        .into_iter()
+        .filter(|way| way.flow.value().si() > 0.0)
+        .min_by(|a, b| {
+            let relative = |way: &Way| way.flow.standard() / way.flow.value().si();
+            relative(a).total_cmp(&relative(b))
+        })
 }
 
 /// Approach of the clean exchanger at the flow and change of the water met:
@@ -208,13 +243,9 @@ fn clean_approach(
     if split <= doubt {
         return None;
     }
-    let sharpest = ways(call).into_iter().min_by(|a, b| {
-        let relative = |way: &super::flow::Way| way.flow.standard() / way.flow.value().si();
-        relative(a).total_cmp(&relative(b))
-    });
-    let (flow, mut readings) = match sharpest {
-        Some(way) if way.flow.value().si() > 0.0 => (way.flow, way.taken.readings),
-        _ => (call.model.demand.flow, Vec::new()),
+    let (flow, mut readings) = match sharpest_flow(call) {
+        Some(way) => (way.flow, way.taken.readings),
+        None => (call.model.demand.flow, Vec::new()),
     };
     let (per_volume, capacity_doubt) = heat_capacity(call, entering.uncertain())?;
     let rate = flow.value().si() * per_volume;

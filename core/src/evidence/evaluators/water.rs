@@ -5,6 +5,7 @@ use crate::evidence::call::{Call, State, Taken};
 use crate::evidence::evaluation::{Compared, Evaluation};
 use crate::evidence::levels::Levels;
 use crate::figures::{Authority, Figure, Reasoning};
+use crate::fluids::FluidKind;
 use crate::records::ReadingPoint;
 use crate::uncertainty::{Uncertain, propagate};
 use crate::units::{ElectricalConductivity, MassConcentration, Number, Quantity, Temperature};
@@ -29,9 +30,10 @@ const CONDUCTIVITY: Levels =
     Levels::presence(&[(0.0, 1_200.0)], &[(800.0, 4_000.0), (2_500.0, 50_000.0)]);
 /// pH of fill water: 6.5 to 8.5 by the secondary standards of the US EPA, from memory.
 const WATER_PH: Levels = Levels::presence(&[(6.4, 9.2)], &[(3.0, 6.7)]);
-/// pH of the fluid: fresh inhibited glycol 8 to 10, act below 8, treat or
-/// replace below 7. Common practice, no source.
-const FLUID_PH: Levels = Levels::graded(&[(3.0, 7.5)], &[(7.0, 10.3)], &[(10.0, 13.5)]);
+/// pH of the fluid: 7 to 10. Fresh inhibited glycol has 8 to 10 and is treated or
+/// replaced towards 7. Common practice, no source.
+const FLUID_PH: Levels = Levels::graded(&[(3.0, 7.3)], &[(6.7, 10.3)], &[(9.7, 13.5)]);
+const GLYCOL_PH: Levels = Levels::graded(&[(3.0, 7.8)], &[(7.2, 10.3)], &[(9.7, 13.5)]);
 
 pub(super) const SCALING_WATER: Evaluator = Evaluator {
     name: "scaling-water",
@@ -234,8 +236,17 @@ fn acid(levels: &Levels, taken: &Taken, guide: f64, formula: &'static str) -> Ev
 }
 
 fn acidity(call: &Call<'_>) -> Vec<Evaluation> {
+    let glycol = matches!(
+        call.model.fluid.kind,
+        Some(FluidKind::PropyleneGlycol | FluidKind::EthyleneGlycol)
+    );
+    let (levels, guide) = if glycol {
+        (&GLYCOL_PH, 7.5)
+    } else {
+        (&FLUID_PH, 7.0)
+    };
     call.by_instrument(ReadingPoint::FluidPh, State::Any)
         .iter()
-        .map(|taken| acid(&FLUID_PH, taken, 8.0, "fluid-ph-guide"))
+        .map(|taken| acid(levels, taken, guide, "fluid-ph-guide"))
         .collect()
 }

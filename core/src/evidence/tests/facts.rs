@@ -59,7 +59,10 @@ fn habits_and_age() {
             "charge_date": "2025-12-20", "mix_duration": value(60.0, "min"),
             "water_source": "well"
         }),
-        json!({ "date": "2026-01-20" }),
+        json!({
+            "date": "2026-01-20",
+            "answers": [{ "finding": "came-on-slowly", "is": "yes" }]
+        }),
     );
     for (fact, expected) in [
         ("no-flush-record", Some(true)),
@@ -80,6 +83,9 @@ fn habits_and_age() {
         ("two-circulators", Some(false)),
         ("sealed-flow-centre", Some(true)),
         ("vertical-loop", Some(true)),
+        ("since-start-up", Some(false)),
+        ("came-on-slowly", Some(true)),
+        ("came-on-suddenly", Some(false)),
     ] {
         assert_eq!(get(&facts, fact), expected, "{fact}");
     }

@@ -27,7 +27,7 @@ fn protection_against_what_is_wanted() {
         )
     };
     favours(judged(27.0), 0, 0.95);
-    favours(judged(13.0), 1, 0.8);
+    favours(judged(10.0), 1, 0.85);
     favours(judged(-15.0), 2, 0.9);
 }
 
