@@ -3,6 +3,7 @@
 pub mod invented;
 pub mod networks;
 pub mod pages;
+pub mod program;
 
 /// Rows of a committed reference table: comment lines and the header line left out, cells
 /// split at commas.

@@ -10,10 +10,8 @@ fault-newer-version = The file is of version { $found }; this program reads up t
 fault-missing = { $path }: this field must be there.
 fault-unknown = { $path }: there is no field of this name.
 fault-wrong-type = { $path }: "{ $found }" is of the wrong kind; write a value of kind { $accepted }.
-fault-not-accepted = { $path }: "{ $found }" is not accepted. { $accepted ->
-    [""] Nothing of a similar name exists.
-   *[other] Write one of: { $accepted }.
-}
+fault-not-accepted = { $path }: "{ $found }" is not accepted. Write one of: { $accepted }.
+fault-not-accepted-alone = { $path }: "{ $found }" is not accepted, and nothing of a similar name exists.
 fault-out-of-range = { $path }: { $found } cannot be; it must be { $accepted }.
 fault-malformed = { $path }: "{ $found }" is not well formed ({ $accepted }).
 fault-internal = The program failed on this file: { $found }. Please report it.

@@ -89,7 +89,9 @@ impl Fault {
             .text("path", self.path.as_str())
             .text("found", self.found.as_str())
             .text("accepted", self.accepted.as_str());
-        catalog.fill(&format!("fault-{}", self.code.id()), &args)
+        let alone = self.code == FaultCode::NotAccepted && self.accepted.is_empty();
+        let tail = if alone { "-alone" } else { "" };
+        catalog.fill(&format!("fault-{}{tail}", self.code.id()), &args)
     }
 }
 
