@@ -38,7 +38,7 @@ fn inference(c: &mut Criterion) {
         }]) else {
             continue;
         };
-        for share in [0.3, 0.6, 1.0] {
+        for share in [0.15, 0.3, 0.5] {
             let case = case(&invented, seed, share);
             let observed = case.observations.len();
             if let Ok(inference) = Inference::new(&graph, &case) {

@@ -115,8 +115,8 @@ impl Size {
         instruments: 7,
         mechanisms: 25,
         findings: 80,
-        finding_parents: 4,
-        neighbourly: 0.8,
+        finding_parents: 3,
+        neighbourly: 0.95,
     };
 }
 

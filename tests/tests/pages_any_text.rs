@@ -238,7 +238,11 @@ fn any_block() -> impl Strategy<Value = Block> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 60, ..ProptestConfig::default() })]
+    #![proptest_config(ProptestConfig {
+        cases: 60,
+        failure_persistence: None,
+        ..ProptestConfig::default()
+    })]
 
     #[test]
     fn any_text_in_any_block_stays_inside(

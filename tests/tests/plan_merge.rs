@@ -42,7 +42,7 @@ proptest! {
         for (index, step) in plan.steps.iter().enumerate() {
             prop_assert_eq!(step.number, index + 1);
             for gate in &step.gate {
-                prop_assert!(gate.limit.value.si().is_finite());
+                prop_assert!(gate.limit.value.si.is_finite());
                 prop_assert!(gate.return_to < step.number);
             }
         }

@@ -2,6 +2,7 @@
 
 mod answer;
 mod evidence;
+mod export;
 mod graph;
 mod id;
 mod inference;
@@ -15,6 +16,7 @@ pub use answer::{
     TraceStep, Unexplained, Verdict, diagnose,
 };
 pub use evidence::{Case, Evaluator, Likelihood, LikelihoodError, Observation, ReadWith};
+pub use export::to_bif;
 pub use graph::{
     Cause, CauseIx, CauseKind, Caution, Check, ContextShift, EvidenceKind, Finding, FindingIx,
     Graph, Level, Licence, Link, Mechanism, MechanismIx, Parent, Procedure, Push, Scale, Source,

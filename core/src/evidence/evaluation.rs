@@ -33,6 +33,13 @@ pub(super) enum Compared {
 }
 
 impl Compared {
+    /// Likelihood over levels.
+    pub fn over(self, levels: &Levels) -> Likelihood {
+        match self {
+            Self::Value(value, standard) => levels.likelihood(value, standard),
+            Self::Ratio(measured, expected) => levels.likelihood_of_ratio(measured, expected),
+        }
+    }
     /// A measured quantity over an expected one.
     pub fn ratio<Q: Quantity>(measured: Uncertain<Q>, expected: Uncertain<Q>) -> Self {
         Self::Ratio(
@@ -71,12 +78,7 @@ impl Evaluation {
         reasoning: Reasoning,
     ) -> Self {
         Self {
-            likelihood: match x {
-                Compared::Value(value, standard) => levels.likelihood(value, standard),
-                Compared::Ratio(measured, expected) => {
-                    levels.likelihood_of_ratio(measured, expected)
-                }
-            },
+            likelihood: x.over(levels),
             read_with: Some(taken.instrument),
             used: taken.readings.clone(),
             measured,

@@ -8,6 +8,7 @@ mod assumption;
 mod demand;
 mod fluid;
 mod piping;
+mod sealed;
 
 pub use assumption::Assumption;
 pub use demand::Demand;

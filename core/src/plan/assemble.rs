@@ -8,11 +8,14 @@
 //! hold of the result.
 
 use super::id::{CautionId, ProcedureId, StepId};
-use super::library::{Criterion, Library, Proof, ProofLimit, Step};
+use super::library::{Criterion, Library, Origin, Proof, ProofLimit, Step, Timer};
+use super::quantity::{QuantityKind, Sheet};
 use super::terms::{FlowCentreKind, Hazard};
 use super::work::{
-    Basis, Condition, Correction, Gate, Limit, PlanNote, PlannedProof, PlannedStep, WorkPlan,
+    Basis, Condition, Correction, Gate, Limit, PlanNote, PlannedProof, PlannedStep, PlannedTimer,
+    WorkPlan,
 };
+use crate::figures::Figure;
 use crate::fluids::FluidKind;
 use std::collections::{BTreeMap, BTreeSet};
 use thiserror::Error;
@@ -84,7 +87,8 @@ struct Gathered<'a> {
 
 type Gathering<'a> = BTreeMap<&'a StepId, Gathered<'a>>;
 
-/// The plan for causes, best ranked first.
+/// The plan for causes, best ranked first, without quantities: limits are those
+/// that hold for every system.
 ///
 /// # Errors
 /// [`AssembleError`].
@@ -92,6 +96,16 @@ pub fn assemble(
     library: &Library,
     treatments: &[Treatment],
     situation: &Situation,
+) -> Result<WorkPlan, AssembleError> {
+    assemble_with(library, treatments, situation, &Sheet::default())
+}
+
+/// The plan for causes, best ranked first, with the quantities of a sheet.
+pub(super) fn assemble_with(
+    library: &Library,
+    treatments: &[Treatment],
+    situation: &Situation,
+    sheet: &Sheet,
 ) -> Result<WorkPlan, AssembleError> {
     let corrections = corrections(library, treatments)?;
     let mut notes = Vec::new();
@@ -113,12 +127,16 @@ pub fn assemble(
     let steps: Vec<PlannedStep> = ordered
         .iter()
         .enumerate()
-        .map(|(index, gathered)| planned(library, gathered, index + 1, &numbers, situation))
+        .map(|(index, gathered)| {
+            let number = index + 1;
+            planned(library, gathered, number, &numbers, situation, sheet)
+        })
         .collect::<Result<_, _>>()?;
     Ok(WorkPlan {
         tools: once(steps.iter().flat_map(|step| &step.tools)),
         materials: once(steps.iter().flat_map(|step| &step.materials)),
-        proofs: proofs(library, &corrections, situation),
+        proofs: proofs(library, &corrections, situation, sheet),
+        sheet: asked(&steps, sheet),
         corrections,
         steps,
         notes,
@@ -294,6 +312,7 @@ fn planned(
     number: usize,
     numbers: &BTreeMap<&StepId, usize>,
     situation: &Situation,
+    sheet: &Sheet,
 ) -> Result<PlannedStep, AssembleError> {
     let step = gathered.step;
     let possible = |hazard: &Hazard| {
@@ -336,12 +355,16 @@ fn planned(
         },
         tools: step.tools.clone(),
         materials: step.materials.clone(),
-        timers: step.timers.clone(),
+        timers: step
+            .timers
+            .iter()
+            .map(|timer| planned_timer(timer, sheet))
+            .collect(),
         quantities: step.quantities.clone(),
         gate: step
             .gate
             .iter()
-            .map(|criterion| gate(step, criterion, number, numbers))
+            .map(|criterion| gate(step, criterion, number, numbers, sheet))
             .collect::<Result<_, _>>()?,
     })
 }
@@ -351,6 +374,7 @@ fn gate(
     criterion: &Criterion,
     number: usize,
     numbers: &BTreeMap<&StepId, usize>,
+    sheet: &Sheet,
 ) -> Result<Gate, AssembleError> {
     let return_to = criterion
         .return_to
@@ -363,19 +387,65 @@ fn gate(
     Ok(Gate {
         looked: criterion.looked,
         rule: criterion.rule,
-        limit: Limit {
-            value: criterion.fallback,
-            basis: Basis::Fixed(criterion.origin.clone()),
-            quantity: criterion.quantity,
-        },
+        limit: computed(sheet, criterion.quantity)
+            .unwrap_or_else(|| fixed(criterion.fallback, &criterion.origin)),
         return_to,
     })
+}
+
+/// The computed limit, if there is one.
+fn computed(sheet: &Sheet, quantity: Option<QuantityKind>) -> Option<Limit> {
+    let kind = quantity?;
+    sheet.get(kind).map(|computed| Limit {
+        value: computed.figure,
+        basis: Basis::Computed(kind),
+    })
+}
+
+fn fixed(value: Figure, origin: &Origin) -> Limit {
+    Limit {
+        value,
+        basis: Basis::Fixed(origin.clone()),
+    }
+}
+
+/// The computed time, unless the least time is longer.
+fn planned_timer(timer: &Timer, sheet: &Sheet) -> PlannedTimer {
+    let least = fixed(Figure::exact(timer.least), &timer.origin);
+    let longer = |limit: &Limit| limit.value.si > least.value.si;
+    PlannedTimer {
+        kind: timer.kind,
+        time: computed(sheet, timer.quantity)
+            .filter(longer)
+            .unwrap_or(least),
+    }
+}
+
+/// What of a sheet the steps ask for.
+fn asked(steps: &[PlannedStep], sheet: &Sheet) -> Sheet {
+    let kinds: BTreeSet<QuantityKind> = steps
+        .iter()
+        .flat_map(|step| step.quantities.iter().copied())
+        .collect();
+    let mut asked = sheet.clone();
+    asked
+        .computed
+        .retain(|computed| kinds.contains(&computed.kind));
+    asked
+        .lacking
+        .retain(|lacking| kinds.contains(&lacking.kind));
+    asked.remarks.retain(|remark| {
+        let about = remark.about();
+        about.iter().any(|kind| kinds.contains(kind))
+    });
+    asked
 }
 
 fn proofs(
     library: &Library,
     corrections: &[Correction],
     situation: &Situation,
+    sheet: &Sheet,
 ) -> Vec<PlannedProof> {
     let named = corrections
         .iter()
@@ -385,29 +455,27 @@ fn proofs(
     for proof in named.filter_map(|id| library.proof(id)) {
         let known = proofs.iter().any(|(other, _)| other.id == proof.id);
         if !known && proof.only.applies(situation) != Some(false) {
-            proofs.push((proof, planned_proof(proof)));
+            proofs.push((proof, planned_proof(proof, sheet)));
         }
     }
     proofs.sort_by_key(|(proof, _)| (proof.when, proof.reading));
     proofs.into_iter().map(|(_, planned)| planned).collect()
 }
 
-fn planned_proof(proof: &Proof) -> PlannedProof {
-    let fixed = |limit: &ProofLimit| {
-        limit.fallback.as_ref().map(|(value, origin)| Limit {
-            value: *value,
-            basis: Basis::Fixed(origin.clone()),
-            quantity: limit.quantity,
-        })
+fn planned_proof(proof: &Proof, sheet: &Sheet) -> PlannedProof {
+    let limit = |end: &ProofLimit| {
+        let fallback = end.fallback.as_ref();
+        computed(sheet, end.quantity)
+            .or_else(|| fallback.map(|(value, origin)| fixed(*value, origin)))
     };
     let ends = || [&proof.at_least, &proof.at_most].into_iter().flatten();
     PlannedProof {
         reading: proof.reading,
         mode: proof.mode,
         when: proof.when,
-        at_least: proof.at_least.as_ref().and_then(fixed),
-        at_most: proof.at_most.as_ref().and_then(fixed),
-        wanted: ends().filter_map(|limit| limit.quantity).collect(),
+        at_least: proof.at_least.as_ref().and_then(limit),
+        at_most: proof.at_most.as_ref().and_then(limit),
+        wanted: ends().filter_map(|end| end.quantity).collect(),
     }
 }
 

@@ -8,13 +8,14 @@ use super::library::{
     Caution, Criterion, Library, Looked, Only, Opening, Origin, Procedure, Proof, ProofLimit, Step,
     Timer,
 };
-use super::quantity::{QuantityKind, Value, ValueKind};
+use super::quantity::{QuantityKind, written};
 use super::terms::{
     FlowCentreKind, Hazard, Observation, ProofTime, Rule, Section, Side, Stage, TimerKind,
 };
 use super::validate::Parsed;
+use crate::figures::Figure;
 use crate::records::{OperatingMode, ReadingPoint};
-use crate::units::{Duration, Quantity, Unit};
+use crate::units::{Dimension, Duration, Quantity, Unit};
 
 /// The library of files that passed validation; none if they did not.
 pub(super) fn library(parsed: &Parsed) -> Option<Library> {
@@ -97,6 +98,7 @@ fn step(entry: &StepEntry) -> Option<Step> {
         supersedes: ids(&entry.supersedes, StepId::new),
         excludes: ids(&entry.excludes, StepId::new),
         only: only(&entry.only_flow_centres, entry.only_with_antifreeze)?,
+        refills: entry.refills,
         opens: ids(&entry.opens, OpeningId::new),
         closes: ids(&entry.closes, OpeningId::new),
         relieves: all(&entry.relieves, Section::from_id)?,
@@ -124,27 +126,27 @@ fn timer(entry: &TimerEntry) -> Option<Timer> {
     })
 }
 
-/// What a criterion looks at, with the kind of its value.
-pub(super) fn looked(entry: &CriterionEntry) -> Option<(Looked, ValueKind)> {
+/// What a criterion looks at, with what its value measures.
+pub(super) fn looked(entry: &CriterionEntry) -> Option<(Looked, Dimension)> {
     match (&entry.reading, &entry.observe) {
         (Some(point), None) => {
             let point = ReadingPoint::from_id(point)?;
-            Some((Looked::Reading(point), point.kind().into()))
+            Some((Looked::Reading(point), point.kind().dimension()))
         }
         (None, Some(observation)) => {
             let observation = Observation::from_id(observation)?;
-            Some((Looked::Observation(observation), observation.value_kind()))
+            Some((Looked::Observation(observation), observation.dimension()))
         }
         _ => None,
     }
 }
 
 fn criterion(entry: &CriterionEntry) -> Option<Criterion> {
-    let (looked, kind) = looked(entry)?;
+    let (looked, dimension) = looked(entry)?;
     Some(Criterion {
         looked,
         rule: Rule::from_id(&entry.rule)?,
-        fallback: kind.written(entry.value?, &entry.unit)?,
+        fallback: written(dimension, entry.value?, &entry.unit)?,
         origin: Origin::parse(&entry.source)?,
         quantity: given(entry.quantity.as_ref(), QuantityKind::from_id)?,
         return_to: ids(&entry.return_to, StepId::new),
@@ -162,11 +164,11 @@ pub(super) fn mode(text: &str) -> Option<OperatingMode> {
     }
 }
 
-fn limit(entry: &LimitEntry, kind: ValueKind) -> Option<ProofLimit> {
-    let fallback: Option<(Value, Origin)> = match entry.value {
+fn limit(entry: &LimitEntry, dimension: Dimension) -> Option<ProofLimit> {
+    let fallback: Option<(Figure, Origin)> = match entry.value {
         None => None,
         Some(value) => Some((
-            kind.written(value, &entry.unit)?,
+            written(dimension, value, &entry.unit)?,
             Origin::parse(&entry.source)?,
         )),
     };
@@ -180,7 +182,7 @@ fn proof(entry: &ProofEntry) -> Option<Proof> {
     let reading = ReadingPoint::from_id(&entry.reading)?;
     let end = |entry: &Option<LimitEntry>| match entry {
         None => Some(None),
-        Some(entry) => limit(entry, reading.kind().into()).map(Some),
+        Some(entry) => limit(entry, reading.kind().dimension()).map(Some),
     };
     Some(Proof {
         id: entry.id.clone(),

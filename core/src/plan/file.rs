@@ -97,6 +97,8 @@ pub struct StepEntry {
     pub only_flow_centres: Vec<String>,
     /// Whether it has no meaning for plain water.
     pub only_with_antifreeze: bool,
+    /// Whether the loop holds plain water afterwards.
+    pub refills: bool,
     /// What it opens.
     pub opens: Vec<String>,
     /// What it closes.

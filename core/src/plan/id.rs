@@ -1,6 +1,5 @@
 //! Names of the things in the procedure files.
 
-use serde::{Serialize, Serializer};
 use std::fmt;
 use std::sync::Arc;
 
@@ -28,11 +27,6 @@ macro_rules! ids {
         impl fmt::Debug for $name {
             fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
                 write!(f, "{}({})", stringify!($name), self.0)
-            }
-        }
-        impl Serialize for $name {
-            fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-                serializer.serialize_str(&self.0)
             }
         }
     )*};

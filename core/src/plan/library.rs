@@ -1,14 +1,14 @@
 //! The procedures, read and validated.
 
 use super::id::{CautionId, MaterialId, OpeningId, ProcedureId, SourceId, StepId, ToolId};
-use super::quantity::{QuantityKind, Value};
+use super::quantity::QuantityKind;
 use super::terms::{
     FlowCentreKind, Hazard, Observation, ProofTime, Rule, Section, Side, Stage, TimerKind,
 };
 use super::validate::{self, Problem};
+use crate::figures::Figure;
 use crate::records::{OperatingMode, ReadingPoint};
 use crate::units::Duration;
-use serde::{Serialize, Serializer};
 use std::collections::BTreeMap;
 
 /// The text of one file, with its name for messages.
@@ -58,17 +58,6 @@ impl Origin {
     }
 }
 
-impl Serialize for Origin {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        match self {
-            Self::Published(id) => serializer.serialize_str(id.as_str()),
-            Self::FromMemory(id) => serializer.collect_str(&format_args!("from-memory:{id}")),
-            Self::CommonPractice => serializer.serialize_str("common-practice"),
-            Self::Judgement => serializer.serialize_str("judgement"),
-        }
-    }
-}
-
 /// A caution and the hazards that it answers.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Caution {
@@ -90,12 +79,11 @@ pub struct Opening {
 }
 
 /// A timer with its least time.
-#[derive(Clone, PartialEq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Debug)]
 pub struct Timer {
     /// What it runs for.
     pub kind: TimerKind,
     /// Least time.
-    #[serde(serialize_with = "super::work::seconds")]
     pub least: Duration,
     /// Computed time, which counts if it is longer.
     pub quantity: Option<QuantityKind>,
@@ -104,8 +92,7 @@ pub struct Timer {
 }
 
 /// What a gate looks at.
-#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize)]
-#[serde(rename_all = "snake_case")]
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
 pub enum Looked {
     /// A reading point.
     Reading(ReadingPoint),
@@ -121,7 +108,7 @@ pub struct Criterion {
     /// How it is judged.
     pub rule: Rule,
     /// Pass value where nothing better can be computed.
-    pub fallback: Value,
+    pub fallback: Figure,
     /// Its source.
     pub origin: Origin,
     /// Computed pass value.
@@ -156,6 +143,7 @@ pub struct Step {
     pub supersedes: Vec<StepId>,
     pub excludes: Vec<StepId>,
     pub only: Only,
+    pub refills: bool,
     pub opens: Vec<OpeningId>,
     pub closes: Vec<OpeningId>,
     pub relieves: Vec<Section>,
@@ -172,7 +160,7 @@ pub struct ProofLimit {
     /// Computed value.
     pub quantity: Option<QuantityKind>,
     /// Value where none can be computed, with its source.
-    pub fallback: Option<(Value, Origin)>,
+    pub fallback: Option<(Figure, Origin)>,
 }
 
 /// A reading that shows that the work was good.

@@ -9,6 +9,7 @@
 pub mod assemble;
 mod build;
 pub mod file;
+mod for_system;
 mod id;
 mod library;
 pub mod quantity;
@@ -19,6 +20,7 @@ pub mod validate;
 mod work;
 
 pub use assemble::{AssembleError, Situation, Treatment, assemble};
+pub use for_system::work_plan;
 pub use id::{CautionId, MaterialId, OpeningId, ProcedureId, SourceId, StepId, ToolId};
 pub use library::{
     Caution, Criterion, Library, Looked, Only, Opening, Origin, Procedure, Proof, ProofLimit,
@@ -29,7 +31,8 @@ pub use terms::{
     FlowCentreKind, Hazard, Observation, ProofTime, Rule, Section, Side, Stage, TimerKind,
 };
 pub use work::{
-    Basis, Condition, Correction, Gate, Limit, PlanNote, PlannedProof, PlannedStep, WorkPlan,
+    Basis, Condition, Correction, Gate, Limit, PlanNote, PlannedProof, PlannedStep, PlannedTimer,
+    WorkPlan,
 };
 
 #[cfg(test)]

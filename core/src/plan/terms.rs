@@ -1,8 +1,7 @@
 //! The closed vocabularies of work: stages, sides, sections, hazards.
 
-use super::quantity::ValueKind;
 use crate::fluids::FluidKind;
-use serde::{Serialize, Serializer};
+use crate::units::Dimension;
 
 macro_rules! terms {
     ($(#[$doc:meta])* $name:ident { $($(#[$item_doc:meta])* $item:ident $id:literal,)* }) => {
@@ -21,11 +20,6 @@ macro_rules! terms {
             /// The one with this id.
             pub fn from_id(id: &str) -> Option<Self> {
                 Self::ALL.iter().copied().find(|item| item.id() == id)
-            }
-        }
-        impl Serialize for $name {
-            fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-                serializer.serialize_str(self.id())
             }
         }
     };
@@ -226,14 +220,14 @@ terms! {
 }
 
 impl Observation {
-    /// The kind of its value.
-    pub fn value_kind(self) -> ValueKind {
+    /// What its value measures.
+    pub fn dimension(self) -> Dimension {
         match self {
             Self::BubbleFreeTime | Self::ClearReturnTime | Self::SteadyDropTime => {
-                ValueKind::Duration
+                Dimension::Duration
             }
-            Self::SampleDifference | Self::ReturnSpread => ValueKind::TemperatureDifference,
-            Self::PressureFall | Self::InstrumentDisagreement => ValueKind::PressureDifference,
+            Self::SampleDifference | Self::ReturnSpread => Dimension::TemperatureDifference,
+            Self::PressureFall | Self::InstrumentDisagreement => Dimension::Pressure,
         }
     }
 }

@@ -267,3 +267,113 @@ fn a_spoilt_plan_breaks_the_rules() {
         matches!(v, Violation::NoWayBack { .. })
     });
 }
+
+mod for_a_system {
+    use super::*;
+    use crate::model::LoopModel;
+    use crate::plan::quantity::{Conditions, QuantityKind, Remark};
+    use crate::records::visit_file::VisitFile;
+    use crate::records::{
+        CircuitGroup, FlowCentre, FlushCart, GroundLoop, LoopFluid, LoopFluidKind, NominalInch,
+        Pipe, Sdr,
+    };
+    use crate::uncertainty::Uncertain;
+    use crate::units::{Fraction, Length, Measure, Temperature, Unit};
+
+    fn file() -> VisitFile {
+        let mut file = VisitFile::default();
+        file.system.flow_centre = Some(FlowCentre::Sealed {});
+        file.system.ground = Some(GroundLoop {
+            circuits: vec![CircuitGroup {
+                count: 3,
+                pipe: Pipe::IpsPe {
+                    size: NominalInch::ThreeQuarter,
+                    sdr: Sdr::Sdr11,
+                },
+                length: Measure::<Length>::new(400.0, Unit::Foot),
+            }],
+            ..GroundLoop::default()
+        });
+        file.system.fluid = Some(LoopFluid {
+            kind: LoopFluidKind::PropyleneGlycol,
+            volume_fraction: Some(Measure::<Fraction>::new(22.0, Unit::Percent)),
+        });
+        file.visit.means.cart = Some(FlushCart {
+            reservoir_diameter: Some(Measure::<Length>::new(10.0, Unit::Inch)),
+            ..FlushCart::default()
+        });
+        file
+    }
+
+    fn planned(file: &VisitFile, procedures: &[&str]) -> WorkPlan {
+        let conditions = Conditions {
+            loop_temperature: Uncertain::new(Temperature::from_celsius(9.0), 1.0),
+            lowest_leaving: None,
+        };
+        let model = LoopModel::of(file);
+        work_plan(&LIBRARY, &treatments(procedures), file, &model, conditions).unwrap()
+    }
+
+    #[test]
+    fn gates_and_proofs_hold_the_numbers_of_this_loop() {
+        let plan = planned(&file(), &["purge-loop"]);
+        assert_eq!(violations(&LIBRARY, &plan), []);
+        let gate = &plan.steps[position(&plan, "dead-head-test").unwrap()].gate[0];
+        let limit = plan.sheet.get(QuantityKind::DeadHeadLimit).unwrap();
+        assert_eq!(
+            gate.limit.basis,
+            Basis::Computed(QuantityKind::DeadHeadLimit)
+        );
+        assert_eq!(gate.limit.value, limit.figure);
+        let proof = plan
+            .proofs
+            .iter()
+            .find(|proof| proof.reading.id() == "flow")
+            .unwrap();
+        assert!(proof.at_least.is_some() && proof.at_most.is_none());
+        // Nothing in the sheet that no step asks for; the dose is not asked for here.
+        assert!(plan.sheet.get(QuantityKind::AntifreezeDose).is_none());
+        assert!(plan.sheet.remarks.contains(&Remark::RatingUnknown));
+    }
+
+    #[test]
+    fn without_a_tank_the_gate_holds_the_trade_s_inch() {
+        let mut bare = file();
+        bare.visit.means.cart = None;
+        let plan = planned(&bare, &["purge-loop"]);
+        let gate = &plan.steps[position(&plan, "dead-head-test").unwrap()].gate[0];
+        assert_eq!(gate.limit.basis, Basis::Fixed(Origin::CommonPractice));
+        assert!((Unit::Inch.from_si(gate.limit.value.si) - 1.0).abs() < 1e-9);
+    }
+
+    #[test]
+    fn replacing_the_fluid_keeps_the_cautions_of_every_fluid_and_doses_from_water() {
+        let dosed = planned(&file(), &["correct-freeze-point-dose"]);
+        let replaced = planned(&file(), &["replace-fluid"]);
+        let burns = |plan: &WorkPlan| {
+            plan.steps
+                .iter()
+                .any(|step| step.hazards.contains(&Hazard::Flammable))
+        };
+        assert!(!burns(&dosed) && burns(&replaced));
+        let dose = |plan: &WorkPlan| {
+            plan.sheet
+                .get(QuantityKind::AntifreezeDose)
+                .unwrap()
+                .figure
+                .si
+        };
+        assert!(dose(&replaced) > dose(&dosed));
+    }
+
+    #[test]
+    fn a_timer_is_never_shorter_than_the_trade_s() {
+        let plan = planned(&file(), &["flush-debris"]);
+        for step in &plan.steps {
+            let library = LIBRARY.step(&step.id).unwrap();
+            for (timer, least) in step.timers.iter().zip(&library.timers) {
+                assert!(timer.time.value.si >= crate::units::Quantity::si(least.least));
+            }
+        }
+    }
+}

@@ -1,15 +1,14 @@
 //! The plan of one visit.
 
 use super::id::{CautionId, MaterialId, ProcedureId, StepId, ToolId};
-use super::library::{Looked, Only, Origin, Timer};
-use super::quantity::{QuantityKind, Value};
-use super::terms::{FlowCentreKind, Hazard, ProofTime, Rule, Side, Stage};
+use super::library::{Looked, Only, Origin};
+use super::quantity::{QuantityKind, Sheet};
+use super::terms::{FlowCentreKind, Hazard, ProofTime, Rule, Side, Stage, TimerKind};
+use crate::figures::Figure;
 use crate::records::{OperatingMode, ReadingPoint};
-use crate::units::{Duration, Quantity};
-use serde::{Serialize, Serializer};
 
 /// Everything to be done on one visit, each step once, in order.
-#[derive(Clone, PartialEq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Debug)]
 pub struct WorkPlan {
     /// The corrections that it holds, in the order of the causes.
     pub corrections: Vec<Correction>,
@@ -23,10 +22,12 @@ pub struct WorkPlan {
     pub proofs: Vec<PlannedProof>,
     /// What the reader should know about how the plan came about.
     pub notes: Vec<PlanNote>,
+    /// The quantities that its steps ask for.
+    pub sheet: Sheet,
 }
 
 /// A correction and the causes that it answers.
-#[derive(Clone, PartialEq, Eq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Correction {
     /// The procedure.
     pub procedure: ProcedureId,
@@ -35,7 +36,7 @@ pub struct Correction {
 }
 
 /// A step of a plan.
-#[derive(Clone, PartialEq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Debug)]
 pub struct PlannedStep {
     /// Number in the plan, from 1.
     pub number: usize,
@@ -61,15 +62,24 @@ pub struct PlannedStep {
     /// Materials.
     pub materials: Vec<MaterialId>,
     /// Timers.
-    pub timers: Vec<Timer>,
+    pub timers: Vec<PlannedTimer>,
     /// Quantities to show.
     pub quantities: Vec<QuantityKind>,
     /// Criteria that must all pass before going on; empty where there is no gate.
     pub gate: Vec<Gate>,
 }
 
+/// A timer of a step.
+#[derive(Clone, PartialEq, Debug)]
+pub struct PlannedTimer {
+    /// What it runs for.
+    pub kind: TimerKind,
+    /// The least time.
+    pub time: Limit,
+}
+
 /// For which systems a step is, where that is not known.
-#[derive(Clone, PartialEq, Eq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Condition {
     /// Kinds of flow centre; empty where any.
     pub flow_centres: Vec<FlowCentreKind>,
@@ -78,7 +88,7 @@ pub struct Condition {
 }
 
 /// A criterion of a gate in a plan.
-#[derive(Clone, PartialEq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Debug)]
 pub struct Gate {
     /// What is looked at.
     pub looked: Looked,
@@ -91,28 +101,25 @@ pub struct Gate {
 }
 
 /// A value that something is held to.
-#[derive(Clone, PartialEq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Debug)]
 pub struct Limit {
     /// The value.
-    pub value: Value,
+    pub value: Figure,
     /// Computed for this system, or from where.
     pub basis: Basis,
-    /// The quantity that was or would be computed for it.
-    pub quantity: Option<QuantityKind>,
 }
 
 /// What a limit rests on.
-#[derive(Clone, PartialEq, Eq, Debug, Serialize)]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, PartialEq, Eq, Debug)]
 pub enum Basis {
-    /// Computed for this system: see the quantity of the same kind.
+    /// Computed for this system: see the quantity of this kind in the sheet.
     Computed(QuantityKind),
     /// The same for every system.
     Fixed(Origin),
 }
 
 /// A reading that proves the work, with the band it should lie in.
-#[derive(Clone, PartialEq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Debug)]
 pub struct PlannedProof {
     /// Reading point.
     pub reading: ReadingPoint,
@@ -124,13 +131,12 @@ pub struct PlannedProof {
     pub at_least: Option<Limit>,
     /// Upper end; none where none is known.
     pub at_most: Option<Limit>,
-    /// Quantities that would give an end that is not known.
+    /// Quantities that give, or would give, its ends.
     pub wanted: Vec<QuantityKind>,
 }
 
 /// What the reader should know about how the plan came about.
-#[derive(Clone, PartialEq, Eq, Debug, Serialize)]
-#[serde(tag = "note", rename_all = "snake_case")]
+#[derive(Clone, PartialEq, Eq, Debug)]
 pub enum PlanNote {
     /// Two steps undo each other; the one of the better ranked cause is kept.
     Excluded {
@@ -172,9 +178,4 @@ impl Only {
             _ => None,
         }
     }
-}
-
-/// Writes a duration in seconds.
-pub(super) fn seconds<S: Serializer>(value: &Duration, serializer: S) -> Result<S::Ok, S::Error> {
-    serializer.serialize_f64(value.si())
 }

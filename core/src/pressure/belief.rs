@@ -12,6 +12,7 @@ use super::balance::{
     Balance, ChargeState, Earlier, LOOP_PRESSURE, PIPE_EXPANSION, Properties, RESTRAINT,
     SealedLoop, TrappedAir, balance,
 };
+use super::modulus::PIPE_TEMPERATURE;
 use super::sampling::{POINTS, points};
 use crate::uncertainty::Uncertain;
 use crate::units::{
@@ -257,12 +258,14 @@ impl Belief {
         balance(&self.system, &properties, &charge, moment.elapsed, now)
     }
 
-    /// A temperature moved by its uncertainty, held inside what the fluid allows so that a
-    /// far sample does not freeze the loop.
+    /// A temperature moved by its uncertainty, held inside what fluid and pipe allow so that
+    /// a far sample neither freezes the loop nor leaves the table of moduli.
     fn warm(&self, temperature: Uncertain<Temperature>, z: f64) -> Temperature {
         let middle = temperature.value();
-        let least = self.system.fluid.freezing_point().si() + 0.01;
-        let most = self.system.fluid.kind().temperatures().max().si();
+        let fluid = self.system.fluid;
+        let least = (fluid.freezing_point().si() + 0.01).max(PIPE_TEMPERATURE.min().si());
+        let most = fluid.kind().temperatures().max();
+        let most = most.si().min(PIPE_TEMPERATURE.max().si());
         let moved = middle.si() + temperature.standard() * z;
         if z == 0.0 || !(least..=most).contains(&middle.si()) {
             middle

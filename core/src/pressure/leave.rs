@@ -68,6 +68,9 @@ pub struct Leave {
     pub bands: Vec<Band>,
 }
 
+/// Pressures are found to within this, Pa.
+const CLOSE: f64 = 20.0;
+
 struct Reach {
     low: f64,
     high: f64,
@@ -107,7 +110,7 @@ impl Belief {
     }
 
     /// The pressure to leave today. Both ends of the band rise with it, so that the lowest and
-    /// the highest pressure that do are found by halving.
+    /// the highest pressure that do are found by bracketing.
     ///
     /// # Errors
     /// [`PressureError::EmptyBand`] for limits the wrong way round,
@@ -127,25 +130,48 @@ impl Belief {
         let reach = |p: f64| self.reach(p, today, &demand.moments);
         let (least, most) = (demand.least.si(), demand.most.si());
         let ceiling = LOOP_PRESSURE.max().si();
-        // Lowest pressure whose condition holds; the ceiling if none does.
-        let first = |holds: &dyn Fn(&Reach) -> bool| -> Result<f64, PressureError> {
+        // Lowest pressure from which on a rising excess is not negative; the ceiling if it
+        // always is. Without gas the excess is straight in the pressure, so that false
+        // position (Illinois variant) needs few steps.
+        let first = |excess: &dyn Fn(&Reach) -> f64| -> Result<f64, PressureError> {
             let (mut below, mut above) = (LOOP_PRESSURE.min().si(), ceiling);
-            for _ in 0..16 {
-                let middle = 0.5 * (below + above);
-                if holds(&reach(middle)?) {
-                    above = middle;
+            let (mut under, mut over) = (excess(&reach(below)?), excess(&reach(above)?));
+            if under >= 0.0 {
+                return Ok(below);
+            }
+            if over < 0.0 {
+                return Ok(above);
+            }
+            let mut kept = 0i32;
+            for _ in 0..60 {
+                let at = below + (above - below) * under / (under - over);
+                let here = excess(&reach(at)?);
+                if here.abs() < CLOSE || above - below < CLOSE {
+                    return Ok(at);
+                }
+                if here < 0.0 {
+                    (below, under) = (at, here);
+                    kept = kept.max(0) + 1;
+                    if kept > 1 {
+                        over *= 0.5;
+                    }
                 } else {
-                    below = middle;
+                    (above, over) = (at, here);
+                    kept = kept.min(0) - 1;
+                    if kept < -1 {
+                        under *= 0.5;
+                    }
                 }
             }
             Ok(0.5 * (below + above))
         };
-        let from = first(&|r| r.low >= least)?;
-        let to = first(&|r| r.high > most)?;
+        let balance = |r: &Reach| (r.high - most) - (least - r.low);
+        let from = first(&|r| r.low - least)?;
+        let to = first(&|r| r.high - most)?;
         let limit = demand.limit_today.si();
         let (pressure, outcome) = if from > limit {
             // The same ceiling stops the upper end from being over by more than the lower is short.
-            let balanced = first(&|r| r.high - most >= least - r.low)?.min(limit);
+            let balanced = first(&balance)?.min(limit);
             let r = reach(balanced)?;
             let short = PressureDifference::from_si((least - r.low).max(0.0));
             if r.high > most {
@@ -159,7 +185,7 @@ impl Belief {
             let (from, to) = (GaugePressure::from_si(from), GaugePressure::from_si(to));
             (0.5 * (from + to).si(), Outcome::Possible { from, to })
         } else {
-            let balanced = first(&|r| r.high - most >= least - r.low)?.min(limit);
+            let balanced = first(&balance)?.min(limit);
             let r = reach(balanced)?;
             let outcome = Outcome::Impossible {
                 short: PressureDifference::from_si((least - r.low).max(0.0)),

@@ -93,6 +93,7 @@ units! {
     Inch "in" "in" ["inch" "inches" "\""] Length 0.025_4, 0.0, 2;
     Metre "m" "m" ["meter" "metre" "meters" "metres"] Length 1.0, 0.0, 2;
     Millimetre "mm" "mm" [] Length 1e-3, 0.0, 0;
+    Micrometre "um" "µm" ["µm" "μm" "micron" "microns"] Length 1e-6, 0.0, 0;
     Centimetre "cm" "cm" [] Length 1e-2, 0.0, 1;
     SquareMetre "m2" "m²" ["m²"] Area 1.0, 0.0, 3;
     SquareFoot "ft2" "ft²" ["ft²" "sq ft"] Area 0.092_903_04, 0.0, 1;

@@ -12,6 +12,7 @@ context-air-left-in-circuit--dead-head-passed-at-start-up = A passed dead-head t
 context-air-left-in-circuit--circuits-flushed-singly = Circuits flushed one by one got the whole flow of the cart.
 context-air-left-in-circuit--large-headers = Air in wide headers does not move at the usual flush velocity.
 context-air-left-in-circuit--first-year = Air from filling shows in the first year; later it has dissolved or been vented.
+context-air-left-in-circuit--since-start-up = Air from filling is heard from the first weeks.
 cause-flush-too-weak = Flushed too slowly or too briefly
     .homeowner = The first flushing was too slow or too short to carry all air and dirt out of your ground pipe.
 context-flush-too-weak--flush-too-slow = Below the transport velocity the flow leaves air and chips where they are.
@@ -22,11 +23,13 @@ context-flush-too-weak--no-flush-record = Without a record nobody knows what vel
 context-flush-too-weak--circuits-flushed-singly = One circuit at a time, even a small cart is fast enough.
 context-flush-too-weak--dead-head-passed-at-start-up = A passed dead-head test speaks for a good flush.
 context-flush-too-weak--first-year = A weak flush shows in the first year.
+context-flush-too-weak--since-start-up = What the flush left behind is there from the first day.
 cause-circulators-not-bled = Circulators never bled
     .homeowner = Air was left inside the pump when the system was started, so the pump cannot run properly.
 context-circulators-not-bled--circulators-not-bled = The record itself says they were not bled.
 context-circulators-not-bled--first-month = A pump that was never bled complains from the first day.
 context-circulators-not-bled--first-year = After years of running the air in the rotor has gone, or the bearing has.
+context-circulators-not-bled--since-start-up = The air was there before the first start.
 
 ## Mechanisms
 
@@ -66,9 +69,6 @@ link-flush-too-weak--loose-solids = What moves no air moves no chips either.
 link-flush-too-weak--idle-circuit = Branches that were never swept stay slow or dead.
 link-flush-too-weak--came-back-after-purge = Repeating the same weak purge gives the same result a few days later.
 link-circulators-not-bled--air-in-circulator = A wet rotor that was not vented keeps air around its shaft.
-link-circulators-not-bled--trouble-since-start-up = The air was there before the first start.
-link-air-left-in-circuit--trouble-since-start-up = Air from filling is heard from the first weeks.
-link-flush-too-weak--trouble-since-start-up = What the flush left behind is there from the first day.
 link-air-in-fluid--air-in-circulator = Bubbles carried round collect in the rotor.
 link-air-in-fluid--gurgling = Gas and fluid passing each other gurgle.
 link-air-in-fluid--air-at-vent = A vent at a high point lets out what collects there.

@@ -58,6 +58,9 @@ fact-two-circulators = Two or more circulators
 fact-several-circuits = Two or more circuits
 fact-horizontal-loop = The loop lies in trenches
 fact-vertical-loop = The loop lies in bores
+fact-since-start-up = Told: it has been so since start-up
+fact-came-on-slowly = Told: it came on over months
+fact-came-on-suddenly = Told: it came on from one day to the next
 fact-complaint-recurs = The same complaint came back after an earlier visit
 
 ## Tools

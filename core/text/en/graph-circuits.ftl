@@ -11,15 +11,18 @@ cause-circuit-kinked = One circuit kinked or crushed
     .homeowner = One of your ground pipes is pinched.
 context-circuit-kinked--horizontal-loop = Trench pipe is kinked in corners and crushed by backfill.
 context-circuit-kinked--first-year = It happens while the pipe is laid.
+context-circuit-kinked--since-start-up = It was pinched when it was laid.
 cause-circuit-air-locked = One circuit air-locked
     .homeowner = Air blocks one of your ground circuits.
 context-circuit-air-locked--cart-too-small = A cart that cannot fill every circuit at speed leaves one full of air.
 context-circuit-air-locked--flush-too-slow = Too slow a flush leaves air standing in a down-leg.
 context-circuit-air-locked--circuits-flushed-singly = Flushed by itself, a circuit cannot hide behind the others.
 context-circuit-air-locked--dead-head-passed-at-start-up = An air-locked circuit would have failed the dead-head test.
+context-circuit-air-locked--since-start-up = The air has stood there since filling.
 cause-circuits-unbalanced = Circuits unbalanced
     .homeowner = The fluid is not shared evenly between your ground circuits.
 context-circuits-unbalanced--first-year = The layout was so from the start.
+context-circuits-unbalanced--since-start-up = The layout was so from the start.
 
 ## Mechanisms
 
@@ -38,6 +41,8 @@ finding-circuit-wakes-when-purged = Dead circuit gives air and comes alive when 
     .homeowner = One circuit came back to life after it was flushed by itself.
 finding-computed-circuits-uneven = Computed flows of the circuits are uneven
     .homeowner = By calculation the circuits share the flow unevenly.
+finding-circuit-flow-low = Flow of one circuit is low by its meter or balancing valve
+    .homeowner = One ground circuit gets too little flow.
 
 ## Links
 
@@ -47,17 +52,15 @@ link-circuit-valved-off--restriction = Fewer circuits in parallel resist more.
 link-circuit-kinked--idle-circuit = A pinch takes the head that the others do not need.
 link-circuit-kinked--circuit-slow-both-ways = A pinch is the same in both directions and does not purge away.
 link-circuit-kinked--restriction = The others carry its share at a higher loss.
-link-circuit-kinked--trouble-since-start-up = It was pinched when it was laid.
 link-circuit-air-locked--idle-circuit = The air column in the down-leg takes the head of that circuit.
 link-circuit-air-locked--circuit-wakes-when-purged = Alone on the cart it gets enough flow to push the air out.
 link-circuit-air-locked--air-in-fluid = Some of that air breaks loose and goes round.
 link-circuit-air-locked--dead-head-air = A column of air shrinks under pressure like any other.
-link-circuit-air-locked--trouble-since-start-up = The air has stood there since filling.
 link-circuits-unbalanced--idle-circuit = The longer circuit gets less.
 link-circuits-unbalanced--computed-circuits-uneven = The network calculation shows it.
-link-circuits-unbalanced--trouble-since-start-up = The layout was so from the start.
 link-idle-circuit--circuit-returns-differ = A slow circuit comes back nearer to ground temperature than its neighbours.
 link-idle-circuit--ground-side-weak = Less pipe does the work.
+link-idle-circuit--circuit-flow-low = Measured by itself, it gets less than its share.
 
 ## Checks
 
@@ -67,3 +70,5 @@ check-flush-circuit-both-ways = Flush the slow circuit alone
     .how = Pumps and unit valved off, filter clean. Put the cart on the slow circuit alone, read flow and pressure, watch for air; only then, with the filter clear and no check valve in the way, try the other direction.
 check-compute-circuit-flows = Compute the flow of each circuit
     .how = From lengths and sizes the program computes how circuits share the flow.
+check-measure-circuit-flows = Measure the flow of each circuit
+    .how = Read the circuit meters or balancing valves at the manifold, or clamp a meter on each circuit in turn.

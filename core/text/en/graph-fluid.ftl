@@ -28,6 +28,8 @@ context-antifreeze-degraded--older-than-five-years = Inhibitor is used up with t
 context-antifreeze-degraded--first-year = A fresh charge is seldom spent.
 context-antifreeze-degraded--alcohol-fluid = It is the glycols that turn acid.
 context-antifreeze-degraded--water-not-tested = Hard or salty water uses inhibitor up.
+context-antifreeze-degraded--came-on-slowly = It takes years.
+context-antifreeze-degraded--since-start-up = Fresh antifreeze is not spent.
 
 ## Mechanisms
 
@@ -62,6 +64,10 @@ finding-sample-foams = Shaken sample foams and keeps its foam
     .homeowner = The fluid foams.
 finding-sample-smells = Sample smells sour, sweet or of solvent
     .homeowner = The fluid smells.
+finding-label-disagrees = Label or empty drums name another fluid than the record
+    .homeowner = The label and the record do not agree.
+finding-other-fluid-added = Topped up with another fluid than the one in the loop
+    .homeowner = Another fluid was added.
 finding-sample-discoloured = Sample is brown or black
     .homeowner = The fluid is discoloured.
 
@@ -78,13 +84,14 @@ link-antifreeze-wrong-kind--gravity-and-freeze-point-disagree = Each kind ties g
 link-antifreeze-wrong-kind--weak-freeze-protection = On the wrong scale the strength was set wrong.
 link-antifreeze-wrong-kind--thick-fluid = Another kind may be thicker at the same freeze point.
 link-antifreeze-wrong-kind--sample-foams = Washer and motor fluids foam.
+link-antifreeze-wrong-kind--label-disagrees = The drum tells what was poured in.
+link-antifreeze-wrong-kind--other-fluid-added = Two kinds meet when someone tops up with what is at hand.
 link-antifreeze-wrong-kind--sample-smells = It smells of what it is.
 link-antifreeze-wrong-kind--wet-or-crusted-fittings = Some kinds creep through threads that hold others.
 link-antifreeze-wrong-kind--aggressive-fluid = Inhibitors of two kinds can spoil each other.
 link-antifreeze-degraded--aggressive-fluid = Old glycol turns acid and its inhibitor is spent.
 link-antifreeze-degraded--sample-smells = Breakdown products smell sweet or sour.
 link-antifreeze-degraded--sample-foams = Spent inhibitor and fine solids keep foam up.
-link-antifreeze-degraded--came-on-slowly = It takes years.
 link-weak-freeze-protection--freeze-protection = The sample freezes too near the lowest leaving temperature.
 link-weak-freeze-protection--ice-in-exchanger = The coldest place of the loop is the exchanger wall.
 link-ice-in-exchanger--low-flow = Slush narrows the passages while it lasts.
@@ -97,7 +104,6 @@ link-thick-fluid--ground-side-weak = A laminar loop looks like a short one.
 link-thick-fluid--improves-when-warm = Viscosity falls fast with temperature, a restriction stays.
 link-thick-fluid--worse-when-cold = Cold makes it thick.
 link-thick-fluid--circulator-power = Churning a thick fluid takes power.
-link-thick-fluid--circulator-hums = The pump labours.
 
 ## Checks
 
@@ -111,6 +117,8 @@ check-gravity-and-refraction = Gravity and refraction of the same sample
     .how = Read the same sample both ways. If they name different strengths, it is not the fluid that the label says.
 check-compute-film = Compute the flow regime in the ground pipe
     .how = From fluid, temperature, flow and pipe the program computes whether the flow is laminar.
+check-read-fluid-label = Read the fluid label and ask what was added
+    .how = Read the label on the unit and any drum left behind, and ask what was used for topping up.
 check-warm-against-cold = Compare flow warm and cold
     .how = Read flow and fluid temperature now and again after the loop has warmed by 10 degF or more, by resting it or by running in cooling. Or compare with a reading of the other season.
 check-flow-after-rest = Read the flow, rest, read again

@@ -6,10 +6,12 @@
 cause-loop-too-short = Loop too short for the load
     .homeowner = There is too little pipe in the ground for the heat your home needs.
 context-loop-too-short--first-month = It takes a season to show.
+context-loop-too-short--came-on-slowly = Each season is a little worse.
 cause-ground-conducts-poorly = Poor grout or dry ground
     .homeowner = The ground around your pipes does not pass heat well.
 context-ground-conducts-poorly--vertical-loop = Bores depend on their grout.
 context-ground-conducts-poorly--horizontal-loop = Shallow ground dries out.
+context-ground-conducts-poorly--since-start-up = The grout was so from the first year.
 
 ## Mechanisms
 
@@ -42,12 +44,6 @@ finding-high-bill = Electric bill is high
     .homeowner = The electric bill is high.
 finding-auxiliary-heat-often = Auxiliary heat runs often
     .homeowner = The back-up heater runs often.
-finding-trouble-since-start-up = Has been so since start-up
-    .homeowner = It has been like this from the beginning.
-finding-came-on-slowly = Came on over months
-    .homeowner = It came on slowly.
-finding-came-on-suddenly = Came on from one day to the next
-    .homeowner = It started suddenly.
 
 ## Links
 
@@ -55,12 +51,10 @@ link-loop-too-short--ground-side-weak = Each length of pipe must take more heat 
 link-loop-too-short--ewt-drifts-through-season = The ground is drawn down further every week.
 link-loop-too-short--ewt-recovers-after-rest = Rested ground comes back.
 link-loop-too-short--loop-length-short = Length against load shows it.
-link-loop-too-short--came-on-slowly = Each season is a little worse.
 link-ground-conducts-poorly--ground-side-weak = Heat does not reach the pipe fast enough.
 link-ground-conducts-poorly--ewt-falls-fast = The bore itself is drawn down within minutes and fills again as fast.
 link-ground-conducts-poorly--ewt-recovers-after-rest = It comes back when it rests.
 link-ground-conducts-poorly--ewt-drifts-through-season = Dry ground is drawn down over the season.
-link-ground-conducts-poorly--trouble-since-start-up = The grout was so from the first year.
 link-ground-side-weak--entering-water = The fluid comes back too cold in heating, too warm in cooling.
 link-ground-side-weak--water-colder-than-it-should = The unit's display shows it.
 link-ground-side-weak--freeze-guard-trip = Cold in, colder out.

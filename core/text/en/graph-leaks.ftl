@@ -49,7 +49,6 @@ link-fluid-loss--low-static-pressure = The pressure goes with the fluid.
 link-fluid-loss--fluid-lost = What was added adds up.
 link-fluid-loss--topped-up-often = Someone keeps bringing it back.
 link-fluid-loss--reservoir-level = In a vented reservoir the level is the gauge.
-link-fluid-loss--weak-freeze-protection = Topping up with water thins the mix.
 link-fluid-loss--air-in-fluid = What is lost is replaced by air at the high points once the pressure is gone.
 
 ## Checks

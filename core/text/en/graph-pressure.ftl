@@ -8,6 +8,7 @@ cause-charge-left-too-low = Loop left at too low a pressure
 context-charge-left-too-low--charged-low = The record shows a charge below the start-up band.
 context-charge-left-too-low--no-flush-record = Where flushing was not written down, the charge seldom was.
 context-charge-left-too-low--first-year = A charge that was too low shows in the first year.
+context-charge-left-too-low--since-start-up = It was low from the first day.
 cause-pipe-never-relaxed = Charged before the pipe had relaxed
     .homeowner = The plastic pipe kept stretching after it was filled, and the pressure went with it.
 context-pipe-never-relaxed--pipe-not-relaxed = Not held under pressure before the last charge, the pipe does its stretching afterwards.
@@ -20,6 +21,7 @@ context-charged-cold-without-allowance--charged-in-winter = The last charge was 
 context-charged-cold-without-allowance--cooling-season = It shows when the loop is warm.
 context-charged-cold-without-allowance--heating-season = In the cold the pressure stands at its highest.
 context-charged-cold-without-allowance--sealed-with-tank = A tank takes up the season.
+context-charged-cold-without-allowance--since-start-up = It comes with the first summer.
 cause-over-pressurised = Loop over-pressurised
     .homeowner = There is more pressure in the loop than it needs.
 context-over-pressurised--charged-high = The record shows a charge above the start-up band.
@@ -30,12 +32,14 @@ context-ordinary-relaxation--first-month = The first weeks show the largest part
 context-ordinary-relaxation--first-year = It goes with the logarithm of time: quick at first, then hardly seen.
 context-ordinary-relaxation--older-than-five-years = After five years another day takes nothing that a gauge can show.
 context-ordinary-relaxation--sealed-with-tank = A tank hides it.
+context-ordinary-relaxation--since-start-up = It comes with the months.
 cause-seasonal-swing = Ordinary swing over the seasons
     .homeowner = Plastic pipe widens when warm, so the pressure is lower in summer and higher in winter. This is normal.
 context-seasonal-swing--cooling-season = A warm loop reads lower.
 context-seasonal-swing--heating-season = A cold loop reads higher, which seldom alarms anyone.
 context-seasonal-swing--first-year = The first full turn of the seasons surprises people.
 context-seasonal-swing--sealed-with-tank = A tank takes up most of it.
+context-seasonal-swing--since-start-up = It comes with the seasons.
 
 ## Mechanisms
 
@@ -54,6 +58,8 @@ finding-gauge-reads-low = Loop gauge seems low
     .homeowner = The loop gauge reads low.
 finding-gauge-lower-than-before = Gauge lower than in spring or at start-up
     .homeowner = The gauge reads lower than it used to.
+finding-gauge-reads-high = Loop gauge seems high
+    .homeowner = The loop gauge reads high.
 finding-static-pressure = Static pressure against what this loop should show today
     .homeowner = The loop pressure at rest.
 finding-pressure-unexplained = Pressure below what charge, relaxation and season together explain
@@ -78,7 +84,6 @@ finding-circulator-rattles = Circulator rattles or knocks
 ## Links
 
 link-charge-left-too-low--low-static-pressure = A loop started below its band has nothing to lose to relaxation and summer.
-link-charge-left-too-low--trouble-since-start-up = It was low from the first day.
 link-pipe-never-relaxed--low-static-pressure = The modulus of polyethylene falls by half within a year of load, and the charge with it.
 link-pipe-never-relaxed--pipe-gives-way = A pipe charged at once does its stretching afterwards.
 link-ordinary-relaxation--pipe-gives-way = Every polyethylene pipe relaxes under load, most of it early.
@@ -105,6 +110,8 @@ link-starved-suction--flow-unsteady = A cavitating pump surges.
 link-starved-suction--weak-pumping = A pump that cavitates loses head.
 link-starved-suction--air-in-circulator = Gas that comes out at the inlet collects in the rotor.
 link-over-pressure--static-pressure = The gauge stands above the band.
+link-over-pressure--suction-pressure = With the whole loop too high the suction is too.
+link-over-pressure--gauge-reads-high = Anyone who looks sees a high gauge.
 link-over-pressure--relief-valve-weeps = The relief valve or the weakest joint lets go.
 link-over-pressure--fluid-loss = What weeps out is lost.
 link-over-pressure--wet-or-crusted-fittings = Hoses and unions weep under too much pressure.

@@ -8,14 +8,18 @@ cause-three-way-valve-mis-set = Three-way valve or flush port left mis-set
 context-three-way-valve-mis-set--first-month = Valves are left wrong after work on the loop.
 context-three-way-valve-mis-set--complaint-recurs = After an earlier visit the flush port may have been left between positions.
 context-three-way-valve-mis-set--older-than-five-years = A valve left wrong at start-up seldom stays unnoticed for years.
+context-three-way-valve-mis-set--since-start-up = It was left so by whoever flushed.
 cause-isolation-valve-part-closed = Isolation valve part closed
     .homeowner = A shut-off valve is not fully open and holds the flow back.
 context-isolation-valve-part-closed--first-month = Valves are left part closed after work.
 context-isolation-valve-part-closed--complaint-recurs = After an earlier visit a valve may not have been opened again.
+context-isolation-valve-part-closed--since-start-up = It was left so when the work was done.
+context-isolation-valve-part-closed--came-on-suddenly = It was turned on one day.
 cause-supply-return-crossed = Supply and return crossed at the unit
     .homeowner = The two pipes to the heat pump were swapped.
 context-supply-return-crossed--first-year = It is a mistake of installation.
 context-supply-return-crossed--first-month = It is found at the first readings.
+context-supply-return-crossed--since-start-up = It was piped so.
 
 ## Mechanisms
 
@@ -46,16 +50,11 @@ finding-crossed-at-unit = Pipes traced from the wall arrive at the wrong ports
 link-three-way-valve-mis-set--fluid-bypasses = Between positions all three ways are open, and fluid goes the shortest.
 link-three-way-valve-mis-set--restriction = Between positions each way is narrowed.
 link-three-way-valve-mis-set--valve-not-in-run-position = The handle or slot shows it.
-link-three-way-valve-mis-set--trouble-since-start-up = It was left so by whoever flushed.
-link-three-way-valve-mis-set--came-back-after-purge = It was left so by whoever purged last.
 link-isolation-valve-part-closed--restriction = A half-closed ball or gate takes the head of the pump.
 link-isolation-valve-part-closed--isolation-valve-not-open = The handle shows it.
 link-isolation-valve-part-closed--drop-across-open-valve = The drop stands across the valve.
-link-isolation-valve-part-closed--trouble-since-start-up = It was left so when the work was done.
-link-isolation-valve-part-closed--came-on-suddenly = It was turned on one day.
 link-supply-return-crossed--reversed-through-unit = The fluid enters where it should leave.
 link-supply-return-crossed--crossed-at-unit = Tracing the pipes shows it.
-link-supply-return-crossed--trouble-since-start-up = It was piped so.
 link-reversed-through-unit--approach = Without counterflow the exchanger loses temperature difference.
 link-reversed-through-unit--split-sign-reversed = In heating the port marked "in" is the colder one.
 link-reversed-through-unit--capacity-short = The unit works at a poorer temperature.

@@ -1,38 +1,6 @@
 # The work plan: procedures, steps, cautions, tools, materials, quantities.
 # Steps are read with wet hands: short, one action after the other.
 
-# --- procedures -----------------------------------------------------------
-
-procedure-purge-loop = Purge the air out of the loop
-procedure-bleed-circulators = Bleed the circulators
-procedure-clean-strainer = Clean the strainer
-procedure-set-valves = Set the valves to run
-procedure-balance-circuits = Balance the circuits
-procedure-repair-circulator = Repair or replace the circulator
-procedure-correct-piping = Correct the direction of pumps and pipes
-procedure-fit-check-valve = Fit or replace the check valve
-procedure-flush-debris = Flush the debris out
-procedure-correct-freeze-point-dose = Strengthen the antifreeze
-procedure-dilute = Thin the antifreeze
-procedure-mix-charge = Mix the charge
-procedure-replace-fluid = Replace the fluid
-procedure-treat-water = Replace the fill water with approved water
-procedure-descale-exchanger = Descale the exchanger
-procedure-clean-loop-chemically = Clean the loop chemically
-procedure-recharge-pressure = Recharge the pressure
-procedure-stretch-and-recharge = Stretch the pipe and recharge
-procedure-relieve-pressure = Let the pressure down into the band
-procedure-find-indoor-leak = Find and mend the indoor leak
-procedure-test-circuits-for-leak = Test the circuits and take the leaking one out
-procedure-repair-circuit = Clear the blocked circuit or take it out
-procedure-service-expansion-tank = Set or replace the expansion tank
-procedure-refill-reservoir = Refill the reservoir
-procedure-correct-instrument = Correct or replace the instrument
-procedure-explain-and-record = Explain, record, and check again
-procedure-hand-over-refrigerant = Hand over: refrigerant side
-procedure-hand-over-electrical = Hand over: electrics and controls
-procedure-hand-over-air-side = Hand over: air side
-procedure-assess-loop-length = Assess the loop against the load
 
 # --- steps ----------------------------------------------------------------
 
@@ -58,6 +26,7 @@ plan-step-read-run-hours = Read run hours and the entering-water log for the sea
 plan-step-valve-off-unit = Close the valves to the heat pump, so that nothing washed out of the loop passes through it.
 plan-step-valve-off-loop = Close the loop valves, so that only the indoor part is opened.
 plan-step-take-circuit-out = Close both valves of the bad circuit and tag them. If it has no valves, do not cut: go on without, and plan the excavation.
+plan-step-open-dead-circuit = Open both valves of the dead circuit and tag them. Kinked, crushed or blocked: purging it by itself will tell; if it stays dead, plan the excavation.
 plan-step-bleed-ports = With the port valves shut, crack the caps over the tray. Wait until the gauge reads zero and nothing more comes.
 plan-step-relieve-indoor = Drain the indoor part through a hose into the container. Wait until the gauge reads zero and stays there with the drain open.
 
@@ -66,6 +35,7 @@ plan-step-open-strainer = Check zero once more. Open the strainer over the tray.
 plan-step-open-circulator = Check zero and dead once more. Undo the circulator over the tray.
 plan-step-open-indoor-joint = Check zero once more. Open the joint over the tray.
 plan-step-connect-descaler = Check zero once more. Connect the descaling pump across the exchanger only. The circulators stay valved off.
+plan-step-connect-back-flush = Check zero once more. Connect the cart's hoses across the exchanger only, against its normal flow. The circulators stay valved off.
 plan-step-swap-instrument = Close the gauge cock or check that the port is at zero. Change the instrument, or tag it with its error.
 
 plan-step-change-circulator = Turn the shaft by hand and look for grit and wear. Repair or replace. Mind the arrow, and the shaft level for a wet rotor.
@@ -89,6 +59,10 @@ plan-step-neutralise-cleaner = Neutralise the cleaner in the bucket and the exch
 plan-step-rinse-exchanger = Rinse with approved water. Measure the pH of what comes out.
 plan-step-let-descaler-down = Stop the descaling pump. Unplug it. Let the hoses down to zero.
 plan-step-disconnect-descaler = Take the hoses off over the tray. Cap the ports.
+plan-step-back-flush-exchanger = Push water backwards through the exchanger into a coarse bag, at no more than the unit's flow. What comes out does not go round again.
+plan-step-check-exchanger-clear = Fit a clean bag and watch: the water stays clear and the bag stays clean.
+plan-step-let-back-flush-down = Stop the cart. Let its hoses down to zero.
+plan-step-disconnect-back-flush = Take the hoses off the exchanger over the tray. Cap its ports.
 plan-step-flush-unit = Close the loop, open the heat pump. Flush the indoor part through the fine bag at no more than the unit's flow.
 
 plan-step-purge-loop-side = Purge the loop with the heat pump valved off, with the loop's own fluid or a premix of the same strength. One group of circuits after the other if the plan says so. Vent high points.
@@ -128,6 +102,7 @@ plan-step-repeat-readings = Repeat today's readings that rested on this instrume
 
 plan-step-record-as-left = Write down pressure, level, flow, freeze point and valve positions as left, and what was put in and taken out.
 plan-step-tell-owner = Tell the owner what was wrong, what was done, what to watch, when to call.
+plan-step-check-circulator-choice = Highest speed and still too little flow: work out the circulator for this loop and fluid, and offer to change it.
 plan-step-log-rechecks = Agree on readings after a day, a week and a month. The volume added must keep shrinking; the same again each time is a leak.
 plan-step-plan-excavation = Ask for utility marks before digging. Excavation and fusion are for those trained and insured for it.
 plan-step-stop-before-refrigerant = Flow is proven: stop here. Put no refrigerant gauges on. Hand flow, water temperatures and this record to a certified refrigerant technician.
@@ -291,6 +266,7 @@ plan-flow-centre-non-pressurised = vented reservoir
 plan-quantity-loop-volume = Volume of the loop
 plan-quantity-needed-flow = Flow the heat pump needs
 plan-quantity-lowest-rating = Never above
+plan-quantity-least-flow = Flow, no less than
 plan-quantity-purge-flow = Purge flow
 plan-quantity-purge-loss = Pressure at the cart for that flow
 plan-quantity-cart-velocity = Velocity the cart reaches
@@ -314,8 +290,10 @@ plan-quantity-stretch-pressure = Stretch at
 plan-quantity-leave-pressure = Pressure to leave
 plan-quantity-leave-pressure-low = Leave no less than
 plan-quantity-leave-pressure-high = Leave no more than
-plan-quantity-pressure-low = Lowest over the seasons
-plan-quantity-pressure-high = Highest over the seasons
+plan-quantity-recheck-low = Rechecks, no lower than
+plan-quantity-recheck-high = Rechecks, no higher than
+plan-quantity-season-low = Lowest over the seasons
+plan-quantity-season-high = Highest over the seasons
 plan-quantity-missing-volume = Fluid missing
 plan-quantity-release-volume = Fluid to let out
 plan-quantity-hold-time = Hold for
@@ -326,3 +304,130 @@ plan-quantity-temperature-change-low = Water temperature change, no less than
 plan-quantity-temperature-change-high = Water temperature change, no more than
 plan-quantity-exchanger-drop-high = Drop across the exchanger, no more than
 plan-quantity-lowest-leaving-water = Leaving water, no lower than
+
+# --- parts of the system that a quantity is of -----------------------------
+
+plan-part-whole = whole loop
+plan-part-circuits = circuits of kind { $number }
+plan-part-supply-header = supply header
+plan-part-return-header = return header
+plan-part-all-open = all circuits open
+plan-part-group = group { $number }
+
+# --- why a quantity is missing ----------------------------------------------
+
+plan-lack-circuits = Cannot be worked out: the circuits are not recorded.
+plan-lack-fluid-kind = Cannot be worked out: the kind of fluid is not known. Have a sample tested.
+plan-lack-cart-curve = Cannot be worked out: the cart's pump curve is not recorded.
+plan-lack-cart-tank = Cannot be worked out: the diameter of the cart's tank is not recorded.
+plan-lack-exchanger-curve = Cannot be worked out: the exchanger's curve is not recorded.
+plan-lack-static-reading = Cannot be worked out: read the pressure at rest.
+plan-lack-tank-data = Cannot be worked out: volume and pre-charge of the expansion tank are not recorded.
+plan-lack-flow-centre = Has no meaning for this flow centre.
+plan-lack-nothing-to-do = Nothing to do: it is there already.
+plan-lack-outside-model = Cannot be worked out: the values lie outside what the model covers.
+
+# --- remarks ---------------------------------------------------------------
+
+plan-remark-rating-unknown = No pressure rating of the heat pump is recorded. The conservative limit is used; read the nameplate before you go near it.
+plan-remark-cart-too-small = This cart does not reach the velocity everywhere, not even one circuit at a time. Bring a larger one, shorter or wider hoses.
+plan-remark-large-header = A header this large clears of air only at { $velocity }: vent its high points.
+plan-remark-hoses-assumed = The hoses are not recorded: two of 1 in, 10 ft each, are assumed.
+plan-remark-product-assumed = Glycol is taken as pure concentrate, alcohol as premix half and half by volume. Read the label and correct the dose for what it says.
+plan-remark-no-pressure-serves = No pressure keeps this loop inside its limits in every season: { $short } too low at one end, { $over } too high at the other. See it again before the season turns.
+plan-remark-limited-by-rating = The seasons ask for more than the rating allows: it may fall { $short } too low. See it again before the season turns.
+
+# --- formulas in words -----------------------------------------------------
+
+why-plan-lowest-rating = The lowest of the ratings known for heat pump and cart, and never above 100 psi; with an expansion tank never above its usual relief valve of 3 bar.
+why-plan-volume-by-capacity = Some 21 gal of loop per ton, loosely, for want of a record.
+why-plan-volume-by-pipe = Bore and length of every recorded pipe, the exchanger, and a share for what is not recorded; real bores are 2 to 3 % smaller in area than the published least wall says.
+why-plan-flow-rated = The flow that the unit's instructions ask for; within 10 % is good.
+why-plan-flow-by-capacity = 3 gpm per ton, and no less than 2.25.
+why-plan-suction-floor = What the circulators ask for, and at least 3 psi.
+why-plan-purge-flow = Bore area times the velocity that carries air, in every section; the section that needs most decides for the whole.
+why-plan-purge-loss = Friction and fittings of loop and hoses at the purge flow, with the fluid at its temperature.
+why-plan-cart-velocity = Where the cart's own curve meets the loss of the circuits that are open; the slowest open circuit counts.
+why-plan-purge-groups = The fewest groups of circuits in which every open circuit reaches the velocity.
+why-plan-turnover = Volume of the open part over the cart's flow; the slowest group counts.
+why-plan-flush-time = Two hours in all, 15 minutes a group, or ten turnovers, whichever is longest.
+why-plan-purge-time = 15 minutes at the velocity, or ten turnovers, whichever is longer.
+why-plan-mix-time = Three hours, or three turnovers of every group, whichever is longer.
+why-plan-filter-stages = 100 micron until no more bubbles show, then 1 micron.
+why-plan-unit-flush-time = The indoor part by itself after the loop, 5 to 10 minutes.
+why-plan-dead-head-pressure = 50 psi, or the lowest rating if that is less.
+why-plan-dead-head-air = 0.2 % of the loop's volume may stay: the running fluid takes up about that much.
+why-plan-dead-head-limit = Stretch of the pipe and squeeze of the liquid (thick-wall tube), plus the air that may stay squeezed by Boyle's law on absolute pressures, over the area of the tank. It stands beside the trade's 1 to 2 in, which fits no loop in particular.
+why-plan-lowest-leaving = Lowest entering water less the change across the unit at rated heat and needed flow.
+why-plan-lowest-leaving-known = The lowest leaving water that the readings of this call let expect.
+why-plan-target-freeze-point = The trade's 10 °F below the lowest leaving water.
+why-plan-freeze-point-asked = As the company or the unit's instructions ask.
+why-plan-freeze-point-floor = 10 °F stronger than needed: from there on strength only costs flow.
+why-plan-dose = Masses balance and the loop stays full: what goes in replaces what was drained; shrinking on mixing is counted.
+why-plan-drain = Masses balance and the loop stays full: drain this much of the mixed fluid first.
+why-plan-dilution = Masses balance and the loop stays full: replace this much of the fluid by water.
+why-plan-tank-pre-charge = As recorded, or somewhat below the least pressure of the loop.
+why-plan-leave-pressure = Volumes of fluid and pipe balance in both seasons, soon and in five years, with what is not known of pipe and soil; the middle of the pressures that stay between the limits.
+why-plan-stretch-pressure = 10 psi above the pressure to leave, and never above the lowest rating.
+why-plan-recheck-band = What a tight loop shows after a day, a week and a month: the pipe goes on relaxing by the logarithm of time.
+why-plan-hold-time = One hour of watching, as in the published test; that one stretches the pipe for four hours first.
+why-plan-hold-fall-limit = What the pipe's own relaxing explains within the hour, or 5 % of the pressure as in the published test, whichever is more.
+why-plan-missing-volume = Stretch of the pipe and squeeze of the fluid between the reading and the pressure to leave.
+why-plan-change-heating = Heat taken from the loop over flow, density and specific heat.
+why-plan-change-cooling = Heat given to the loop over flow, density and specific heat.
+why-plan-exchanger-drop = The exchanger's own curve at the needed flow, corrected for the fluid, and 20 % more.
+
+# --- names of inputs -------------------------------------------------------
+
+input-plan-conservative-limit = Limit without a rating
+input-plan-unit-rating = Rating of the heat pump
+input-plan-cart-rating = Rating of the cart
+input-plan-usual-relief = Usual relief valve with a tank
+input-plan-capacity = Capacity of the heat pump
+input-plan-plastic-volume = Volume of the plastic pipe
+input-plan-rated-flow = Flow on the nameplate
+input-plan-transport-velocity = Velocity that carries air
+input-plan-bore = Bore
+input-plan-purge-flow = Purge flow
+input-plan-density = Density
+input-plan-viscosity = Viscosity
+input-plan-cart-flow = Flow of the cart
+input-plan-cart-head = Head of the cart
+input-plan-turnover = One turnover
+input-plan-turnovers = Turnovers
+input-plan-lowest-rating = Lowest rating
+input-plan-loop-volume = Volume of the loop
+input-plan-pressure-before = Pressure before
+input-plan-pressure-after = Pressure with the return shut
+input-plan-tank-diameter = Diameter of the tank
+input-plan-drop-without-air = Drop with no air at all
+input-plan-air-allowed = Air that may stay
+input-plan-target-freeze-point = Freeze point to reach
+input-plan-freeze-point-now = Freeze point before the dose
+input-plan-strength-after = Strength after, by volume
+input-plan-product-strength = Strength of the product, by volume
+input-plan-lowest-entering = Lowest entering water
+input-plan-water-change = Change of the water across the unit
+input-plan-lowest-leaving-water = Lowest leaving water
+input-plan-freeze-margin = Margin
+input-plan-heat-moved = Heat between unit and loop
+input-plan-needed-flow = Needed flow
+input-plan-loop-temperature = Temperature of the loop
+input-plan-drop-expected = Drop expected
+input-plan-least-pressure = Least pressure over the seasons
+input-plan-most-pressure = Highest pressure once left
+input-plan-leave-pressure = Pressure to leave
+input-plan-fall-by-relaxing = Fall by relaxing, most likely
+input-plan-fall-by-standard = Fall that the published test allows
+input-plan-static-pressure = Pressure at rest now
+
+# --- sources ---------------------------------------------------------------
+
+source-plan-pipe-standards = ASTM D3035 and F714, EN 12201-2, ASTM B88: dimensions of pipe
+source-plan-estar-nw-ghp = ENERGY STAR Homes Northwest, ground-source heat pump standard (2005), § 1.8
+source-plan-swamee-jain = P. Swamee and A. Jain, J. Hydraul. Div. ASCE 102 (1976) 657
+source-plan-elasticity = S. Timoshenko and J. Goodier, Theory of Elasticity, § 28; allowed air: own estimate
+source-plan-melinder = A. Melinder, Properties of Secondary Working Fluids for Indirect Systems, IIR 2010
+source-plan-ppi-handbook = Plastics Pipe Institute, Handbook of PE Pipe, chapter 3, appendix B
+source-plan-astm-f2164 = ASTM F2164
+source-plan-trade-standard = a North American trade standard for ground loops

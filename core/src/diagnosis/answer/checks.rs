@@ -260,19 +260,20 @@ fn greatest(values: impl Iterator<Item = (CauseIx, f64)>) -> impl Iterator<Item 
 
 impl Inference<'_> {
     /// Mutual information in bits, given the evidence, between the true level
-    /// of a finding that was not observed and a cause.
+    /// of a finding that was not observed and each cause, in the order of the graph.
     #[must_use]
-    pub fn information(&self, finding: FindingIx, cause: CauseIx) -> f64 {
-        Watch::new(self)
-            .of_level(finding)
-            .information(cause, self.cause(cause))
+    pub fn information(&self, finding: FindingIx) -> Vec<f64> {
+        self.about_causes(&Watch::new(self).of_level(finding))
     }
 
     /// Mutual information in bits, given the evidence, between what a check
-    /// would report on these findings and each cause.
+    /// would report on these findings and each cause, in the order of the graph.
     #[must_use]
     pub fn report_information(&self, findings: &[FindingIx]) -> Vec<f64> {
-        let outlook = Watch::new(self).of_reports(findings);
+        self.about_causes(&Watch::new(self).of_reports(findings))
+    }
+
+    fn about_causes(&self, outlook: &Outlook) -> Vec<f64> {
         let causes = self.graph().cause_places();
         causes
             .map(|cause| outlook.information(cause, self.cause(cause)))

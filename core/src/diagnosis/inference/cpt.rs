@@ -40,15 +40,6 @@ impl Unpushed {
             either: 1.0 - push.low - push.high,
         }
     }
-
-    /// What both leave alone.
-    pub(in crate::diagnosis) fn and(self, other: Self) -> Self {
-        Self {
-            low: self.low * other.low,
-            high: self.high * other.high,
-            either: self.either * other.either,
-        }
-    }
 }
 
 /// The distribution of the union of contributions, over nothing, `{low}`,
@@ -239,15 +230,15 @@ mod tests {
                 },
             );
             let push = Push { low, high: 0.3 };
-            let unpushed = Unpushed::by(finding.leak).and(Unpushed::by(push));
+            let (leak, parent) = (Unpushed::by(finding.leak), Unpushed::by(push));
             for at in 0..scale.count() {
                 let mut report = [0.0; 3];
                 report[at] = 1.0;
                 let terms = Terms::of(scale, &report);
                 let probability = terms.all
-                    + terms.low * unpushed.low
-                    + terms.high * unpushed.high
-                    + terms.either * unpushed.either;
+                    + terms.low * leak.low * parent.low
+                    + terms.high * leak.high * parent.high
+                    + terms.either * leak.either * parent.either;
                 assert!((probability - levels(&finding, [push])[at]).abs() < 1e-15);
             }
         }

@@ -22,6 +22,14 @@ use super::graph::{CauseIx, FindingIx, Graph, MechanismIx, Parent};
 use network::Network;
 use tree::{MAX_STATES, Table, Tree, Weights, Workspace};
 
+/// The priors of the causes and the readings of a case.
+pub(super) fn case_parts(
+    graph: &Graph,
+    case: &Case,
+) -> Result<(Vec<f64>, Vec<Observed>), CaseError> {
+    Ok((case::priors(graph, case)?, case::observed(graph, case)?))
+}
+
 /// A case worked out on a graph: the probability of everything given everything observed.
 pub struct Inference<'g> {
     graph: &'g Graph,
@@ -42,8 +50,7 @@ impl<'g> Inference<'g> {
     /// the wrong scale or a prior out of range, or is impossible under the
     /// graph (which takes hard evidence against certainties).
     pub fn new(graph: &'g Graph, case: &Case) -> Result<Self, CaseError> {
-        let priors = case::priors(graph, case)?;
-        let observed = case::observed(graph, case)?;
+        let (priors, observed) = case_parts(graph, case)?;
         let Network {
             cards,
             fixed,
@@ -64,7 +71,7 @@ impl<'g> Inference<'g> {
         let log_evidence = tree
             .inward(&mut room, &unary)
             .ok_or(CaseError::Impossible)?;
-        tree.outward(&mut room, &unary, true);
+        tree.outward(&mut room, true);
 
         let nodes = graph.causes().len() + graph.mechanisms().len();
         let beliefs = room.beliefs[..nodes].to_vec();

@@ -18,10 +18,10 @@ const NO_PUSH: Push = Push {
 
 /// One reading of a finding: a weight for each level, and what it is read with.
 #[derive(Debug, Clone, PartialEq)]
-pub(super) struct Reading {
-    pub(super) weights: [f64; 3],
-    pub(super) instrument: Option<CauseIx>,
-    pub(super) if_lying: f64,
+pub(in crate::diagnosis) struct Reading {
+    pub(in crate::diagnosis) weights: [f64; 3],
+    pub(in crate::diagnosis) instrument: Option<CauseIx>,
+    pub(in crate::diagnosis) if_lying: f64,
 }
 
 /// All readings of one finding.
@@ -51,6 +51,11 @@ impl Observed {
                 }
             })
             .product()
+    }
+
+    /// The readings.
+    pub(in crate::diagnosis) fn readings(&self) -> &[Reading] {
+        &self.readings
     }
 
     /// The instruments of the readings, each once.

@@ -101,7 +101,7 @@ impl<'a> Probe<'a> {
             let causes = probe.inference.graph.causes().len();
             match tree.inward(&mut probe.room, &probe.unary) {
                 Some(log) => {
-                    tree.outward(&mut probe.room, &probe.unary, false);
+                    tree.outward(&mut probe.room, false);
                     let beliefs = &probe.room.beliefs[..causes];
                     let log_weight = log - probe.inference.log_evidence;
                     Run {

@@ -6,9 +6,12 @@
 //! for each bucket, the derivative of that sum with respect to the message the
 //! bucket sent (reverse-mode differentiation, the same as the outward pass of
 //! Shafer and Shenoy). Message times derivative, spread over the bucket's
-//! table, is the joint probability of its variables with the evidence. There
-//! is no division and no subtraction, so every number keeps its relative
-//! precision however improbable the evidence is.
+//! table, is the joint probability of its variables with the evidence, and
+//! summed onto what a message says, divided by the message, it is the derivative
+//! for that message. (Where a message is 0 nothing behind it has any weight, and
+//! its derivative is not needed.) All numbers are non-negative and nothing is
+//! subtracted, so each keeps its relative precision however improbable the
+//! evidence is.
 //!
 //! Sources: R. Dechter, "Bucket elimination", Artificial Intelligence 113
 //! (1999); P. Shenoy and G. Shafer, "Axioms for probability and belief-function
@@ -65,7 +68,8 @@ pub(super) struct Tree {
 pub(super) struct Workspace {
     pub(super) values: Vec<f64>,
     adjoints: Vec<f64>,
-    scratch: Vec<f64>,
+    /// The product in each cell of each bucket, after [`Tree::inward`].
+    products: Vec<f64>,
     /// By what each bucket's message was divided.
     divisors: Vec<f64>,
     /// P(variable = state | evidence), after [`Tree::outward`].
@@ -202,8 +206,7 @@ impl Tree {
         room.adjoints.resize(self.arena, 0.0);
         room.divisors.resize(self.buckets.len(), 1.0);
         room.beliefs.resize(self.cards.len(), [0.0; MAX_STATES]);
-        let widest = self.buckets.iter().map(|bucket| bucket.inputs.len()).max();
-        room.scratch.resize(2 * widest.unwrap_or(0) + 2, 0.0);
+        room.products.resize(self.fixed.len(), 0.0);
     }
 
     /// Writes the values of an evidence table.
@@ -222,25 +225,27 @@ impl Tree {
         let mut log_sum = 0.0;
         for (at, bucket) in self.buckets.iter().enumerate() {
             let out = self.slots[bucket.out].clone();
-            let weights = &unary[bucket.variable];
-            let inputs = &self.inputs[bucket.inputs.clone()];
+            let weights = &unary[bucket.variable][..bucket.card];
+            let cells = bucket.fixed..bucket.fixed + bucket.size;
             let (before, rest) = room.values.split_at_mut(out.start);
             let message = &mut rest[..out.len()];
-            let fixed = &self.fixed[bucket.fixed..bucket.fixed + bucket.size];
-            let mut largest = 0.0_f64;
-            for (row, entry) in message.iter_mut().enumerate() {
-                let mut sum = 0.0;
-                for (state, weight) in weights.iter().enumerate().take(bucket.card) {
-                    let cell = row * bucket.card + state;
-                    let mut product = fixed[cell] * weight;
-                    for input in inputs {
-                        let at = self.maps[input.map.start + cell] as usize;
-                        product *= before[self.slots[input.slot].start + at];
-                    }
-                    sum += product;
+            let products = &mut room.products[cells.clone()];
+            let rows = products.chunks_exact_mut(bucket.card);
+            for (row, fixed) in rows.zip(self.fixed[cells].chunks_exact(bucket.card)) {
+                for ((product, fixed), weight) in row.iter_mut().zip(fixed).zip(weights) {
+                    *product = fixed * weight;
                 }
-                *entry = sum;
-                largest = largest.max(sum);
+            }
+            for input in &self.inputs[bucket.inputs.clone()] {
+                let values = &before[self.slots[input.slot].clone()];
+                for (product, &at) in products.iter_mut().zip(&self.maps[input.map.clone()]) {
+                    *product *= values[at as usize];
+                }
+            }
+            let mut largest = 0.0_f64;
+            for (entry, row) in message.iter_mut().zip(products.chunks_exact(bucket.card)) {
+                *entry = row.iter().sum();
+                largest = largest.max(*entry);
             }
             if largest <= 0.0 {
                 return None;
@@ -258,7 +263,7 @@ impl Tree {
     /// After [`Tree::inward`] on the same room: the probability of each state
     /// of each variable given the evidence, and, `with_evidence`, the
     /// derivatives for the evidence tables.
-    pub(super) fn outward(&self, room: &mut Workspace, unary: &[Weights], with_evidence: bool) {
+    pub(super) fn outward(&self, room: &mut Workspace, with_evidence: bool) {
         room.adjoints.fill(0.0);
         for (at, bucket) in self.buckets.iter().enumerate().rev() {
             let out = self.slots[bucket.out].clone();
@@ -266,64 +271,39 @@ impl Tree {
                 // Its message was scaled to 1, so beliefs come out as probabilities.
                 room.adjoints[out.start] = 1.0;
             }
-            let weights = &unary[bucket.variable];
-            let all = &self.inputs[bucket.inputs.clone()];
-            let told = if with_evidence {
-                all.len()
-            } else {
-                all.iter().take_while(|input| !input.is_evidence).count()
-            };
-            let (told, untold) = all.split_at(told);
             let (adjoints_in, adjoints_out) = room.adjoints.split_at_mut(out.start);
-            let scale = {
-                let total: f64 = room.values[out.clone()]
-                    .iter()
-                    .zip(&adjoints_out[..out.len()])
-                    .map(|(message, adjoint)| message * adjoint)
-                    .sum();
-                if total > 0.0 {
-                    1.0 / (total * room.divisors[at])
-                } else {
-                    0.0
-                }
+            let adjoints_out = &adjoints_out[..out.len()];
+            // The belief of a bucket sums to 1; making it so stops rounding
+            // from building up along the way.
+            let messages = &room.values[out];
+            let total: f64 = messages.iter().zip(adjoints_out).map(|(m, a)| m * a).sum();
+            let scale = if total > 0.0 {
+                1.0 / (total * room.divisors[at])
+            } else {
+                0.0
             };
+            let products = &mut room.products[bucket.fixed..bucket.fixed + bucket.size];
             let mut belief = [0.0; MAX_STATES];
-            for row in 0..out.len() {
-                // Rescaling by `scale` stops rounding from building up along the way.
-                let adjoint = adjoints_out[row] * scale;
-                if adjoint <= 0.0 {
-                    continue;
-                }
-                for state in 0..bucket.card {
-                    let cell = row * bucket.card + state;
-                    let mut base = adjoint * self.fixed[bucket.fixed + cell] * weights[state];
-                    for input in untold {
-                        let at = self.maps[input.map.start + cell] as usize;
-                        base *= room.values[self.slots[input.slot].start + at];
-                    }
-                    if base <= 0.0 {
-                        continue;
-                    }
-                    let count = told.len();
-                    let (ahead, values) = room.scratch.split_at_mut(count + 1);
-                    ahead[0] = base;
-                    for (at, input) in told.iter().enumerate() {
-                        let from = self.slots[input.slot].start
-                            + self.maps[input.map.start + cell] as usize;
-                        values[at] = room.values[from];
-                        ahead[at + 1] = ahead[at] * values[at];
-                    }
-                    belief[state] += ahead[count];
-                    let mut behind = 1.0;
-                    for (at, input) in told.iter().enumerate().rev() {
-                        let to = self.slots[input.slot].start
-                            + self.maps[input.map.start + cell] as usize;
-                        adjoints_in[to] += ahead[at] * behind;
-                        behind *= values[at];
-                    }
+            for (row, adjoint) in products.chunks_exact_mut(bucket.card).zip(adjoints_out) {
+                for (product, sum) in row.iter_mut().zip(&mut belief) {
+                    *product *= adjoint * scale;
+                    *sum += *product;
                 }
             }
             room.beliefs[bucket.variable] = belief;
+            for input in &self.inputs[bucket.inputs.clone()] {
+                if input.is_evidence && !with_evidence {
+                    break;
+                }
+                let slot = self.slots[input.slot].clone();
+                let adjoints = &mut adjoints_in[slot.clone()];
+                for (product, &to) in products.iter().zip(&self.maps[input.map.clone()]) {
+                    adjoints[to as usize] += product;
+                }
+                for (adjoint, &value) in adjoints.iter_mut().zip(&room.values[slot]) {
+                    *adjoint = if value > 0.0 { *adjoint / value } else { 0.0 };
+                }
+            }
         }
     }
 
@@ -428,14 +408,13 @@ mod tests {
             tree.set_evidence(&mut room, slot, &table.values);
         }
         let log_sum = tree.inward(&mut room, &unary).expect("possible");
-        tree.outward(&mut room, &unary, true);
+        tree.outward(&mut room, true);
         let all: Vec<Table> = fixed.iter().chain(&evidence).cloned().collect();
         let (sum, beliefs) = by_enumeration(&cards, &all, &unary);
         assert!((log_sum - sum.ln()).abs() < 1e-13);
-        for (variable, card) in cards.iter().enumerate() {
-            for state in 0..*card {
-                let difference = room.beliefs[variable][state] - beliefs[variable][state];
-                assert!(difference.abs() < 1e-14, "{variable} {state}");
+        for (got, want) in room.beliefs.iter().zip(&beliefs) {
+            for (got, want) in got.iter().zip(want) {
+                assert!((got - want).abs() < 1e-14, "{got} {want}");
             }
         }
     }

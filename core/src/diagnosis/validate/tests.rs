@@ -99,7 +99,6 @@ fn each_check_finds_its_fault_in_a_spoiled_example() {
                 "from = \"air-in-circuit\"",
                 "from = \"pressure-gauge-lies\"",
             )
-            .replacen("strength = 0.9", "strength = 0.9", 1)
             .replace(
                 "from = \"pressure-gauge-lies\"\nto = \"gas-in-fluid\"",
                 "from = \"pressure-gauge-lies\"\nto = \"static-pressure\"",

@@ -2,14 +2,17 @@
 
 use super::Evaluator;
 use crate::evidence::call::{Call, State, Taken};
-use crate::evidence::evaluation::{Compared, Evaluation, ratio};
+use crate::evidence::evaluation::{Compared, Evaluation};
 use crate::evidence::levels::Levels;
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::fluids::{Fluid, FluidKind};
+use crate::heat::flow::by_heat;
 use crate::hydraulics::component::{CurveTrust, FluidState, LossCurve, flow_from_drop};
 use crate::records::{OperatingMode, ReadingPoint};
 use crate::uncertainty::Uncertain;
-use crate::units::{Fraction, Power, PressureDifference, Quantity, Temperature, VolumeFlow};
+use crate::units::{
+    Fraction, Number, PressureDifference, Quantity, Temperature, TemperatureDifference, VolumeFlow,
+};
 
 /// Flow over the flow needed. Units are rated down to 2.25 gpm per ton where 3
 /// are usual (common practice, no source); a flow test passes within 10 % (North
@@ -216,7 +219,7 @@ pub(super) fn across<Q: Quantity>(values: &[Uncertain<Q>]) -> Option<Uncertain<Q
 /// Volumetric heat capacity of the fluid at a temperature, J/(m³·K), over the
 /// fluids it may be.
 pub(super) fn heat_capacity(call: &Call<'_>, t: Uncertain<Temperature>) -> Option<(f64, f64)> {
-    let capacities: Vec<Uncertain<crate::units::Number>> = possible_fluids(call)
+    let capacities: Vec<Uncertain<Number>> = possible_fluids(call)
         .into_iter()
         .filter_map(|(kind, w)| {
             let solution = Fluid::new(kind, w.value()).ok()?;
@@ -224,10 +227,7 @@ pub(super) fn heat_capacity(call: &Call<'_>, t: Uncertain<Temperature>) -> Optio
             let capacity = solution.density(at).ok()?.si() * solution.specific_heat(at).ok()?.si();
             let spread = solution.spread();
             let relative = spread.density.hypot(spread.specific_heat);
-            Some(Uncertain::relative(
-                crate::units::Number::from_si(capacity),
-                relative,
-            ))
+            Some(Uncertain::relative(Number::from_si(capacity), relative))
         })
         .collect();
     let mean = across(&capacities)?;
@@ -247,23 +247,20 @@ fn by_balance(call: &Call<'_>, mode: OperatingMode) -> Option<Way> {
     if change <= 0.0 {
         return None;
     }
-    let (temperature, _) = call.loop_temperature();
-    let capacity_per_volume = heat_capacity(call, temperature)?;
-    let carried = ratio(heat, (change, spread));
-    let (flow, standard) = ratio(carried, capacity_per_volume);
-    let flow = Uncertain::new(VolumeFlow::from_si(flow), standard);
+    let flows: Vec<Uncertain<VolumeFlow>> = possible_fluids(call)
+        .into_iter()
+        .filter_map(|(kind, w)| {
+            let solution = Fluid::new(kind, w.value()).ok()?;
+            let at = |taken: &Taken| liquid(solution, taken.uncertain());
+            by_heat(heat, at(&entering), at(&leaving), solution).ok()
+        })
+        .map(|propagated| propagated.result)
+        .collect();
+    let flow = across(&flows)?;
+    let change = Uncertain::new(TemperatureDifference::from_si(change), spread);
     let reasoning = Reasoning::new("flow-by-heat", Authority::CommonPractice)
-        .with(
-            "heat-moved",
-            Figure::uncertain(Uncertain::new(Power::from_si(heat.0), heat.1)),
-        )
-        .with(
-            "water-change",
-            Figure::uncertain(Uncertain::new(
-                crate::units::TemperatureDifference::from_si(change),
-                spread,
-            )),
-        );
+        .with("heat-moved", Figure::uncertain(heat))
+        .with("water-change", Figure::uncertain(change));
     let parts = [
         Some(&entering),
         Some(&leaving),

@@ -5,11 +5,19 @@
 //! measured with what the physics expects of this system, and carries every
 //! uncertainty into the likelihood.
 
+mod air;
+mod circuits;
+mod computed;
 mod flow;
 pub(super) mod freeze;
 mod pressure;
 mod pump;
+mod solids;
 mod split;
+mod tank;
+mod trend;
+mod unit;
+mod water;
 
 use super::call::Call;
 use super::evaluation::Evaluation;
@@ -46,16 +54,40 @@ impl Evaluator {
 pub const ALL: &[Evaluator] = &[
     pressure::STATIC_PRESSURE,
     pressure::PRESSURE_UNEXPLAINED,
+    trend::STATIC_PRESSURE_TREND,
+    trend::FALL_SHRINKS,
     pressure::SUCTION_PRESSURE,
+    tank::TANK_PRE_CHARGE,
+    tank::RESERVOIR_LEVEL,
+    tank::FLUID_LOST,
+    air::DEAD_HEAD_AIR,
     flow::LOOP_FLOW,
-    split::TEMPERATURE_SPLIT,
+    solids::STRAINER_DROP,
+    solids::EXCHANGER_DROP,
     pump::CIRCULATOR_RISE,
     pump::SHUT_OFF_RISE,
     pump::CIRCULATOR_POWER,
     pump::CIRCULATOR_BODY_HOT,
+    computed::FLOW_SHORT,
+    computed::COLD_FILM,
+    computed::LENGTH_SHORT,
+    computed::CIRCUITS_UNEVEN,
+    circuits::RETURNS_DIFFER,
     freeze::FREEZE_PROTECTION,
     freeze::FREEZE_SAMPLES_DIFFER,
     freeze::GRAVITY_DISAGREES,
+    split::TEMPERATURE_SPLIT,
+    unit::ENTERING_WATER,
+    unit::APPROACH,
+    unit::SUPERHEAT_GRADED,
+    unit::SUBCOOLING_GRADED,
+    unit::UNIT_POWER,
+    unit::UNIT_CAPACITY,
+    unit::AIR_CHANGE,
+    water::SCALING_WATER,
+    water::IRON_IN_WATER,
+    water::CORROSIVE_WATER,
+    water::FLUID_ACIDITY,
 ];
 
 /// The names of all evaluators, for the validation of the rule graph.

@@ -171,7 +171,8 @@ fn computable(model: &LoopModel, temperature: Uncertain<Temperature>) -> Uncerta
     )
 }
 
-fn unknowns(call: &Call<'_>) -> Unknowns {
+/// What is not known of pipe, surround and fluid.
+pub(super) fn unknowns(call: &Call<'_>) -> Unknowns {
     let kind = call
         .file
         .system

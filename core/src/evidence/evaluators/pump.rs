@@ -6,6 +6,8 @@ use crate::evidence::call::{Call, State, Taken};
 use crate::evidence::evaluation::{Compared, Evaluation};
 use crate::evidence::levels::Levels;
 use crate::figures::{Authority, Figure, Reasoning};
+use crate::hydraulics::network::PumpState;
+use crate::hydraulics::network::ground_loop::FlowPump;
 use crate::hydraulics::pump::PumpCurve;
 use crate::records::{CirculatorPiping, ReadingPoint};
 use crate::uncertainty::{Uncertain, propagate};
@@ -109,6 +111,18 @@ impl Circulators {
             .sum::<Option<f64>>()?;
         let head = if self.parallel { sum / n } else { sum };
         head.is_finite().then_some(Length::from_si(head))
+    }
+
+    /// As parts of a network, all running.
+    pub fn into_pumps(self) -> Vec<FlowPump> {
+        self.pumps
+            .into_iter()
+            .map(|(curve, speed)| FlowPump {
+                curve,
+                state: PumpState::Running(speed),
+                check_valve: None,
+            })
+            .collect()
     }
 
     /// Flow at which the set gives a head, by halving; none above shut-off.

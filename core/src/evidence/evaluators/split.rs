@@ -6,9 +6,10 @@ use crate::evidence::call::{Call, Taken};
 use crate::evidence::evaluation::{Compared, Evaluation, ratio};
 use crate::evidence::levels::Levels;
 use crate::figures::{Authority, Figure, Reasoning};
+use crate::heat::flow::{extraction, rejection};
 use crate::records::{OperatingMode, ReadingPoint};
 use crate::uncertainty::Uncertain;
-use crate::units::{Quantity, Temperature, TemperatureDifference};
+use crate::units::{Power, Quantity, Temperature, TemperatureDifference};
 
 /// Change of the water over that of a unit at its rated heat and needed flow.
 /// Judgement; the rated change itself follows from the heat balance.
@@ -44,7 +45,7 @@ fn split(call: &Call<'_>) -> Vec<Evaluation> {
             let reasoning = Reasoning::new("rated-split", Authority::CommonPractice)
                 .with(
                     "heat-moved",
-                    Figure::uncertain(Uncertain::new(crate::units::Power::from_si(heat.0), heat.1)),
+                    Figure::uncertain(Uncertain::new(Power::from_si(heat.0), heat.1)),
                 )
                 .with("needed-flow", Figure::uncertain(call.model.demand.flow))
                 .with(
@@ -128,31 +129,38 @@ pub(super) fn heat_moved(
     mode: OperatingMode,
     capacity: &Taken,
     power: Option<&Taken>,
-) -> (f64, f64) {
-    let sign = if mode == OperatingMode::Cooling {
-        1.0
-    } else {
-        -1.0
+) -> Uncertain<Power> {
+    let cooling = mode == OperatingMode::Cooling;
+    let rated = || {
+        // Efficiency of the day strays from the rated one by about a fifth. Judgement.
+        let share = rated_input(call, mode) / rated_capacity(call, mode);
+        Uncertain::relative(Power::from_si(share * capacity.si), 0.2)
     };
-    match power {
-        Some(power) => (
-            capacity.si + sign * power.si,
-            capacity.standard.hypot(power.standard),
-        ),
-        None => {
-            let demand = &call.model.demand;
-            let rated = if mode == OperatingMode::Cooling {
-                demand.rejection
-            } else {
-                demand.extraction
-            };
-            let share = rated.value().si() / demand.capacity.value().si();
-            // Efficiency of the day strays from the rated one by about a sixth. Judgement.
-            let spread = 0.06 * capacity.si;
-            (
-                capacity.si * share,
-                (capacity.standard * share).hypot(spread),
-            )
-        }
+    let input = power.map_or_else(rated, Taken::uncertain);
+    if cooling {
+        rejection(capacity.uncertain(), input)
+    } else {
+        extraction(capacity.uncertain(), input)
     }
+}
+
+/// Rated capacity of a mode, or the one that sizes the loop.
+pub(super) fn rated_capacity(call: &Call<'_>, mode: OperatingMode) -> Power {
+    let unit = call.file.system.heat_pump.as_ref();
+    let own = unit.and_then(|unit| match mode {
+        OperatingMode::Cooling => unit.cooling_capacity,
+        _ => unit.heating_capacity,
+    });
+    own.map_or(call.model.demand.capacity.value(), |own| own.get())
+}
+
+/// Rated electric input of a mode: what rejection adds to the capacity, or
+/// extraction lacks from it.
+pub(super) fn rated_input(call: &Call<'_>, mode: OperatingMode) -> Power {
+    let demand = &call.model.demand;
+    let heat = match mode {
+        OperatingMode::Cooling => demand.rejection,
+        _ => demand.extraction,
+    };
+    Power::from_si((heat.value() - rated_capacity(call, mode)).si().abs())
 }

@@ -4,7 +4,9 @@ mod facts;
 mod freeze;
 mod gathering;
 mod hydraulics;
+mod others;
 mod pressure;
+mod words;
 
 use super::*;
 use crate::diagnosis::Likelihood;

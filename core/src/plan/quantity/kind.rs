@@ -1,8 +1,7 @@
 //! The quantities that steps ask for.
 
-use super::ValueKind;
 use crate::plan::terms::terms;
-use serde::{Serialize, Serializer};
+use crate::units::{Dimension, Unit};
 
 terms! {
     /// A quantity computed for one system and shown at a step.
@@ -13,6 +12,8 @@ terms! {
         NeededFlow "needed-flow",
         /// Lowest pressure rating known in the system, or the conservative one.
         LowestRating "lowest-rating",
+        /// Flow that shows that the work was good.
+        LeastFlow "least-flow",
         /// Flow that carries air out of a section, at the transport velocity.
         PurgeFlow "purge-flow",
         /// Pressure lost in loop and hoses at the purge flow.
@@ -59,10 +60,14 @@ terms! {
         LeavePressureLow "leave-pressure-low",
         /// Upper end of what may be left today.
         LeavePressureHigh "leave-pressure-high",
-        /// Lower end of what the gauge should read over the seasons.
-        PressureLow "pressure-low",
-        /// Upper end of what the gauge should read over the seasons.
-        PressureHigh "pressure-high",
+        /// Lower end of what the gauge should read at the rechecks.
+        RecheckLow "recheck-low",
+        /// Upper end of what the gauge should read at the rechecks.
+        RecheckHigh "recheck-high",
+        /// Lowest that the gauge may reach over the seasons.
+        SeasonLow "season-low",
+        /// Highest that the gauge may reach over the seasons.
+        SeasonHigh "season-high",
         /// Fluid missing from the loop.
         MissingVolume "missing-volume",
         /// Fluid to let out of the loop.
@@ -87,8 +92,8 @@ terms! {
 }
 
 impl QuantityKind {
-    /// The kind of its value.
-    pub fn value_kind(self) -> ValueKind {
+    /// What it measures.
+    pub fn dimension(self) -> Dimension {
         match self {
             Self::LoopVolume
             | Self::DeadHeadAir
@@ -96,36 +101,47 @@ impl QuantityKind {
             | Self::DrainVolume
             | Self::DilutionVolume
             | Self::MissingVolume
-            | Self::ReleaseVolume => ValueKind::Volume,
-            Self::NeededFlow | Self::PurgeFlow => ValueKind::VolumeFlow,
+            | Self::ReleaseVolume => Dimension::Volume,
+            Self::NeededFlow | Self::LeastFlow | Self::PurgeFlow => Dimension::VolumeFlow,
             Self::LowestRating
             | Self::DeadHeadPressure
             | Self::StretchPressure
             | Self::LeavePressure
             | Self::LeavePressureLow
             | Self::LeavePressureHigh
-            | Self::PressureLow
-            | Self::PressureHigh
+            | Self::RecheckLow
+            | Self::RecheckHigh
+            | Self::SeasonLow
+            | Self::SeasonHigh
             | Self::TankPreCharge
-            | Self::SuctionFloor => ValueKind::GaugePressure,
-            Self::PurgeLoss | Self::HoldFallLimit | Self::ExchangerDropHigh => {
-                ValueKind::PressureDifference
-            }
-            Self::CartVelocity => ValueKind::Velocity,
-            Self::PurgeGroups => ValueKind::Number,
+            | Self::SuctionFloor => Dimension::Pressure,
+            Self::PurgeLoss | Self::HoldFallLimit | Self::ExchangerDropHigh => Dimension::Pressure,
+            Self::CartVelocity => Dimension::Velocity,
+            Self::PurgeGroups => Dimension::Number,
             Self::TurnoverTime
             | Self::FlushTime
             | Self::PurgeTime
             | Self::UnitFlushTime
             | Self::MixTime
-            | Self::HoldTime => ValueKind::Duration,
-            Self::CoarseFilter | Self::FineFilter | Self::DeadHeadLimit => ValueKind::Length,
+            | Self::HoldTime => Dimension::Duration,
+            Self::CoarseFilter | Self::FineFilter | Self::DeadHeadLimit => Dimension::Length,
             Self::TargetFreezePoint | Self::FreezePointFloor | Self::LowestLeavingWater => {
-                ValueKind::Temperature
+                Dimension::Temperature
             }
             Self::TemperatureChangeLow | Self::TemperatureChangeHigh => {
-                ValueKind::TemperatureDifference
+                Dimension::TemperatureDifference
             }
+        }
+    }
+}
+
+impl QuantityKind {
+    /// Units it reads best in, US and SI, where the usual ones would not do.
+    pub fn units(self) -> Option<(Unit, Unit)> {
+        match self {
+            Self::DeadHeadLimit => Some((Unit::Inch, Unit::Centimetre)),
+            Self::CoarseFilter | Self::FineFilter => Some((Unit::Micrometre, Unit::Micrometre)),
+            _ => None,
         }
     }
 }

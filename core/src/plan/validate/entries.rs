@@ -5,11 +5,12 @@ use crate::plan::build::{looked, mode};
 use crate::plan::file::{LimitEntry, ProcedureFile};
 use crate::plan::id::is_well_formed;
 use crate::plan::library::Origin;
-use crate::plan::quantity::{QuantityKind, ValueKind};
+use crate::plan::quantity::{QuantityKind, written};
 use crate::plan::terms::{
     FlowCentreKind, Hazard, Observation, ProofTime, Rule, Section, Side, Stage, TimerKind,
 };
 use crate::records::ReadingPoint;
+use crate::units::Dimension;
 use std::collections::BTreeSet;
 
 type Ids = Vec<(&'static str, fn(&ProcedureFile) -> Vec<&str>)>;
@@ -265,25 +266,29 @@ pub(super) fn values_fit(parsed: &Parsed, out: &mut Findings) {
     for (file, step) in parsed.located(|file| &file.step) {
         for timer in &step.timers {
             if !(timer.minutes > 0.0 && timer.minutes.is_finite()) {
-                let fault = bad("timers.minutes", timer.minutes, "min", ValueKind::Duration);
+                let fault = bad("timers.minutes", timer.minutes, "min", Dimension::Duration);
                 out.add(file, &step.id, fault);
             }
-            let kind = ValueKind::Duration;
-            quantity_fits("timers", timer.quantity.as_ref(), kind, |fault| {
-                out.add(file, &step.id, fault);
-            });
+            quantity_fits(
+                "timers",
+                timer.quantity.as_ref(),
+                Dimension::Duration,
+                |fault| {
+                    out.add(file, &step.id, fault);
+                },
+            );
         }
         for criterion in &step.gate {
-            let Some((_, kind)) = looked(criterion) else {
+            let Some((_, dimension)) = looked(criterion) else {
                 continue;
             };
             if let Some(value) = criterion.value
-                && kind.written(value, &criterion.unit).is_none()
+                && written(dimension, value, &criterion.unit).is_none()
             {
-                let fault = bad("gate.value", value, &criterion.unit, kind);
+                let fault = bad("gate.value", value, &criterion.unit, dimension);
                 out.add(file, &step.id, fault);
             }
-            quantity_fits("gate", criterion.quantity.as_ref(), kind, |fault| {
+            quantity_fits("gate", criterion.quantity.as_ref(), dimension, |fault| {
                 out.add(file, &step.id, fault);
             });
         }
@@ -293,30 +298,30 @@ pub(super) fn values_fit(parsed: &Parsed, out: &mut Findings) {
             continue;
         };
         for end in [&proof.at_least, &proof.at_most].into_iter().flatten() {
-            limit_fits(end, point.kind().into(), |fault| {
+            limit_fits(end, point.kind().dimension(), |fault| {
                 out.add(file, &proof.id, fault);
             });
         }
     }
 }
 
-fn bad(field: &'static str, value: f64, unit: &str, kind: ValueKind) -> Fault {
+fn bad(field: &'static str, value: f64, unit: &str, dimension: Dimension) -> Fault {
     Fault::BadValue {
         field,
         value,
         unit: unit.to_owned(),
-        kind: kind.id(),
+        dimension,
     }
 }
 
 fn quantity_fits(
     field: &'static str,
     quantity: Option<&String>,
-    kind: ValueKind,
+    dimension: Dimension,
     mut report: impl FnMut(Fault),
 ) {
     if let Some(quantity) = quantity.and_then(|id| QuantityKind::from_id(id))
-        && quantity.value_kind() != kind
+        && quantity.dimension() != dimension
     {
         report(Fault::WrongKind {
             field,
@@ -325,14 +330,14 @@ fn quantity_fits(
     }
 }
 
-fn limit_fits(end: &LimitEntry, kind: ValueKind, mut report: impl FnMut(Fault)) {
+fn limit_fits(end: &LimitEntry, dimension: Dimension, mut report: impl FnMut(Fault)) {
     if let Some(value) = end.value
-        && kind.written(value, &end.unit).is_none()
+        && written(dimension, value, &end.unit).is_none()
     {
-        report(bad("value", value, &end.unit, kind));
+        report(bad("value", value, &end.unit, dimension));
     }
     if end.value.is_none() && end.quantity.is_none() {
         report(Fault::NoValue { field: "value" });
     }
-    quantity_fits("value", end.quantity.as_ref(), kind, report);
+    quantity_fits("value", end.quantity.as_ref(), dimension, report);
 }

@@ -98,6 +98,23 @@ pub fn structure(parsed: &Parsed) -> Vec<Problem> {
     all
 }
 
+/// Every check of some files: reading, structure, the texts of a catalog, and
+/// all plans of one and two procedures.
+pub fn everything(
+    files: &[SourceText<'_>],
+    language: &str,
+    has: impl Fn(&str) -> bool,
+) -> Vec<Problem> {
+    match super::Library::load(files) {
+        Err(problems) => problems,
+        Ok(library) => {
+            let mut problems = texts(&library, language, has);
+            problems.extend(plans(&library));
+            problems
+        }
+    }
+}
+
 /// Names of all checks, those of [`structure`] first.
 pub fn check_names() -> impl Iterator<Item = &'static str> {
     ["files-read"]

@@ -1,6 +1,7 @@
 //! What a check of the procedure files can find.
 
 use crate::plan::rules::Violation;
+use crate::units::Dimension;
 use thiserror::Error;
 
 /// One problem: which check found it, where, and what it is.
@@ -75,7 +76,7 @@ pub enum Fault {
         field: &'static str,
     },
     /// A number cannot be.
-    #[error("{field} is {value} {unit}, which is not a {kind}")]
+    #[error("{field} is {value} {unit}, which is not a value of {dimension:?}")]
     BadValue {
         /// The field.
         field: &'static str,
@@ -83,8 +84,8 @@ pub enum Fault {
         value: f64,
         /// The unit.
         unit: String,
-        /// The kind of quantity it should be.
-        kind: &'static str,
+        /// What it should measure.
+        dimension: Dimension,
     },
     /// A source mark is missing or malformed.
     #[error("{field} has no source mark")]

@@ -1,7 +1,7 @@
 //! The checks find what they are there to find, all at once.
 
 use super::*;
-use crate::plan::{FILES, Library, SourceText, load};
+use crate::plan::{FILES, SourceText, load};
 
 /// Names of the checks that complain about a file, in order.
 fn complaints(text: &str) -> Vec<String> {
@@ -178,20 +178,23 @@ fn the_shipped_procedures_pass_every_check() {
 }
 
 #[test]
-fn every_pair_of_shipped_procedures_keeps_the_rules() {
-    let library: Library = load().unwrap();
-    let shown: Vec<String> = plans(&library).iter().map(ToString::to_string).collect();
-    assert!(shown.is_empty(), "{}", shown.join("\n"));
-}
-
-#[test]
-fn the_shipped_procedures_have_all_their_texts() {
+fn every_pair_of_shipped_procedures_keeps_the_rules_and_has_its_words() {
     use crate::text::{Language, catalog};
-    let library = load().unwrap();
     for language in Language::ALL {
         let catalog = catalog(language);
-        let missing = texts(&library, language.tag(), |key| catalog.has(key));
-        let shown: Vec<String> = missing.iter().map(ToString::to_string).collect();
+        let problems = everything(FILES, language.tag(), |key| catalog.has(key));
+        let shown: Vec<String> = problems.iter().map(ToString::to_string).collect();
         assert!(shown.is_empty(), "{}", shown.join("\n"));
+    }
+}
+
+/// The rule graph names procedures; what is done in them is here.
+#[test]
+fn every_procedure_of_the_rule_graph_is_here() {
+    let graph = crate::diagnosis::shipped::load().unwrap();
+    let library = load().unwrap();
+    for procedure in graph.procedures() {
+        let id = crate::plan::ProcedureId::new(procedure.id.as_str());
+        assert!(library.procedure(&id).is_some(), "{id}");
     }
 }

@@ -2,7 +2,7 @@
 
 use super::{Fault, Problem};
 use crate::plan::Library;
-use crate::plan::quantity::QuantityKind;
+use crate::plan::quantity::{Lack, QuantityKind, Remark};
 use crate::plan::terms::{
     FlowCentreKind, Hazard, Observation, ProofTime, Rule, Section, Side, Stage, TimerKind,
 };
@@ -47,6 +47,12 @@ pub fn text_keys(library: &Library) -> Vec<(String, String)> {
         FlowCentreKind "plan-flow-centre",
         QuantityKind "plan-quantity"
     );
+    for lack in Lack::ALL {
+        need("plan-lack", lack.id());
+    }
+    for id in Remark::IDS {
+        need("plan-remark", id);
+    }
     keys
 }
 

@@ -78,7 +78,7 @@ impl BarChart {
             let role = if bar.strong {
                 Role::Primary
             } else {
-                Role::Secondary
+                Role::Muted
             };
             let fill = |at, width, role| Shape::Box {
                 at,

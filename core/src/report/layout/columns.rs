@@ -28,7 +28,9 @@ impl Ask {
     fn share(&self) -> Option<f32> {
         match self.width {
             Width::Natural => None,
-            Width::Share(weight) if weight.is_finite() && weight > 0.0 => Some(weight),
+            Width::Share(weight) if weight.is_finite() && weight > 0.0 => {
+                Some(weight.clamp(0.01, 100.0))
+            }
             Width::Share(_) => Some(1.0),
         }
     }
@@ -89,11 +91,36 @@ pub fn widths(asks: &[Ask], room: f32) -> Vec<f32> {
     };
     let rest = (room - given.iter().sum::<f32>()).max(0.0);
     given.reverse();
-    asks.iter()
+    let widths = asks
+        .iter()
         .map(|ask| match ask.share() {
             Some(weight) => rest * weight / weights,
             None => given.pop().unwrap_or(0.0),
         })
+        .collect();
+    raise(widths, asks, room)
+}
+
+/// Brings columns with a tiny share up to their floor, at the cost of the others.
+fn raise(widths: Vec<f32>, asks: &[Ask], room: f32) -> Vec<f32> {
+    #[allow(clippy::cast_precision_loss)]
+    let fair = room / asks.len().max(1) as f32;
+    let floors: Vec<f32> = asks.iter().map(|ask| ask.floor().min(fair)).collect();
+    let above = |(width, floor): (&f32, &f32)| (width - floor).max(0.0);
+    let lack: f32 = widths
+        .iter()
+        .zip(&floors)
+        .map(|(width, floor)| (floor - width).max(0.0))
+        .sum();
+    let spare: f32 = widths.iter().zip(&floors).map(above).sum();
+    if lack <= 0.0 || spare <= 0.0 {
+        return widths;
+    }
+    let part = (lack / spare).min(1.0);
+    widths
+        .iter()
+        .zip(&floors)
+        .map(|pair| pair.1.max(*pair.0) - part * above(pair))
         .collect()
 }
 
@@ -184,6 +211,21 @@ mod tests {
         assert!(bands.iter().all(|band| band[0] == 0));
         let rest: Vec<usize> = bands.iter().flat_map(|band| band[1..].to_vec()).collect();
         assert_eq!(rest, (1..41).collect::<Vec<_>>());
+    }
+
+    #[test]
+    fn a_tiny_share_still_holds_its_words() {
+        let share = |least, weight| Ask {
+            least,
+            most: 900.0,
+            width: Width::Share(weight),
+        };
+        let given = widths(
+            &[share(30.0, 1e-30), share(400.0, 1e30), natural(20.0, 300.0)],
+            400.0,
+        );
+        assert!(given[0] >= 29.9, "{given:?}");
+        assert!(total(&given) <= 400.1, "{given:?}");
     }
 
     #[test]

@@ -1,0 +1,183 @@
+//! What the system should show when it runs.
+
+use super::{Known, Lack, QuantityKind as Q, Sheet};
+use crate::figures::{Authority, Figure, Reasoning};
+use crate::fluids::Fluid;
+use crate::hydraulics::component::{FluidState, LossCurve};
+use crate::hydraulics::suction::TRADE_LEAST;
+use crate::model::Assumption;
+use crate::records::OperatingMode;
+use crate::uncertainty::{Uncertain, propagate};
+use crate::units::{
+    GaugePressure, Power, PressureDifference, Quantity, Temperature, TemperatureDifference, Unit,
+    VolumeFlow,
+};
+
+/// Share of the rated flow that shows that the work was good: flow within
+/// 10 %, from memory of a North American trade standard for ground loops.
+const WITHIN: f64 = 0.9;
+/// The same where only the capacity is known: the lower end of 2.25 to 3 gpm
+/// per ton, common practice, no source.
+const LEAST_GPM_PER_TON: f64 = 2.25;
+/// Water temperature for which exchanger curves are printed where the curve
+/// does not say. Judgement.
+const CURVE_CELSIUS: f64 = 20.0;
+/// Relative uncertainty of a printed exchanger curve. Judgement.
+const CURVE_SPREAD: f64 = 0.1;
+/// Temperatures at which the water's change is told, °C: the middle of the
+/// usual entering water in heating and in cooling. Common practice, no source.
+const HEATING_CELSIUS: f64 = 4.0;
+const COOLING_CELSIUS: f64 = 23.0;
+
+pub(super) fn compute(known: &Known<'_>, sheet: &mut Sheet) {
+    flow(known, sheet);
+    suction(known, sheet);
+    changes(known, sheet);
+    exchanger(known, sheet);
+}
+
+fn flow(known: &Known<'_>, sheet: &mut Sheet) {
+    let demand = &known.model.demand;
+    let by_capacity = known
+        .model
+        .assumptions
+        .contains(&Assumption::FlowByCapacity);
+    let needed = Figure::uncertain(demand.flow);
+    let capacity = Figure::uncertain(demand.capacity).shown_in(Unit::Ton, Unit::Kilowatt);
+    let (why, least) = if by_capacity {
+        let tons = Unit::Ton.from_si(demand.capacity.value().si());
+        let least = Unit::GallonPerMinute.to_si(LEAST_GPM_PER_TON * tons);
+        let why = Reasoning::new("plan-flow-by-capacity", Authority::CommonPractice)
+            .with("plan-capacity", capacity);
+        (why, VolumeFlow::from_si(least))
+    } else {
+        let why = Reasoning::new(
+            "plan-flow-rated",
+            Authority::FromMemory("plan-trade-standard"),
+        )
+        .with("plan-rated-flow", needed);
+        (why, demand.flow.value() * WITHIN)
+    };
+    let least = match demand.least_flow {
+        Some(own) if own > least => own,
+        _ => least,
+    };
+    sheet.add(Q::NeededFlow, needed, why.clone());
+    sheet.add(Q::LeastFlow, Figure::exact(least), why);
+}
+
+fn suction(known: &Known<'_>, sheet: &mut Sheet) {
+    let asked = known
+        .file
+        .system
+        .circulators
+        .iter()
+        .filter_map(|circulator| circulator.minimum_suction)
+        .map(|pressure| pressure.get().si())
+        .fold(TRADE_LEAST, f64::max);
+    sheet.add(
+        Q::SuctionFloor,
+        Figure::exact(GaugePressure::from_si(asked)),
+        Reasoning::new("plan-suction-floor", Authority::CommonPractice),
+    );
+}
+
+/// Change of the water across the unit: heat over flow, density and specific
+/// heat. The fluid's own uncertainty is small beside that of heat and flow.
+pub(super) fn change(
+    known: &Known<'_>,
+    heat: Uncertain<Power>,
+    mode: OperatingMode,
+) -> Uncertain<TemperatureDifference> {
+    let celsius = match mode {
+        OperatingMode::Cooling => COOLING_CELSIUS,
+        _ => HEATING_CELSIUS,
+    };
+    let at = known
+        .model
+        .fluid
+        .computable(Temperature::from_celsius(celsius));
+    let fluid = known.model.fluid.solution();
+    let carried = |heat: Power, flow: VolumeFlow| {
+        let per_kelvin = flow.heat(
+            fluid.density(at)?,
+            fluid.specific_heat(at)?,
+            TemperatureDifference::from_si(1.0),
+        );
+        Ok::<_, crate::fluids::FluidError>(TemperatureDifference::from_si(heat / per_kelvin))
+    };
+    let flow = known.model.demand.flow;
+    propagate((heat, flow), |(heat, flow)| carried(heat, flow)).map_or(
+        Uncertain::new(TemperatureDifference::from_si(4.0), 1.5),
+        |propagated| propagated.result,
+    )
+}
+
+fn changes(known: &Known<'_>, sheet: &mut Sheet) {
+    let demand = &known.model.demand;
+    let now = known.conditions.loop_temperature.value().celsius();
+    // The mode in which the unit can be run today: heat is taken from a warm
+    // loop as well, but a cold loop is not warmed by cooling a cold house.
+    let (mode, heat) = if now > 0.5 * (HEATING_CELSIUS + COOLING_CELSIUS) {
+        (OperatingMode::Cooling, demand.rejection)
+    } else {
+        (OperatingMode::Heating, demand.extraction)
+    };
+    let expected = change(known, heat, mode);
+    let (low, high) = expected.interval(2.0);
+    let formula = match mode {
+        OperatingMode::Cooling => "plan-change-cooling",
+        _ => "plan-change-heating",
+    };
+    let why = || {
+        Reasoning::new(formula, Authority::Published("plan-melinder"))
+            .with("plan-heat-moved", Figure::uncertain(heat))
+            .with("plan-needed-flow", Figure::uncertain(demand.flow))
+            .with("plan-water-change", Figure::uncertain(expected))
+    };
+    let low = if low.si() > 0.0 {
+        low
+    } else {
+        TemperatureDifference::ZERO
+    };
+    sheet.add(Q::TemperatureChangeLow, Figure::exact(low), why());
+    sheet.add(Q::TemperatureChangeHigh, Figure::exact(high), why());
+}
+
+fn exchanger(known: &Known<'_>, sheet: &mut Sheet) {
+    let unit = known.file.system.heat_pump.as_ref();
+    let exchanger = unit.and_then(|unit| unit.exchanger.as_ref());
+    let points: Vec<(VolumeFlow, PressureDifference)> = exchanger
+        .into_iter()
+        .flat_map(|exchanger| &exchanger.curve)
+        .map(|point| (point.flow.get(), point.drop.get()))
+        .collect();
+    if points.is_empty() {
+        sheet.lack(&[Q::ExchangerDropHigh], Lack::ExchangerCurve);
+        return;
+    }
+    let printed = exchanger
+        .and_then(|exchanger| exchanger.curve_temperature)
+        .map_or(Temperature::from_celsius(CURVE_CELSIUS), |t| t.get());
+    let at = known.computable().value();
+    let fluid = known.model.fluid.solution();
+    let curve = FluidState::of(Fluid::WATER, printed)
+        .ok()
+        .and_then(|water| LossCurve::through(&points, water).ok());
+    let state = FluidState::of(fluid, at).ok();
+    let (Some(curve), Some(state)) = (curve, state) else {
+        sheet.lack(&[Q::ExchangerDropHigh], Lack::OutsideModel);
+        return;
+    };
+    let needed = known.model.demand.flow.value();
+    let drop = Uncertain::relative(curve.pressure_drop(needed, state), CURVE_SPREAD);
+    let why = Reasoning::new("plan-exchanger-drop", Authority::Judgement)
+        .with("plan-needed-flow", Figure::exact(needed))
+        .with("plan-loop-temperature", Figure::exact(at))
+        .with("plan-drop-expected", Figure::uncertain(drop));
+    sheet.add(
+        Q::ExchangerDropHigh,
+        Figure::exact(drop.interval(2.0).1),
+        why,
+    );
+}

@@ -1,0 +1,349 @@
+//! All quantities of one system together.
+
+use super::{QuantityKind, dead_head, dose, purge, running, static_pressure};
+use crate::figures::{Authority, Figure, Reasoning};
+use crate::model::{Assumption, LoopModel};
+use crate::records::visit_file::VisitFile;
+use crate::records::{Phase, ReadingPoint};
+use crate::uncertainty::Uncertain;
+use crate::units::{GaugePressure, Quantity, Temperature, Unit};
+
+/// What the day brings.
+#[derive(Copy, Clone, PartialEq, Debug)]
+pub struct Conditions {
+    /// Mean temperature of the loop now.
+    pub loop_temperature: Uncertain<Temperature>,
+    /// Lowest water that will leave the heat pump, if something better than the
+    /// usual is known.
+    pub lowest_leaving: Option<Uncertain<Temperature>>,
+}
+
+/// Everything that quantities are computed from.
+#[derive(Copy, Clone, Debug)]
+pub struct Known<'a> {
+    /// The records.
+    pub file: &'a VisitFile,
+    /// What is believed of the system.
+    pub model: &'a LoopModel,
+    /// The day.
+    pub conditions: Conditions,
+    /// Whether the loop is filled afresh with water before the dose.
+    pub refilled: bool,
+}
+
+impl Known<'_> {
+    /// The last reading of a point as it was met, with its uncertainty.
+    pub(super) fn read<Q: Quantity>(&self, point: ReadingPoint) -> Option<Uncertain<Q>> {
+        let readings = self.file.visit.readings.iter().rev();
+        readings
+            .filter(|reading| reading.point() == point && reading.phase == Phase::Found)
+            .find_map(|reading| {
+                let value = reading.quantity::<Q>()?;
+                Some(Uncertain::new(value, reading.standard_uncertainty()))
+            })
+    }
+    /// A temperature at which the fluid has properties.
+    pub(super) fn computable(&self) -> Uncertain<Temperature> {
+        let now = self.conditions.loop_temperature;
+        Uncertain::new(self.model.fluid.computable(now.value()), now.standard())
+    }
+}
+
+/// To which part of the system a quantity belongs.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum Part {
+    /// The whole.
+    Whole,
+    /// Circuits of one kind, by their place in the records, from 0.
+    Circuits(usize),
+    /// The header on the supply side.
+    SupplyHeader,
+    /// The header on the return side.
+    ReturnHeader,
+    /// All circuits open at once.
+    AllOpen,
+    /// A group of circuits purged together, from 0.
+    Group(usize),
+}
+
+/// A quantity with its reasons.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Computed {
+    /// What it is.
+    pub kind: QuantityKind,
+    /// Of which part.
+    pub part: Part,
+    /// Its value.
+    pub figure: Figure,
+    /// How it came about.
+    pub reasoning: Reasoning,
+}
+
+/// Why a quantity cannot be computed.
+#[derive(Copy, Clone, PartialEq, Eq, Debug, Hash)]
+pub enum Lack {
+    /// The circuits are not known.
+    Circuits,
+    /// The kind of fluid is not known.
+    FluidKind,
+    /// The cart's pump curve is not known.
+    CartCurve,
+    /// The diameter of the cart's tank is not known.
+    CartTank,
+    /// The exchanger's curve is not known.
+    ExchangerCurve,
+    /// The pressure at rest has not been read.
+    StaticReading,
+    /// Volume or pre-charge of the expansion tank is not known.
+    TankData,
+    /// There is no such thing on this kind of flow centre.
+    FlowCentre,
+    /// The fluid is already as strong, or as weak, as it should be.
+    NothingToDo,
+    /// The values lie outside what the model covers.
+    OutsideModel,
+}
+
+impl Lack {
+    /// Every one.
+    pub const ALL: [Self; 10] = [
+        Self::Circuits,
+        Self::FluidKind,
+        Self::CartCurve,
+        Self::CartTank,
+        Self::ExchangerCurve,
+        Self::StaticReading,
+        Self::TankData,
+        Self::FlowCentre,
+        Self::NothingToDo,
+        Self::OutsideModel,
+    ];
+    /// Stable id; its sentence is `plan-lack-<id>`.
+    pub fn id(self) -> &'static str {
+        match self {
+            Self::Circuits => "circuits",
+            Self::FluidKind => "fluid-kind",
+            Self::CartCurve => "cart-curve",
+            Self::CartTank => "cart-tank",
+            Self::ExchangerCurve => "exchanger-curve",
+            Self::StaticReading => "static-reading",
+            Self::TankData => "tank-data",
+            Self::FlowCentre => "flow-centre",
+            Self::NothingToDo => "nothing-to-do",
+            Self::OutsideModel => "outside-model",
+        }
+    }
+}
+
+/// A quantity that could not be computed.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub struct Lacking {
+    /// The quantity.
+    pub kind: QuantityKind,
+    /// What it lacks.
+    pub lack: Lack,
+}
+
+/// Something to be said beside the quantities.
+#[derive(Copy, Clone, PartialEq, Debug)]
+pub enum Remark {
+    /// No rating of the heat pump is known: the conservative limit was taken.
+    RatingUnknown,
+    /// The cart reaches the velocity in some section in no group.
+    CartTooSmall,
+    /// A large header needs this velocity to clear of air: vent its high points.
+    LargeHeader {
+        /// The velocity.
+        velocity: Figure,
+    },
+    /// The hoses are not known: 20 ft of 1 in hose were assumed.
+    HosesAssumed,
+    /// What is added was assumed: pure glycol, or alcohol premixed half and half.
+    ProductAssumed,
+    /// No pressure keeps the loop inside its limits in every season: see it again.
+    NoPressureServes {
+        /// How far the lowest lies under the least.
+        short: Figure,
+        /// How far the highest lies over the most.
+        over: Figure,
+    },
+    /// What the seasons ask for is more than may be put on: see it again.
+    LimitedByRating {
+        /// How far the lowest lies under the least.
+        short: Figure,
+    },
+}
+
+impl Remark {
+    /// Stable ids of all kinds.
+    pub const IDS: [&'static str; 7] = [
+        "rating-unknown",
+        "cart-too-small",
+        "large-header",
+        "hoses-assumed",
+        "product-assumed",
+        "no-pressure-serves",
+        "limited-by-rating",
+    ];
+    /// The quantities that it is said beside.
+    pub fn about(&self) -> &'static [QuantityKind] {
+        use QuantityKind as Q;
+        match self {
+            Self::RatingUnknown => &[Q::LowestRating],
+            Self::CartTooSmall | Self::LargeHeader { .. } => &[Q::PurgeFlow, Q::CartVelocity],
+            Self::HosesAssumed => &[Q::PurgeLoss, Q::CartVelocity],
+            Self::ProductAssumed => &[Q::AntifreezeDose],
+            Self::NoPressureServes { .. } | Self::LimitedByRating { .. } => &[Q::LeavePressure],
+        }
+    }
+    /// Stable id; its sentence is `plan-remark-<id>`.
+    pub fn id(&self) -> &'static str {
+        match self {
+            Self::RatingUnknown => Self::IDS[0],
+            Self::CartTooSmall => Self::IDS[1],
+            Self::LargeHeader { .. } => Self::IDS[2],
+            Self::HosesAssumed => Self::IDS[3],
+            Self::ProductAssumed => Self::IDS[4],
+            Self::NoPressureServes { .. } => Self::IDS[5],
+            Self::LimitedByRating { .. } => Self::IDS[6],
+        }
+    }
+}
+
+/// Quantities of one system, what could not be computed, and remarks.
+#[derive(Clone, PartialEq, Debug, Default)]
+pub struct Sheet {
+    /// The quantities, parts of one kind together.
+    pub computed: Vec<Computed>,
+    /// Those that could not be computed.
+    pub lacking: Vec<Lacking>,
+    /// What is to be said beside them.
+    pub remarks: Vec<Remark>,
+}
+
+impl Sheet {
+    /// The quantity of the whole system.
+    pub fn get(&self, kind: QuantityKind) -> Option<&Computed> {
+        self.all(kind)
+            .find(|computed| computed.part == Part::Whole)
+            .or_else(|| self.all(kind).next())
+    }
+    /// The quantity for every part.
+    pub fn all(&self, kind: QuantityKind) -> impl Iterator<Item = &Computed> {
+        self.computed
+            .iter()
+            .filter(move |computed| computed.kind == kind)
+    }
+    /// Value of a quantity of the whole system, SI.
+    pub(super) fn si(&self, kind: QuantityKind) -> Option<f64> {
+        self.get(kind).map(|computed| computed.figure.si)
+    }
+
+    pub(super) fn add(&mut self, kind: QuantityKind, figure: Figure, reasoning: Reasoning) {
+        self.add_part(kind, Part::Whole, figure, reasoning);
+    }
+    pub(super) fn add_part(
+        &mut self,
+        kind: QuantityKind,
+        part: Part,
+        figure: Figure,
+        reasoning: Reasoning,
+    ) {
+        debug_assert_eq!(figure.dimension, kind.dimension());
+        let figure = match kind.units() {
+            Some((us, si)) => figure.shown_in(us, si),
+            None => figure,
+        };
+        self.computed.push(Computed {
+            kind,
+            part,
+            figure,
+            reasoning,
+        });
+    }
+    pub(super) fn lack(&mut self, kinds: &[QuantityKind], lack: Lack) {
+        self.lacking
+            .extend(kinds.iter().map(|kind| Lacking { kind: *kind, lack }));
+    }
+}
+
+/// Highest pressure on a system with an expansion tank whose relief valve
+/// nobody read: 3 bar, common practice, no source.
+const TANK_RELIEF_BAR: f64 = 3.0;
+
+/// Every quantity that can be computed for a system.
+pub fn sheet(known: &Known<'_>) -> Sheet {
+    let mut sheet = Sheet::default();
+    rating(known, &mut sheet);
+    volume(known, &mut sheet);
+    running::compute(known, &mut sheet);
+    purge::compute(known, &mut sheet);
+    dead_head::compute(known, &mut sheet);
+    dose::compute(known, &mut sheet);
+    static_pressure::compute(known, &mut sheet);
+    sheet
+}
+
+/// The lowest rating that is known, and never above the conservative one.
+fn rating(known: &Known<'_>, sheet: &mut Sheet) {
+    let unit = known.file.system.heat_pump.as_ref();
+    let unit = unit.and_then(|unit| unit.maximum_pressure);
+    let (conservative, rated) = known.model.pressure_limit(known.file);
+    let mut reasoning = Reasoning::new("plan-lowest-rating", Authority::CommonPractice)
+        .with("plan-conservative-limit", Figure::exact(conservative));
+    let mut lowest = conservative;
+    if let Some(unit) = unit {
+        reasoning = reasoning.with("plan-unit-rating", Figure::written(unit));
+    }
+    if !rated {
+        sheet.remarks.push(Remark::RatingUnknown);
+    }
+    let cart = known.file.visit.means.cart.as_ref();
+    if let Some(cart) = cart.and_then(|cart| cart.maximum_pressure) {
+        reasoning = reasoning.with("plan-cart-rating", Figure::written(cart));
+        if cart.get() < lowest {
+            lowest = cart.get();
+        }
+    }
+    if has_tank(known) {
+        let relief = GaugePressure::from_si(Unit::Bar.to_si(TANK_RELIEF_BAR));
+        reasoning = reasoning.with("plan-usual-relief", Figure::exact(relief));
+        if relief < lowest {
+            lowest = relief;
+        }
+    }
+    sheet.add(QuantityKind::LowestRating, Figure::exact(lowest), reasoning);
+}
+
+/// Whether the flow centre has an expansion tank.
+pub(super) fn has_tank(known: &Known<'_>) -> bool {
+    matches!(
+        known.model.flow_centre,
+        Some(crate::records::FlowCentre::SealedWithTank { .. })
+    )
+}
+
+fn volume(known: &Known<'_>, sheet: &mut Sheet) {
+    let piping = &known.model.piping;
+    let assumed = known
+        .model
+        .assumptions
+        .contains(&Assumption::VolumeByCapacity);
+    let reasoning = if assumed {
+        Reasoning::new("plan-volume-by-capacity", Authority::Judgement).with(
+            "plan-capacity",
+            Figure::uncertain(known.model.demand.capacity),
+        )
+    } else {
+        Reasoning::new(
+            "plan-volume-by-pipe",
+            Authority::Published("plan-pipe-standards"),
+        )
+        .with("plan-plastic-volume", Figure::exact(piping.plastic_volume))
+    };
+    sheet.add(
+        QuantityKind::LoopVolume,
+        Figure::uncertain(piping.volume),
+        reasoning,
+    );
+}

@@ -1,0 +1,371 @@
+//! The pressure to leave, what the gauge should read later, the fluid that is
+//! missing, and the hold test.
+
+use super::sheet::has_tank;
+use super::{Known, Lack, QuantityKind as Q, Remark, Sheet};
+use crate::figures::{Authority, Figure, Reasoning};
+use crate::pressure::PressureError;
+use crate::pressure::balance::{ChargeState, Properties, SealedLoop, balance};
+use crate::pressure::band::Band;
+use crate::pressure::belief::{Belief, Charge, Moment, Unknowns};
+use crate::pressure::leave::{Demand, Leave, Outcome, Today};
+use crate::records::{FlowCentre, ReadingPoint};
+use crate::uncertainty::{Uncertain, propagate};
+use crate::units::{
+    Duration, Fraction, GaugePressure, Number, PressureDifference, Quantity, Temperature,
+    ThermalExpansion, Unit, Volume,
+};
+
+/// Least pressure at any time, psi: a utility's guide to testing loops.
+const LEAST_PSI: f64 = 15.0;
+/// Highest pressure once the loop is left, psi: the upper end of what is left
+/// at start-up, common practice, no source.
+const MOST_PSI: f64 = 70.0;
+/// The same with an expansion tank, bar: common practice, no source.
+const TANK_LEAST_BAR: f64 = 1.0;
+const TANK_MOST_BAR: f64 = 2.5;
+/// How far the tank's air lies below the least pressure, bar. Judgement.
+const BELOW_LEAST_BAR: f64 = 0.2;
+/// Mean loop temperatures of the seasons, °C, with their standard uncertainty:
+/// the middle of the usual entering water, common practice, no source.
+const SEASONS: [(f64, f64); 2] = [(4.0, 4.0), (23.0, 7.0)];
+/// Days after today at which the seasons are looked at: half a year and five
+/// years. In between the pipe relaxes steadily, so the ends are enough.
+const SEASON_DAYS: [f64; 2] = [182.0, 1_826.0];
+/// Days of the first and the last recheck.
+const RECHECK_DAYS: [f64; 2] = [1.0, 30.0];
+/// How far the loop's temperature may move from one recheck to the next, K. Judgement.
+const RECHECK_SPREAD: f64 = 2.0;
+/// Time the pipe is held stretched, min: 20 to 30, common practice, no source.
+const STRETCHED_MINUTES: f64 = 30.0;
+/// How far above the pressure to leave the pipe is stretched, psi; the step
+/// by which ASTM F2164 lowers the pressure before the watch (from memory).
+const STRETCH_PSI: f64 = 10.0;
+/// Share of the pressure within which ASTM F2164 wants it (from memory).
+const ASTM_SHARE: f64 = 0.05;
+/// Standard uncertainty of the gauge, psi: a dial gauge in ordinary repair.
+const GAUGE_PSI: f64 = 1.0;
+/// Hold, min.
+const HOLD_MINUTES: f64 = 60.0;
+
+/// All quantities of this file.
+const ALL: [Q; 13] = [
+    Q::StretchPressure,
+    Q::LeavePressure,
+    Q::LeavePressureLow,
+    Q::LeavePressureHigh,
+    Q::RecheckLow,
+    Q::RecheckHigh,
+    Q::SeasonLow,
+    Q::SeasonHigh,
+    Q::MissingVolume,
+    Q::ReleaseVolume,
+    Q::HoldTime,
+    Q::HoldFallLimit,
+    Q::TankPreCharge,
+];
+
+fn psi(value: f64) -> f64 {
+    Unit::Psi.to_si(value)
+}
+fn minutes(value: f64) -> Duration {
+    Duration::from_si(Unit::Minute.to_si(value))
+}
+fn days(value: f64) -> Duration {
+    Duration::from_si(Unit::Day.to_si(value))
+}
+
+pub(super) fn compute(known: &Known<'_>, sheet: &mut Sheet) {
+    if matches!(
+        known.model.flow_centre,
+        Some(FlowCentre::NonPressurised { .. })
+    ) {
+        sheet.lack(&ALL, Lack::FlowCentre);
+        return;
+    }
+    tank(known, sheet);
+    let Some(system) = known.model.sealed_loop() else {
+        sheet.lack(&ALL[..12], Lack::TankData);
+        return;
+    };
+    if charge(known, system, sheet).is_err() {
+        let missing: Vec<Q> = ALL[..12]
+            .iter()
+            .copied()
+            .filter(|kind| sheet.get(*kind).is_none())
+            .collect();
+        sheet.lack(&missing, Lack::OutsideModel);
+    }
+}
+
+fn tank(known: &Known<'_>, sheet: &mut Sheet) {
+    let Some(FlowCentre::SealedWithTank { pre_charge, .. }) = &known.model.flow_centre else {
+        sheet.lack(&[Q::TankPreCharge], Lack::FlowCentre);
+        return;
+    };
+    let usual = Unit::Bar.to_si(TANK_LEAST_BAR - BELOW_LEAST_BAR);
+    let value = pre_charge
+        .as_ref()
+        .map_or(GaugePressure::from_si(usual), |written| written.get());
+    sheet.add(
+        Q::TankPreCharge,
+        Figure::exact(value),
+        Reasoning::new("plan-tank-pre-charge", Authority::CommonPractice),
+    );
+}
+
+/// Limits of the pressure over the seasons, Pa.
+fn limits(known: &Known<'_>, rating: f64) -> (f64, f64) {
+    let (least, most) = if has_tank(known) {
+        (
+            Unit::Bar.to_si(TANK_LEAST_BAR),
+            Unit::Bar.to_si(TANK_MOST_BAR),
+        )
+    } else {
+        (psi(LEAST_PSI), psi(MOST_PSI))
+    };
+    let most = most.min(rating);
+    // A rating so low that nothing is left between the two: keep half of it.
+    (least.min(0.5 * most), most)
+}
+
+fn charge(known: &Known<'_>, system: SealedLoop, sheet: &mut Sheet) -> Result<(), PressureError> {
+    let rating = sheet.si(Q::LowestRating).unwrap_or(psi(MOST_PSI));
+    let (least, most) = limits(known, rating);
+    let now = known.computable();
+    let ground = known.file.system.ground.as_ref();
+    let unknowns = known.model.unknowns(ground.and_then(|ground| ground.kind));
+    let today = Today {
+        temperature: now,
+        held: minutes(STRETCHED_MINUTES),
+        gauge: psi(GAUGE_PSI),
+        earlier: None,
+    };
+    let start = Charge {
+        pressure: Uncertain::new(GaugePressure::from_si(0.5 * (least + most)), today.gauge),
+        temperature: now,
+        held: today.held,
+        air: None,
+        earlier: None,
+    };
+    let belief = Belief::prior(system.clone(), unknowns, start)?;
+    let moments: Vec<Moment> = SEASONS
+        .iter()
+        .flat_map(|(celsius, spread)| {
+            let temperature = known
+                .model
+                .fluid
+                .computable(Temperature::from_celsius(*celsius));
+            SEASON_DAYS.map(|day| Moment {
+                elapsed: days(day),
+                temperature: Uncertain::new(temperature, *spread),
+            })
+        })
+        .collect();
+    let demand = Demand {
+        least: GaugePressure::from_si(least),
+        most: GaugePressure::from_si(most),
+        limit_today: GaugePressure::from_si(rating),
+        moments,
+    };
+    let leave = belief.leave(&demand, &today)?;
+    leaving(&leave, &demand, now, &today, sheet);
+    let left = belief.recharged(leave.pressure, &today);
+    rechecks(&left, &leave, now, sheet)?;
+    hold(&left, &leave, now, sheet)?;
+    volumes(known, &system, unknowns, &leave, now, sheet);
+    Ok(())
+}
+
+fn ends(bands: &[Band]) -> (GaugePressure, GaugePressure) {
+    let low = bands.iter().map(|band| band.low.si());
+    let high = bands.iter().map(|band| band.high.si());
+    (
+        GaugePressure::from_si(low.fold(f64::INFINITY, f64::min)),
+        GaugePressure::from_si(high.fold(f64::NEG_INFINITY, f64::max)),
+    )
+}
+
+fn leaving(
+    leave: &Leave,
+    demand: &Demand,
+    now: Uncertain<Temperature>,
+    today: &Today,
+    sheet: &mut Sheet,
+) {
+    let why = || {
+        Reasoning::new(
+            "plan-leave-pressure",
+            Authority::Published("plan-ppi-handbook"),
+        )
+        .with("plan-least-pressure", Figure::exact(demand.least))
+        .with("plan-most-pressure", Figure::exact(demand.most))
+        .with("plan-lowest-rating", Figure::exact(demand.limit_today))
+        .with("plan-loop-temperature", Figure::uncertain(now))
+    };
+    let gauge = PressureDifference::from_si(today.gauge);
+    let difference = |pressure: PressureDifference| Figure::exact(pressure);
+    let (from, to) = match leave.outcome {
+        Outcome::Possible { from, to } => (from, to),
+        Outcome::Impossible { short, over } => {
+            sheet.remarks.push(Remark::NoPressureServes {
+                short: difference(short),
+                over: difference(over),
+            });
+            (leave.pressure - gauge, leave.pressure + gauge)
+        }
+        Outcome::LimitedToday { short } => {
+            sheet.remarks.push(Remark::LimitedByRating {
+                short: difference(short),
+            });
+            (leave.pressure - gauge, leave.pressure + gauge)
+        }
+    };
+    let limit = demand.limit_today;
+    let capped = |pressure: GaugePressure| if pressure > limit { limit } else { pressure };
+    sheet.add(
+        Q::LeavePressure,
+        Figure::uncertain(Uncertain::new(capped(leave.pressure), today.gauge)),
+        why(),
+    );
+    sheet.add(Q::LeavePressureLow, Figure::exact(capped(from)), why());
+    sheet.add(Q::LeavePressureHigh, Figure::exact(capped(to)), why());
+    let (low, high) = ends(&leave.bands);
+    sheet.add(Q::SeasonLow, Figure::exact(low), why());
+    sheet.add(Q::SeasonHigh, Figure::exact(high), why());
+    let stretch = capped(leave.pressure + PressureDifference::from_si(psi(STRETCH_PSI)));
+    sheet.add(
+        Q::StretchPressure,
+        Figure::exact(stretch),
+        Reasoning::new(
+            "plan-stretch-pressure",
+            Authority::FromMemory("plan-astm-f2164"),
+        )
+        .with("plan-leave-pressure", Figure::exact(leave.pressure))
+        .with("plan-lowest-rating", Figure::exact(limit)),
+    );
+}
+
+fn rechecks(
+    left: &Belief,
+    leave: &Leave,
+    now: Uncertain<Temperature>,
+    sheet: &mut Sheet,
+) -> Result<(), PressureError> {
+    let spread = now.standard().hypot(RECHECK_SPREAD);
+    let bands: Vec<Band> = RECHECK_DAYS
+        .iter()
+        .map(|day| {
+            left.band(&Moment {
+                elapsed: days(*day),
+                temperature: Uncertain::new(now.value(), spread),
+            })
+        })
+        .collect::<Result<_, _>>()?;
+    let (low, high) = ends(&bands);
+    let why = || {
+        Reasoning::new(
+            "plan-recheck-band",
+            Authority::Published("plan-ppi-handbook"),
+        )
+        .with("plan-leave-pressure", Figure::exact(leave.pressure))
+        .with("plan-loop-temperature", Figure::uncertain(now))
+    };
+    sheet.add(Q::RecheckLow, Figure::exact(low), why());
+    sheet.add(Q::RecheckHigh, Figure::exact(high), why());
+    Ok(())
+}
+
+/// The fall that relaxing explains in a tight loop, with its uncertainty.
+fn hold(
+    left: &Belief,
+    leave: &Leave,
+    now: Uncertain<Temperature>,
+    sheet: &mut Sheet,
+) -> Result<(), PressureError> {
+    // Nothing warms or cools the loop within the hour: everything at rest.
+    let time = minutes(HOLD_MINUTES);
+    let band = left.band(&Moment {
+        elapsed: time,
+        temperature: Uncertain::exact(now.value()),
+    })?;
+    let astm = PressureDifference::from_si(ASTM_SHARE * leave.pressure.si().max(0.0));
+    let relaxing = leave.pressure.difference(band.median);
+    let explained = leave.pressure.difference(band.low);
+    let limit = if explained > astm { explained } else { astm };
+    let memory = Authority::FromMemory("plan-astm-f2164");
+    sheet.add(
+        Q::HoldTime,
+        Figure::exact(time),
+        Reasoning::new("plan-hold-time", memory),
+    );
+    sheet.add(
+        Q::HoldFallLimit,
+        Figure::exact(limit),
+        Reasoning::new("plan-hold-fall-limit", memory)
+            .with("plan-leave-pressure", Figure::exact(leave.pressure))
+            .with("plan-fall-by-relaxing", Figure::exact(relaxing))
+            .with("plan-fall-by-standard", Figure::exact(astm)),
+    );
+    Ok(())
+}
+
+/// Fluid to bring the loop from what it reads now to the pressure to leave.
+fn volumes(
+    known: &Known<'_>,
+    system: &SealedLoop,
+    unknowns: Unknowns,
+    leave: &Leave,
+    now: Uncertain<Temperature>,
+    sheet: &mut Sheet,
+) {
+    let both = [Q::MissingVolume, Q::ReleaseVolume];
+    let Some(reading) = known.read::<GaugePressure>(ReadingPoint::StaticPressure) else {
+        sheet.lack(&both, Lack::StaticReading);
+        return;
+    };
+    let missing = |(shown, scale, restraint): (GaugePressure, Number, Fraction)| {
+        let properties = Properties {
+            modulus_scale: scale.si(),
+            expansion: ThermalExpansion::from_si(unknowns.expansion.value().si()),
+            restraint: Fraction::from_si(restraint.si().clamp(0.0, 0.98)),
+            fluid_scale: 1.0,
+        };
+        let state = ChargeState {
+            pressure: leave.pressure,
+            temperature: now.value(),
+            held: minutes(STRETCHED_MINUTES),
+            air: None,
+            earlier: None,
+        };
+        let at = balance(system, &properties, &state, Duration::ZERO, now.value())?;
+        Ok::<Volume, PressureError>(at.missing(shown))
+    };
+    let scale = Uncertain::new(Number::from_si(1.0), unknowns.modulus.si());
+    let Ok(volume) = propagate((reading, scale, unknowns.restraint), missing) else {
+        sheet.lack(&both, Lack::OutsideModel);
+        return;
+    };
+    let volume = volume.result;
+    let size = Uncertain::new(
+        Volume::from_si(volume.value().si().abs()),
+        volume.standard(),
+    );
+    let why = Reasoning::new(
+        "plan-missing-volume",
+        Authority::Published("plan-ppi-handbook"),
+    )
+    .with("plan-static-pressure", Figure::uncertain(reading))
+    .with("plan-leave-pressure", Figure::exact(leave.pressure))
+    .with(
+        "plan-loop-volume",
+        Figure::uncertain(known.model.piping.volume),
+    );
+    let (kind, other) = if volume.value().si() >= 0.0 {
+        (Q::MissingVolume, Q::ReleaseVolume)
+    } else {
+        (Q::ReleaseVolume, Q::MissingVolume)
+    };
+    sheet.add(kind, Figure::uncertain(size), why);
+    sheet.lack(&[other], Lack::NothingToDo);
+}

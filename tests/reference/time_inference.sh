@@ -1,0 +1,11 @@
+#!/bin/sh
+# Times the engine and pyAgrum on the same graph and the same readings, one
+# after the other: the invented graph of the bench, case 0 of export_cases.
+# Needs the Python packages of requirements.txt.
+set -eu
+here=$(cd "$(dirname "$0")" && pwd)
+folder=$(mktemp -d)
+trap 'rm -rf "$folder"' EXIT
+cd "$here/../.."
+cargo run --release -q -p returnline-tests --example export_cases -- "$folder" ${1:-}
+python "$here/inference.py" time "$folder/visit.bif"

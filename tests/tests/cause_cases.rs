@@ -1,0 +1,156 @@
+//! One call for each stable cause, written from practitioners' reasoning: what
+//! was told, seen and read, and which cause it must come out as.
+//!
+//! The calls are files under `cases/causes/`. A level is taken as read with
+//! [`READ_RIGHT`], or with the reliability the graph states if that is lower.
+
+use returnline_core::diagnosis::{
+    Case, CauseKind, EvidenceKind, FactId, FindingId, Graph, Inference, Level, Likelihood,
+    Observation, Status, shipped,
+};
+use serde::Deserialize;
+use std::collections::{BTreeMap, BTreeSet};
+use std::path::PathBuf;
+
+/// Probability that a level worked out from readings is the true one: a clear
+/// reading with an ordinary instrument.
+const READ_RIGHT: f64 = 0.95;
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Call {
+    /// The cause it must come out as.
+    cause: String,
+    /// The call in words.
+    story: String,
+    facts: BTreeMap<String, bool>,
+    observed: BTreeMap<String, String>,
+}
+
+fn graph() -> Graph {
+    shipped::load().unwrap_or_else(|problems| panic!("{problems:#?}"))
+}
+
+fn calls() -> Vec<(String, Call)> {
+    let folder = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("cases/causes");
+    let mut paths: Vec<_> = std::fs::read_dir(&folder)
+        .expect("the folder of the cases")
+        .map(|entry| entry.expect("an entry").path())
+        .collect();
+    paths.sort();
+    paths
+        .into_iter()
+        .map(|path| {
+            let text = std::fs::read_to_string(&path).expect("a readable case");
+            let call = serde_json::from_str(&text)
+                .unwrap_or_else(|error| panic!("{}: {error}", path.display()));
+            let name = path.file_stem().expect("a name").to_string_lossy();
+            (name.into_owned(), call)
+        })
+        .collect()
+}
+
+fn level(text: &str) -> Level {
+    match text {
+        "yes" => Level::Present,
+        "no" => Level::Absent,
+        "low" => Level::Low,
+        "normal" => Level::Normal,
+        "high" => Level::High,
+        other => panic!("`{other}` is no level"),
+    }
+}
+
+fn case(graph: &Graph, call: &Call) -> Case {
+    let mut case = Case::default();
+    for (fact, &is) in &call.facts {
+        case.facts.insert(FactId::new(fact), is);
+    }
+    for (id, text) in &call.observed {
+        let id = FindingId::new(id);
+        let place = graph
+            .find_finding(&id)
+            .unwrap_or_else(|| panic!("no finding `{id}`"));
+        let finding = graph.finding(place);
+        let reliability = match finding.evidence {
+            EvidenceKind::Evaluator(_) => READ_RIGHT.min(finding.reliability),
+            _ => finding.reliability,
+        };
+        let likelihood = Likelihood::reported(finding.scale, level(text), reliability)
+            .unwrap_or_else(|error| panic!("{id}: {error}"));
+        case.observations.push(Observation::new(id, likelihood));
+    }
+    case
+}
+
+#[test]
+fn every_call_comes_out_as_its_cause() {
+    let graph = graph();
+    let mut missed = Vec::new();
+    for (name, call) in calls() {
+        assert_eq!(name, call.cause, "the file is named after its cause");
+        assert!(call.story.len() > 40, "{name}: the call is told in words");
+        let case = case(&graph, &call);
+        let inference =
+            Inference::new(&graph, &case).unwrap_or_else(|error| panic!("{name}: {error}"));
+        let (best, probability) = graph
+            .cause_places()
+            .map(|place| (graph.cause(place).id.to_string(), inference.cause(place)))
+            .max_by(|a, b| a.1.total_cmp(&b.1))
+            .expect("the graph has causes");
+        if best != call.cause {
+            missed.push(format!("{name}: came out as {best} ({probability:.2})"));
+        }
+    }
+    assert!(missed.is_empty(), "{missed:#?}");
+}
+
+#[test]
+fn every_stable_cause_has_a_call() {
+    let graph = graph();
+    let called: BTreeSet<String> = calls().into_iter().map(|(name, _)| name).collect();
+    let without: Vec<_> = graph
+        .causes()
+        .iter()
+        .filter(|cause| cause.status == Status::Stable)
+        .map(|cause| cause.id.to_string())
+        .filter(|id| !called.contains(id))
+        .collect();
+    assert!(without.is_empty(), "{without:#?}");
+}
+
+#[test]
+fn a_quiet_loop_with_normal_readings_comes_out_healthy() {
+    let graph = graph();
+    let readings = [
+        ("static-pressure", "normal"),
+        ("loop-flow", "normal"),
+        ("temperature-split", "normal"),
+        ("entering-water", "no"),
+        ("freeze-protection", "normal"),
+        ("circulator-rise", "normal"),
+        ("gurgling", "no"),
+        ("wet-or-crusted-fittings", "no"),
+    ];
+    let call = Call {
+        cause: String::new(),
+        story: String::new(),
+        facts: BTreeMap::new(),
+        observed: readings
+            .iter()
+            .map(|(finding, is)| ((*finding).to_owned(), (*is).to_owned()))
+            .collect(),
+    };
+    let inference = Inference::new(&graph, &case(&graph, &call)).expect("a possible case");
+    for place in graph.cause_places() {
+        let cause = graph.cause(place);
+        if matches!(cause.kind, CauseKind::Loop | CauseKind::Unit) {
+            let probability = inference.cause(place);
+            assert!(
+                probability < 0.1,
+                "{} stands at {probability:.2} though everything reads normal",
+                cause.id
+            );
+        }
+    }
+}
