@@ -94,6 +94,7 @@ impl Call {
                 .map(|plan| plan.materials.clone())
                 .unwrap_or_default(),
             steps: answer.plan.as_ref().map(step_parts).unwrap_or_default(),
+            remarks: answer.plan.as_ref().map(|plan| plan.remarks.clone()).unwrap_or_default(),
             proof: answer.plan.as_ref().map(proof_lines).unwrap_or_default(),
             assumptions: view.assumptions.clone(),
             sources: sources(view, answer.plan.as_ref()),

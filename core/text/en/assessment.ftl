@@ -35,3 +35,12 @@ licence-refrigerant = certified for refrigerant work
 licence-electrical = licensed for electrical work
 
 unused-line = { $what }: not used, { $why }
+
+# The plan around its steps.
+plan-treats = { $procedure } (for: { $causes })
+plan-note-excluded = Left out, because the other undoes it: { $dropped } Kept: { $kept }
+plan-note-not-here = { $procedure }: nothing to do on this kind of system.
+plan-gate-pass = { $what } { $rule } { $limit }.
+plan-gate-back = Go back to step { $number }: { $step }
+plan-proof-label = { $point } ({ $when })
+why-plan-fixed = The same for every system.

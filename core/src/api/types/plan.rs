@@ -18,6 +18,8 @@ pub struct PlanView {
     pub steps: Vec<StepView>,
     /// Readings that prove it afterwards.
     pub proof: Vec<ProofView>,
+    /// What is to be said beside the steps.
+    pub remarks: Vec<String>,
 }
 
 /// One step.

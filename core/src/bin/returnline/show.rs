@@ -96,6 +96,9 @@ fn reasons(out: &mut impl Write, cause: &CauseView) -> io::Result<()> {
 
 fn plan(out: &mut impl Write, plan: &PlanView, catalog: &Catalog) -> io::Result<()> {
     heading(out, catalog, "program-plan")?;
+    for line in plan.treats.iter().chain(&plan.remarks) {
+        writeln!(out, "  {line}")?;
+    }
     let mut stage = "";
     for (index, step) in plan.steps.iter().enumerate() {
         if step.stage != stage {

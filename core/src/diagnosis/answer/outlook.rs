@@ -18,9 +18,9 @@ struct Component {
 
 /// Most parts taken into account for one check; a check that reveals so many
 /// findings that it would need more is judged by the first of them.
-const MOST_COMPONENTS: usize = 64;
+const MOST_COMPONENTS: usize = 9;
 /// Most joint outcomes of one check.
-const MOST_OUTCOMES: usize = 81;
+const MOST_OUTCOMES: usize = 9;
 
 /// The joint probabilities of a check's outcomes and the causes.
 #[derive(Debug, Clone)]

@@ -47,6 +47,8 @@ pub struct ServiceReport {
     pub materials: Vec<String>,
     /// The steps of the correction.
     pub steps: Vec<StepPart>,
+    /// What is to be said beside the steps.
+    pub remarks: Vec<String>,
     /// Readings that prove the work: label, expected, before, after.
     pub proof: Vec<ProofLine>,
     /// What was assumed for want of a record.

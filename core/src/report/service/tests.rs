@@ -32,6 +32,7 @@ fn empty() -> ServiceReport {
         tools: Vec::new(),
         materials: Vec::new(),
         steps: Vec::new(),
+        remarks: Vec::new(),
         proof: Vec::new(),
         assumptions: Vec::new(),
         sources: Vec::new(),
