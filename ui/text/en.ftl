@@ -15,6 +15,7 @@ notice-doubt = Is this right?
 notice-wrong = Problem
 notice-good = Good
 failure-unknown = Something went wrong that the app does not know. Nothing you entered was removed.
+working = Working it out…
 measure-unit = Unit of { $label }
 measure-sign = Change the sign of { $label }
 

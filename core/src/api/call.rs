@@ -10,6 +10,7 @@ use crate::records::visit_file::{self, VisitFile};
 use chrono::NaiveDate;
 use serde::Serialize;
 use std::collections::BTreeSet;
+use ts_rs::TS;
 
 /// How many causes are traced: more than anybody reads.
 const TRACED: usize = 8;
@@ -25,7 +26,8 @@ pub struct Call {
 }
 
 /// The whole answer to a call.
-#[derive(Clone, Debug, Serialize)]
+#[derive(Clone, Debug, Serialize, TS)]
+#[ts(export)]
 pub struct Answer {
     /// What the engine thinks.
     pub assessment: AssessmentView,

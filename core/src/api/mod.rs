@@ -15,6 +15,7 @@ mod readings;
 mod report;
 pub mod types;
 mod visits;
+mod work;
 
 pub use call::{Answer, Call, read_visit_file};
 pub use error::ApiError;

@@ -50,3 +50,4 @@ answer-high = high
 count = { $count }
 error-report-not-written = The report was not written. { $detail }
 error-report-failed = The report could not be made. { $detail }
+error-report-not-opened = The report could not be opened. { $detail }

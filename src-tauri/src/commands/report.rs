@@ -53,7 +53,9 @@ pub fn save_report(
             let bytes = engine.service_report(visit)?;
             saving::fill(&app, address, &bytes).map_err(|error| {
                 let context = [("detail", error.to_string())];
-                let context = context.each_ref().map(|(name, value)| (*name, value.as_str()));
+                let context = context
+                    .each_ref()
+                    .map(|(name, value)| (*name, value.as_str()));
                 ApiError::new("report-not-written", &context, engine.wording())
             })?;
             Ok(Saved {
@@ -71,9 +73,13 @@ pub fn open_report(app: AppHandle, shell: State<'_, Shell>) -> Answer<()> {
         return Ok(());
     };
     let path = path.display().to_string();
-    app.opener().open_path(&path, None::<&str>).map_err(|error| {
-        let context = [("detail", error.to_string())];
-        let context = context.each_ref().map(|(name, value)| (*name, value.as_str()));
-        ApiError::new("report-not-opened", &context, shell.engine().wording())
-    })
+    app.opener()
+        .open_path(&path, None::<&str>)
+        .map_err(|error| {
+            let context = [("detail", error.to_string())];
+            let context = context
+                .each_ref()
+                .map(|(name, value)| (*name, value.as_str()));
+            ApiError::new("report-not-opened", &context, shell.engine().wording())
+        })
 }

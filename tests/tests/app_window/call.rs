@@ -1,5 +1,7 @@
 //! A call from its complaint to its report.
 
+use std::{path::Path, process::Command};
+
 use crate::window::Window;
 
 /// Enters one reading from the list of points.
@@ -23,7 +25,9 @@ async fn what_was_entered_survives_a_kill() {
     window.tap("[data-test=new-visit]").await;
     window.write("#field-site-name", "Invented barn").await;
     window.write("#field-visit-complaint", "It gurgles").await;
-    window.tap("[data-answer=gurgling] label:has([value=yes])").await;
+    window
+        .tap("[data-answer=gurgling] label:has([value=yes])")
+        .await;
     window
         .find("[data-answer=gurgling] [value=yes]:checked")
         .await;
@@ -76,4 +80,122 @@ async fn a_value_that_cannot_be_is_refused_in_words_and_an_odd_one_is_questioned
     let doubt = window.text("[data-test=warning]").await;
     assert!(doubt.contains("200"), "{doubt:?}");
     window.close().await;
+}
+
+#[tokio::test]
+async fn a_call_without_records_gets_its_causes_and_its_report() {
+    let window = Window::open().await;
+    window.tap("[data-test=new-visit]").await;
+    window.write("#field-site-name", "Invented barn").await;
+    for symptom in ["gurgling", "low-flow-lockout"] {
+        window
+            .tap(&format!("[data-answer={symptom}] label:has([value=yes])"))
+            .await;
+        window
+            .find(&format!("[data-answer={symptom}] [value=yes]:checked"))
+            .await;
+    }
+    window.tap("[data-onward=readings]").await;
+    window.tap("[data-test=observed]").await;
+    window
+        .tap("[data-answer=flow-unsteady] label:has([value=yes])")
+        .await;
+    window
+        .find("[data-answer=flow-unsteady] [value=yes]:checked")
+        .await;
+    read(&window, "flow", "exchanger_drop", "1.9", "cooling").await;
+
+    window.tap("[data-step=causes]").await;
+    let first = "[data-test=causes] > li:first-child [data-cause]";
+    let title = window.text(&format!("{first} h2")).await;
+    // Gurgling, unsteady flow and little of it: air, wherever it sits.
+    let cause = window.attribute(first, "data-cause").await;
+    let airy = ["air-left-in-circuit", "circuit-air-locked"];
+    assert!(airy.contains(&cause.as_str()), "{title} leads");
+    let share = window
+        .text(&format!("{first} [data-test=probability]"))
+        .await;
+    assert!(share.ends_with('%'), "{share:?}");
+    // The reasons stand open under the first cause, each with the way it leads there.
+    let reason = format!("{first} [data-reason=gurgling] ol li");
+    assert!(
+        window.count(&reason).await >= 2,
+        "no way from cause to finding"
+    );
+
+    window.tap("[data-step=report]").await;
+    window.tap("[data-test=save-report]").await;
+    let path = window.desk().join("Barn report.pdf");
+    window.answer_dialog("Save the report", &path);
+    let saved = window.text("[data-test=saved]").await;
+    assert!(saved.contains("Barn report.pdf"), "{saved:?}");
+    let report = pdf_text(&path);
+    for words in ["Invented barn", title.as_str(), share.as_str()] {
+        assert!(
+            report.contains(words),
+            "{words:?} is not in the report:\n{report}"
+        );
+    }
+    window.close().await;
+}
+
+#[tokio::test]
+async fn a_report_that_is_not_saved_leaves_nothing_behind() {
+    let window = Window::open().await;
+    window.tap("[data-test=new-visit]").await;
+    window.tap("[data-step=report]").await;
+    window.tap("[data-test=save-report]").await;
+    window.cancel_dialog("Save the report");
+    window.find("[data-test=not-saved]").await;
+    window.close().await;
+}
+
+#[tokio::test]
+async fn a_first_answer_takes_about_a_dozen_taps() {
+    let window = Window::open().await;
+    window.tap("[data-test=new-visit]").await;
+    window
+        .tap("[data-answer=gurgling] label:has([value=yes])")
+        .await;
+    window
+        .tap("[data-answer=low-flow-lockout] label:has([value=yes])")
+        .await;
+    window.tap("[data-onward=readings]").await;
+    for (group, point, text) in [
+        ("pressure", "static_pressure", "27"),
+        ("flow", "exchanger_drop", "1.9"),
+    ] {
+        window
+            .tap(&format!("[data-points={group}] > summary"))
+            .await;
+        window
+            .tap(&format!("[data-points={group}] [data-point={point}]"))
+            .await;
+        window.write("#value", text).await;
+        window.tap("[data-test=save-reading]").await;
+        window.find("[data-test=reading]").await;
+        if point == "static_pressure" {
+            window.tap("[data-test=reading-done]").await;
+        }
+    }
+    window.tap("[data-step=causes]").await;
+    window.find("[data-test=causes] [data-cause]").await;
+    let taps = window.taps();
+    assert!(taps <= 14, "{taps} taps to the first answer");
+    window.close().await;
+}
+
+/// The text of a PDF as a reader would copy it, one space between words.
+fn pdf_text(path: &Path) -> String {
+    let output = Command::new("pdftotext")
+        .args(["-layout".as_ref(), path.as_os_str(), "-".as_ref()])
+        .output()
+        .expect("pdftotext runs");
+    assert!(
+        output.status.success(),
+        "{}",
+        String::from_utf8_lossy(&output.stderr)
+    );
+    let text = String::from_utf8(output.stdout).expect("text");
+    text.split_whitespace().collect::<Vec<_>>().join(" ")
 }

@@ -8,6 +8,7 @@ use std::{
     os::unix::process::CommandExt,
     path::{Path, PathBuf},
     process::{Child, Command, Stdio},
+    sync::atomic::{AtomicU32, Ordering},
     time::{Duration, Instant},
 };
 
@@ -21,13 +22,14 @@ const APP: &str = "RETURNLINE_APP";
 /// A phone held upright.
 const SIZE: (u32, u32) = (390, 844);
 /// Longest wait for anything a person would wait for.
-const PATIENCE: Duration = Duration::from_secs(10);
+const PATIENCE: Duration = Duration::from_secs(20);
 
 /// A running app that ends with its test.
 pub struct Window {
     client: Client,
     data: TempDir,
     display: String,
+    taps: AtomicU32,
     // In this order: the driver and its app go before the display they draw on.
     _driver: Group,
     _screen: Group,
@@ -85,6 +87,7 @@ impl Window {
             client,
             data,
             display,
+            taps: AtomicU32::new(0),
             _driver: driver,
             _screen: screen,
         };
@@ -114,11 +117,6 @@ impl Window {
         self.data
     }
 
-    /// Where the app keeps its database.
-    pub fn data(&self) -> PathBuf {
-        self.data.path().join("data")
-    }
-
     /// A folder a person could save to.
     pub fn desk(&self) -> &Path {
         self.data.path()
@@ -146,8 +144,31 @@ impl Window {
         self.find(css).await.text().await.expect("its text")
     }
 
+    /// How many elements there are that `css` names.
+    pub async fn count(&self, css: &str) -> usize {
+        let all = self.client.find_all(Locator::Css(css)).await;
+        all.expect("the page answers").len()
+    }
+
+    /// An attribute of what `css` names.
+    pub async fn attribute(&self, css: &str, name: &str) -> String {
+        let value = self
+            .find(css)
+            .await
+            .attr(name)
+            .await
+            .expect("the page answers");
+        value.unwrap_or_default()
+    }
+
+    /// Taps of a finger so far, those into fields included.
+    pub fn taps(&self) -> u32 {
+        self.taps.load(Ordering::Relaxed)
+    }
+
     /// Taps what `css` names.
     pub async fn tap(&self, css: &str) {
+        self.taps.fetch_add(1, Ordering::Relaxed);
         let started = Instant::now();
         loop {
             // The page may be redrawn between finding and tapping.
@@ -172,6 +193,7 @@ impl Window {
 
     /// Types into what `css` names, in place of what stands there, and leaves it.
     pub async fn write(&self, css: &str, text: &str) {
+        self.taps.fetch_add(1, Ordering::Relaxed);
         let field = self.find(css).await;
         field.clear().await.expect("the field empties");
         field.send_keys(text).await.expect("the field takes keys");
@@ -198,6 +220,20 @@ impl Window {
 
     /// Answers the system's own dialog whose title contains `title` by typing `path`.
     pub fn answer_dialog(&self, title: &str, path: &Path) {
+        self.enter_dialog(title);
+        let path = path.to_str().expect("a path xdotool can type");
+        self.xdotool(&["key", "ctrl+a"]);
+        self.xdotool(&["type", "--delay", "5", path]);
+        self.xdotool(&["key", "Return"]);
+    }
+
+    /// Leaves the system's own dialog whose title contains `title` without an answer.
+    pub fn cancel_dialog(&self, title: &str) {
+        self.enter_dialog(title);
+        self.xdotool(&["key", "Escape"]);
+    }
+
+    fn enter_dialog(&self, title: &str) {
         let started = Instant::now();
         let dialog = loop {
             let found = self.xdotool(&["search", "--onlyvisible", "--name", title]);
@@ -210,12 +246,10 @@ impl Window {
             );
             std::thread::sleep(Duration::from_millis(100));
         };
-        let path = path.to_str().expect("a path xdotool can type");
+        // There is no window manager to give it the keys. It takes them only
+        // once it is drawn.
         self.xdotool(&["windowfocus", "--sync", &dialog]);
-        std::thread::sleep(Duration::from_millis(300));
-        self.xdotool(&["key", "ctrl+a"]);
-        self.xdotool(&["type", "--delay", "5", path]);
-        self.xdotool(&["key", "Return"]);
+        std::thread::sleep(Duration::from_millis(500));
     }
 
     fn xdotool(&self, arguments: &[&str]) -> String {
