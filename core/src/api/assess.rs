@@ -166,13 +166,13 @@ impl Call {
         let weighty = trace
             .steps
             .iter()
-            .filter(|step| step.bits.abs() >= NEGLIGIBLE_BITS);
+            .filter(|step| step.alone.abs() >= NEGLIGIBLE_BITS);
         weighty
             .map(|step| ReasonView {
                 finding: step.finding.as_str().to_owned(),
                 found: self.found(&step.finding, step.level),
-                bits: step.bits,
-                shown: bits(step.bits),
+                bits: step.alone,
+                shown: bits(step.alone),
                 path: self.path(&trace.cause, step),
                 figures: self
                     .gathered

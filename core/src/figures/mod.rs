@@ -76,6 +76,10 @@ impl Figure {
     /// inside in 19 of 20 cases.
     pub fn text(&self, system: UnitSystem) -> String {
         let unit = self.unit(system);
+        // A number of things: no decimals.
+        if self.dimension == Dimension::Number && self.standard == 0.0 && self.si.fract() == 0.0 {
+            return format::number(self.si, 0);
+        }
         let width = unit.to_si(1.0) - unit.to_si(0.0);
         format::plus_minus(unit.from_si(self.si), 2.0 * self.standard / width, unit)
     }

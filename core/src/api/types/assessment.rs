@@ -61,7 +61,7 @@ pub struct ReasonView {
     pub finding: String,
     /// What was found, in words.
     pub found: String,
-    /// Weight in bits: above zero speaks for the cause, below against.
+    /// Weight in bits, taken by itself: above zero speaks for the cause, below against.
     pub bits: f64,
     /// Weight as it is shown, for example `+2.3 bits`.
     pub shown: String,

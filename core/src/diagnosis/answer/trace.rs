@@ -40,6 +40,10 @@ pub struct Step {
     /// by how much the odds of the cause would change if this finding were
     /// taken away. Above 0 it speaks for the cause.
     pub bits: f64,
+    /// `log2 P(seen | cause) / P(seen | not the cause)` with nothing else seen:
+    /// what it says by itself. Findings that say the same are each worth this
+    /// much alone and less beside each other.
+    pub alone: f64,
     /// How it bears on the cause.
     pub carrier: Carrier,
 }
@@ -68,7 +72,7 @@ pub struct Trace {
     pub prior_bits: f64,
     /// What the facts say.
     pub context: Vec<ContextStep>,
-    /// What the findings say, the weightiest first.
+    /// What the findings say, those that say most by themselves first.
     pub steps: Vec<Step>,
     /// Binary logarithm of the odds given everything.
     pub posterior_bits: f64,
@@ -89,8 +93,8 @@ pub struct Contradiction {
 pub(super) struct LeftOut {
     seen: Vec<Seen>,
     runs: Vec<Run>,
-    /// Natural logarithm of P(this observation alone).
-    alone: Vec<f64>,
+    /// The case with each observation and nothing else.
+    alone: Vec<Run>,
 }
 
 impl LeftOut {
@@ -109,9 +113,9 @@ impl LeftOut {
         let alone = (0..seen.len())
             .map(|at| {
                 probe.restore(at);
-                let log = probe.log_weight(&[]) + inference.log_evidence();
+                let run = probe.run(&[]);
                 probe.silence(at);
-                log
+                run
             })
             .collect();
         Self { seen, runs, alone }
@@ -120,7 +124,10 @@ impl LeftOut {
     /// Sum over the observations of `log2 P(seen)`, less `log2` of their joint
     /// probability: above 0 they agree less than chance would have them.
     pub(super) fn conflict_bits(&self, inference: &Inference<'_>) -> f64 {
-        (self.alone.iter().sum::<f64>() - inference.log_evidence()) / std::f64::consts::LN_2
+        let log_evidence = inference.log_evidence();
+        // The weight of a run is relative to the evidence of the whole case.
+        let alone: f64 = self.alone.iter().map(|run| run.log_weight + log_evidence).sum();
+        (alone - log_evidence) / std::f64::consts::LN_2
     }
 
     pub(super) fn contradictions(
@@ -137,7 +144,8 @@ impl LeftOut {
             .map(|((seen, run), alone)| Contradiction {
                 finding: graph.finding(seen.finding).id.clone(),
                 level: seen.level,
-                bits: (alone + run.log_weight) / std::f64::consts::LN_2,
+                bits: (alone.log_weight + inference.log_evidence() + run.log_weight)
+                    / std::f64::consts::LN_2,
             })
             .filter(|found| found.bits >= policy.contradictory_bits)
             .collect();
@@ -179,10 +187,11 @@ impl LeftOut {
                 level: self.seen[at].level,
                 abnormal: self.seen[at].is_abnormal(),
                 bits: self.bits(inference, at, cause),
+                alone: self.alone[at].log_odds[cause.0] - prior_odds,
                 carrier: self.carrier(inference, at, cause),
             })
             .collect();
-        steps.sort_by(|a, b| b.bits.abs().total_cmp(&a.bits.abs()));
+        steps.sort_by(|a, b| b.alone.abs().total_cmp(&a.alone.abs()));
         Trace {
             cause: entry.id.clone(),
             prior_bits: prior_odds - context.iter().map(|step| step.bits).sum::<f64>(),
