@@ -10,7 +10,11 @@ use std::process::{Command, Output};
 #[allow(clippy::panic)] // only tests call this
 pub fn path() -> PathBuf {
     let own = std::env::current_exe().unwrap_or_default();
-    let built = own.ancestors().nth(2).map(|folder| folder.join("returnline")).unwrap_or_default();
+    let built = own
+        .ancestors()
+        .nth(2)
+        .map(|folder| folder.join("returnline"))
+        .unwrap_or_default();
     assert!(
         built.exists(),
         "{} is missing: run `cargo build --workspace --bins` first",
@@ -30,5 +34,7 @@ pub fn run(words: &[&str]) -> Output {
 
 /// A sample call by its name.
 pub fn sample(name: &str) -> PathBuf {
-    Path::new(env!("CARGO_MANIFEST_DIR")).join("../core/data/samples").join(format!("{name}.json"))
+    Path::new(env!("CARGO_MANIFEST_DIR"))
+        .join("../core/data/samples")
+        .join(format!("{name}.json"))
 }

@@ -5,8 +5,11 @@ use returnline_tests::program::{run, sample};
 use serde_json::{Value, json};
 use std::path::Path;
 
-const SAMPLES: [&str; 3] =
-    ["air-in-one-circuit", "pressure-lost-over-summer", "freeze-guard-trips"];
+const SAMPLES: [&str; 3] = [
+    "air-in-one-circuit",
+    "pressure-lost-over-summer",
+    "freeze-guard-trips",
+];
 
 fn load(name: &str) -> Value {
     let text = std::fs::read_to_string(sample(name)).expect("readable");
@@ -30,7 +33,9 @@ fn answer(call: &Value) -> Value {
 fn probability(answer: &Value, cause: &str) -> f64 {
     let causes = answer["assessment"]["causes"].as_array().expect("a list");
     let found = causes.iter().find(|found| found["id"] == cause);
-    found.map_or(0.0, |found| found["probability"].as_f64().expect("a number"))
+    found.map_or(0.0, |found| {
+        found["probability"].as_f64().expect("a number")
+    })
 }
 
 fn quantity(answer: &Value, step: &str, label: &str) -> Option<String> {
@@ -43,7 +48,10 @@ fn quantity(answer: &Value, step: &str, label: &str) -> Option<String> {
 
 fn set_reading(call: &mut Value, point: &str, value: f64) {
     let readings = call["visit"]["readings"].as_array_mut().expect("a list");
-    for reading in readings.iter_mut().filter(|reading| reading["point"] == point) {
+    for reading in readings
+        .iter_mut()
+        .filter(|reading| reading["point"] == point)
+    {
         reading["value"]["value"] = json!(value);
     }
 }
@@ -53,12 +61,31 @@ fn every_sample_gets_the_cause_it_was_invented_with() {
     // The fault stands in core/data/samples/README.md; the program must find it.
     let first = |name: &str| {
         let answer = answer(&load(name));
-        answer["assessment"]["causes"][0]["id"].as_str().expect("a cause").to_owned()
+        answer["assessment"]["causes"][0]["id"]
+            .as_str()
+            .expect("a cause")
+            .to_owned()
     };
-    let air = ["air-left-in-circuit", "circuit-air-locked", "flush-too-weak"];
-    assert!(air.contains(&first(SAMPLES[0]).as_str()), "{}", first(SAMPLES[0]));
-    let tight = ["charged-cold-without-allowance", "pipe-never-relaxed", "ordinary-relaxation"];
-    assert!(tight.contains(&first(SAMPLES[1]).as_str()), "{}", first(SAMPLES[1]));
+    let air = [
+        "air-left-in-circuit",
+        "circuit-air-locked",
+        "flush-too-weak",
+    ];
+    assert!(
+        air.contains(&first(SAMPLES[0]).as_str()),
+        "{}",
+        first(SAMPLES[0])
+    );
+    let tight = [
+        "charged-cold-without-allowance",
+        "pipe-never-relaxed",
+        "ordinary-relaxation",
+    ];
+    assert!(
+        tight.contains(&first(SAMPLES[1]).as_str()),
+        "{}",
+        first(SAMPLES[1])
+    );
     assert_eq!(first(SAMPLES[2]), "antifreeze-unmixed");
 }
 
@@ -68,7 +95,11 @@ fn a_sample_prints_causes_reasons_plan_and_writes_a_pdf() {
     for name in SAMPLES {
         let pdf = folder.path().join(format!("{name}.pdf"));
         let output = run(&["diagnose", text(&sample(name)), "--pdf", text(&pdf)]);
-        assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
+        assert!(
+            output.status.success(),
+            "{}",
+            String::from_utf8_lossy(&output.stderr)
+        );
         let printed = String::from_utf8(output.stdout).expect("UTF-8");
         for part in ["Causes", "Why", "Plan", " %", "bits", text(&pdf)] {
             assert!(printed.contains(part), "{name} does not print {part}");
@@ -108,7 +139,12 @@ fn a_leak_shows_when_the_gauge_keeps_falling_and_fluid_was_added() {
     let leak = |answer: &Value| {
         probability(answer, "leak-indoors") + probability(answer, "leak-in-ground")
     };
-    assert!(leak(&losing) > 2.0 * leak(&tight), "{} -> {}", leak(&tight), leak(&losing));
+    assert!(
+        leak(&losing) > 2.0 * leak(&tight),
+        "{} -> {}",
+        leak(&tight),
+        leak(&losing)
+    );
 }
 
 #[test]
@@ -146,10 +182,18 @@ fn files_that_are_no_visit_are_refused_with_one_message_and_nothing_is_written()
     vacuum["visit"]["readings"][0]["value"]["value"] = json!(-20.0);
     let huge = format!("{}{}", good, " ".repeat(9 * 1024 * 1024));
     let cases: [(&str, Vec<u8>, &str); 7] = [
-        ("truncated", good.as_bytes()[..good.len() / 2].to_vec(), "cut off"),
+        (
+            "truncated",
+            good.as_bytes()[..good.len() / 2].to_vec(),
+            "cut off",
+        ),
         ("empty", Vec::new(), "empty"),
         ("huge", huge.into_bytes(), "too large"),
-        ("wrong-unit", wrong_unit.to_string().into_bytes(), "psi, bar"),
+        (
+            "wrong-unit",
+            wrong_unit.to_string().into_bytes(),
+            "psi, bar",
+        ),
         ("below-vacuum", vacuum.to_string().into_bytes(), "-14.7"),
         ("not-json", b"gauge reads 8".to_vec(), "not a JSON"),
         ("binary", vec![0, 159, 146, 150], "not a JSON"),
@@ -159,8 +203,14 @@ fn files_that_are_no_visit_are_refused_with_one_message_and_nothing_is_written()
         std::fs::write(&path, bytes).expect("written");
         let pdf = folder.path().join(format!("{name}.pdf"));
         let keep = folder.path().join(format!("{name}.db"));
-        let output =
-            run(&["diagnose", text(&path), "--pdf", text(&pdf), "--keep", text(&keep)]);
+        let output = run(&[
+            "diagnose",
+            text(&path),
+            "--pdf",
+            text(&pdf),
+            "--keep",
+            text(&keep),
+        ]);
         assert_eq!(output.status.code(), Some(3), "{name}");
         let message = String::from_utf8(output.stderr).expect("UTF-8");
         assert!(message.contains(said), "{name}: {message}");
@@ -172,7 +222,10 @@ fn files_that_are_no_visit_are_refused_with_one_message_and_nothing_is_written()
 
 #[test]
 fn a_missing_file_and_wrong_words_have_their_own_exit_codes() {
-    assert_eq!(run(&["diagnose", "no-such-file.json"]).status.code(), Some(1));
+    assert_eq!(
+        run(&["diagnose", "no-such-file.json"]).status.code(),
+        Some(1)
+    );
     assert_eq!(run(&["dance"]).status.code(), Some(2));
     let help = run(&["diagnose", "--help"]);
     assert!(help.status.success());
@@ -186,8 +239,10 @@ fn the_published_schema_accepts_the_samples_and_refuses_what_the_program_refuses
     let validator = jsonschema::validator_for(&schema).expect("a valid schema");
     for name in SAMPLES {
         let call = load(name);
-        let faults: Vec<String> =
-            validator.iter_errors(&call).map(|fault| fault.to_string()).collect();
+        let faults: Vec<String> = validator
+            .iter_errors(&call)
+            .map(|fault| fault.to_string())
+            .collect();
         assert_eq!(faults, [] as [String; 0], "{name}");
         assert!(run(&["check", text(&sample(name))]).status.success());
     }
@@ -201,14 +256,20 @@ fn a_kept_call_is_in_the_database() {
     let folder = tempfile::tempdir().expect("a folder");
     let keep = folder.path().join("calls.db");
     for _ in 0..2 {
-        let output =
-            run(&["diagnose", text(&sample("freeze-guard-trips")), "--keep", text(&keep)]);
+        let output = run(&[
+            "diagnose",
+            text(&sample("freeze-guard-trips")),
+            "--keep",
+            text(&keep),
+        ]);
         assert!(output.status.success());
     }
     let database = rusqlite::Connection::open(&keep).expect("a database");
     let count = |table: &str| -> i64 {
         let sql = format!("SELECT count(*) FROM {table}");
-        database.query_row(&sql, [], |row| row.get(0)).expect("a count")
+        database
+            .query_row(&sql, [], |row| row.get(0))
+            .expect("a count")
     };
     assert_eq!((count("visit"), count("reading")), (2, 10));
 }

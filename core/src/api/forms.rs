@@ -1,9 +1,10 @@
 //! Facts and questions as forms.
 
 use super::Engine;
-use super::knowledge::knowledge;
+use super::knowledge::{answer_key, knowledge};
 use super::types::{ChoiceView, FieldGroupView, FieldKindView, FieldView, QuestionView, UnitView};
 use crate::diagnosis::EvidenceKind;
+use crate::evidence::TOLD;
 use crate::records::field::{self, Field, FieldGroup, FieldKind, FieldValue, TABLE};
 use crate::records::visit_file::{VisitFile, Vocabulary};
 use crate::records::{Level, Visit};
@@ -91,18 +92,18 @@ impl Engine {
             EvidenceKind::Observation => Some("observation"),
             EvidenceKind::Evaluator(_) => None,
         };
-        let mut questions: Vec<QuestionView> = knowledge()
-            .graph
-            .findings()
-            .iter()
-            .filter_map(|finding| {
-                let sort = asked(&finding.evidence)?;
-                let id = finding.id.as_str();
+        let findings = knowledge().graph.findings().iter();
+        let findings =
+            findings.filter_map(|finding| Some((finding.id.as_str(), asked(&finding.evidence)?)));
+        let told = TOLD.iter().map(|fact| (*fact, "symptom"));
+        let mut questions: Vec<QuestionView> = told
+            .chain(findings)
+            .filter_map(|(id, sort)| {
                 let given = visit.answers.iter().find(|answer| answer.finding == id);
                 let levels = knowledge().answers(id)?.iter().filter_map(written);
                 Some(QuestionView {
                     finding: id.to_owned(),
-                    label: catalog.text(&format!("finding-{id}")),
+                    label: catalog.text(&answer_key(id)),
                     sort: sort.to_owned(),
                     answers: levels
                         .map(|value| ChoiceView {

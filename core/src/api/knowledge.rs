@@ -1,6 +1,7 @@
 //! The shipped rule graph and procedures, loaded once.
 
 use crate::diagnosis::{self, Graph, Scale};
+use crate::evidence::TOLD;
 use crate::plan::{self, Library};
 use crate::records::Level;
 use crate::records::visit_file::Vocabulary;
@@ -21,6 +22,17 @@ static KNOWLEDGE: LazyLock<Knowledge> = LazyLock::new(|| Knowledge {
     library: plan::load().unwrap_or_default(),
 });
 
+/// Catalog key of what is answered under this identifier: a finding, or a fact
+/// that the customer tells.
+pub(super) fn answer_key(id: &str) -> String {
+    let kind = if TOLD.contains(&id) {
+        "fact"
+    } else {
+        "finding"
+    };
+    format!("{kind}-{id}")
+}
+
 /// The shipped knowledge.
 pub fn knowledge() -> &'static Knowledge {
     &KNOWLEDGE
@@ -33,6 +45,9 @@ const NEAR: usize = 3;
 
 impl Vocabulary for Knowledge {
     fn answers(&self, finding: &str) -> Option<&[Level]> {
+        if TOLD.contains(&finding) {
+            return Some(PRESENCE);
+        }
         let finding = self
             .graph
             .findings()

@@ -52,7 +52,10 @@ impl Call {
             let mut found = readings.filter(|r| r.point() == point && r.phase == Phase::Found);
             found.find_map(|r| Some((r.quantity::<Temperature>()?, r.standard_uncertainty())))
         };
-        let running = match (read(ReadingPoint::EnteringWater), read(ReadingPoint::LeavingWater)) {
+        let running = match (
+            read(ReadingPoint::EnteringWater),
+            read(ReadingPoint::LeavingWater),
+        ) {
             (Some((entering, _)), Some((leaving, _))) => {
                 Some(Temperature::from_si((entering.si() + leaving.si()) / 2.0))
             }
@@ -62,11 +65,15 @@ impl Call {
         let loop_temperature = match (read(ReadingPoint::LoopTemperature), running) {
             (Some((rest, spread)), _) => Uncertain::new(rest, spread),
             (None, Some(mean)) => Uncertain::new(mean, MEAN_SPREAD),
-            (None, None) => {
-                Uncertain::new(Temperature::from_celsius(USUAL_LOOP_CELSIUS), USUAL_LOOP_SPREAD)
-            }
+            (None, None) => Uncertain::new(
+                Temperature::from_celsius(USUAL_LOOP_CELSIUS),
+                USUAL_LOOP_SPREAD,
+            ),
         };
-        Conditions { loop_temperature, lowest_leaving: None }
+        Conditions {
+            loop_temperature,
+            lowest_leaving: None,
+        }
     }
 
     fn words(&self, key: &str) -> String {
@@ -79,8 +86,9 @@ impl Call {
             treats: corrections
                 .map(|correction| {
                     let causes = correction.causes.iter();
-                    let causes: Vec<String> =
-                        causes.map(|id| self.words(&format!("cause-{id}"))).collect();
+                    let causes: Vec<String> = causes
+                        .map(|id| self.words(&format!("cause-{id}")))
+                        .collect();
                     let args = Args::new().text("causes", causes.join(", ")).text(
                         "procedure",
                         self.words(&format!("procedure-{}", correction.procedure.as_str())),
@@ -98,7 +106,11 @@ impl Call {
                 .iter()
                 .map(|id| self.words(&format!("plan-material-{}", id.as_str())))
                 .collect(),
-            steps: plan.steps.iter().map(|step| self.step(plan, step)).collect(),
+            steps: plan
+                .steps
+                .iter()
+                .map(|step| self.step(plan, step))
+                .collect(),
             proof: plan.proofs.iter().map(|proof| self.proof(proof)).collect(),
             remarks: self.remarks(plan),
         }
@@ -111,9 +123,9 @@ impl Call {
             let show = |figure: &Figure| figure.text(self.wording.units);
             let args = match remark {
                 Remark::LargeHeader { velocity } => Args::new().text("velocity", show(velocity)),
-                Remark::NoPressureServes { short, over } => {
-                    Args::new().text("short", show(short)).text("over", show(over))
-                }
+                Remark::NoPressureServes { short, over } => Args::new()
+                    .text("short", show(short))
+                    .text("over", show(over)),
                 Remark::LimitedByRating { short } => Args::new().text("short", show(short)),
                 _ => Args::new(),
             };
@@ -121,7 +133,9 @@ impl Call {
         });
         let noted = plan.notes.iter().filter_map(|note| match note {
             PlanNote::Excluded { kept, dropped } => {
-                let args = Args::new().text("kept", step(kept)).text("dropped", step(dropped));
+                let args = Args::new()
+                    .text("kept", step(kept))
+                    .text("dropped", step(dropped));
                 Some(catalog.fill("plan-note-excluded", &args))
             }
             // A smaller step inside a larger one is nothing to tell.
@@ -164,7 +178,11 @@ impl Call {
         for kind in &step.quantities {
             let mut computed = plan.sheet.all(*kind).peekable();
             if computed.peek().is_none() {
-                let lacking = plan.sheet.lacking.iter().find(|lacking| lacking.kind == *kind);
+                let lacking = plan
+                    .sheet
+                    .lacking
+                    .iter()
+                    .find(|lacking| lacking.kind == *kind);
                 if let Some(lacking) = lacking.filter(|lacking| lacking.lack != Lack::FlowCentre) {
                     views.push(QuantityView {
                         label: self.quantity_label(*kind, Part::Whole),
@@ -178,7 +196,8 @@ impl Call {
         for timer in &step.timers {
             let label = self.words(&format!("plan-timer-{}", timer.kind.id()));
             // A computed time is already among the quantities.
-            if !matches!(&timer.time.basis, Basis::Computed(kind) if step.quantities.contains(kind)) {
+            if !matches!(&timer.time.basis, Basis::Computed(kind) if step.quantities.contains(kind))
+            {
                 views.push(QuantityView {
                     label,
                     value: self.limit(&timer.time),
@@ -201,7 +220,10 @@ impl Call {
             Part::Group(at) => ("group", at + 1),
         };
         let args = Args::new().text("number", number.to_string());
-        format!("{label} ({})", catalog.fill(&format!("plan-part-{key}"), &args))
+        format!(
+            "{label} ({})",
+            catalog.fill(&format!("plan-part-{key}"), &args)
+        )
     }
 
     fn quantity(&self, computed: &Computed) -> QuantityView {
@@ -232,7 +254,9 @@ impl Call {
             },
             Basis::Fixed(origin) => {
                 let catalog = self.wording.catalog();
-                let citation = origin.source().and_then(|id| knowledge().library.citation(id));
+                let citation = origin
+                    .source()
+                    .and_then(|id| knowledge().library.citation(id));
                 let source = match origin {
                     Origin::Published(_) => citation.unwrap_or_default().to_owned(),
                     Origin::FromMemory(_) => {
@@ -242,7 +266,10 @@ impl Call {
                     Origin::CommonPractice => catalog.text("authority-common-practice"),
                     Origin::Judgement => catalog.text("authority-judgement"),
                 };
-                FigureView { source, ..self.why(&Reasoning::new("plan-fixed", Authority::Judgement)) }
+                FigureView {
+                    source,
+                    ..self.why(&Reasoning::new("plan-fixed", Authority::Judgement))
+                }
             }
         }
     }
@@ -252,7 +279,9 @@ impl Call {
         let two_hours = Duration::from_si(7200.0);
         let figure = &limit.value;
         if figure.dimension == Duration::DIMENSION && figure.si >= two_hours.si() {
-            return figure.shown_in(Unit::Hour, Unit::Hour).text(self.wording.units);
+            return figure
+                .shown_in(Unit::Hour, Unit::Hour)
+                .text(self.wording.units);
         }
         figure.text(self.wording.units)
     }
@@ -271,10 +300,14 @@ impl Call {
                 .text("limit", self.limit(&gate.limit));
             catalog.fill("plan-gate-pass", &args)
         };
-        let back = plan.steps.iter().find(|step| step.number == first.return_to)?;
-        let args = Args::new()
-            .text("number", back.number.to_string())
-            .text("step", self.words(&format!("plan-step-{}", back.id.as_str())));
+        let back = plan
+            .steps
+            .iter()
+            .find(|step| step.number == first.return_to)?;
+        let args = Args::new().text("number", back.number.to_string()).text(
+            "step",
+            self.words(&format!("plan-step-{}", back.id.as_str())),
+        );
         Some(GateView {
             pass: gates.iter().map(criterion).collect::<Vec<_>>().join(" "),
             otherwise: catalog.fill("plan-gate-back", &args),
@@ -284,7 +317,8 @@ impl Call {
 
     fn proof(&self, proof: &PlannedProof) -> ProofView {
         let catalog = self.wording.catalog();
-        let ends = [&proof.at_least, &proof.at_most].map(|end| end.as_ref().map(|end| self.limit(end)));
+        let ends =
+            [&proof.at_least, &proof.at_most].map(|end| end.as_ref().map(|end| self.limit(end)));
         let expected = match ends {
             [Some(low), Some(high)] => Some(format!("{low} … {high}")),
             [Some(low), None] => Some(format!("≥ {low}")),
@@ -293,13 +327,18 @@ impl Call {
         };
         let shown = |phase: Phase| {
             let readings = self.file.visit.readings.iter().rev();
-            let mut at_point =
-                readings.filter(|r| r.point() == proof.reading && r.phase == phase);
+            let mut at_point = readings.filter(|r| r.point() == proof.reading && r.phase == phase);
             at_point.next().map(reading_text)
         };
         let args = Args::new()
-            .text("point", self.words(&format!("point-{}", proof.reading.id())))
-            .text("when", self.words(&format!("plan-proof-time-{}", proof.when.id())));
+            .text(
+                "point",
+                self.words(&format!("point-{}", proof.reading.id())),
+            )
+            .text(
+                "when",
+                self.words(&format!("plan-proof-time-{}", proof.when.id())),
+            );
         ProofView {
             point: proof.reading.id().to_owned(),
             label: catalog.fill("plan-proof-label", &args),
@@ -341,7 +380,9 @@ fn treatments(diagnosis: &Diagnosis) -> Vec<Treatment> {
         let place = graph.find_cause(&cause);
         let procedure = place.and_then(|place| graph.cause(place).procedure.as_ref());
         let Some(procedure) = procedure else { continue };
-        let known = treatments.iter().any(|treatment| treatment.cause == cause.as_str());
+        let known = treatments
+            .iter()
+            .any(|treatment| treatment.cause == cause.as_str());
         if !known && treatments.len() < TREATED {
             treatments.push(Treatment {
                 cause: cause.as_str().to_owned(),

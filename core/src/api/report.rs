@@ -1,6 +1,6 @@
 //! The reports of a call.
 
-use super::knowledge::knowledge;
+use super::knowledge::{answer_key, knowledge};
 use super::types::{AssessmentView, CauseView, PlanView};
 use super::{ApiError, Call, Engine};
 use crate::records::field::{FieldGroup, FieldValue, TABLE};
@@ -94,7 +94,11 @@ impl Call {
                 .map(|plan| plan.materials.clone())
                 .unwrap_or_default(),
             steps: answer.plan.as_ref().map(step_parts).unwrap_or_default(),
-            remarks: answer.plan.as_ref().map(|plan| plan.remarks.clone()).unwrap_or_default(),
+            remarks: answer
+                .plan
+                .as_ref()
+                .map(|plan| plan.remarks.clone())
+                .unwrap_or_default(),
             proof: answer.plan.as_ref().map(proof_lines).unwrap_or_default(),
             assumptions: view.assumptions.clone(),
             sources: sources(view, answer.plan.as_ref()),
@@ -141,7 +145,7 @@ impl Call {
                 .as_ref()
                 .and_then(|name| name.as_str())
                 .unwrap_or_default();
-            let finding = catalog.text(&format!("finding-{}", answer.finding));
+            let finding = catalog.text(&answer_key(&answer.finding));
             (finding, catalog.text(&format!("answer-{level}")))
         };
         self.file.visit.answers.iter().map(line).collect()

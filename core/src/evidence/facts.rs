@@ -53,10 +53,18 @@ pub fn facts(file: &VisitFile, model: &LoopModel, today: NaiveDate) -> BTreeMap<
     known.0
 }
 
-/// Facts that are told are answered in the visit under their own name. How the
-/// trouble began is one of three.
+/// Facts that the customer tells: they are answered in the visit under their
+/// own name, like findings.
+pub const TOLD: [&str; 4] = [
+    "since-start-up",
+    "came-on-slowly",
+    "came-on-suddenly",
+    "complaint-recurs",
+];
+
+/// What was told. How the trouble began is one of three.
 fn told(known: &mut Known, file: &VisitFile) {
-    const BEGAN: [&str; 3] = ["since-start-up", "came-on-slowly", "came-on-suddenly"];
+    let [began @ .., recurs] = &TOLD;
     let answer = |fact: &str| {
         let answers = file.visit.answers.iter();
         let said = answers.filter(|answer| answer.finding == fact).last()?;
@@ -66,11 +74,11 @@ fn told(known: &mut Known, file: &VisitFile) {
             Level::Low | Level::Normal | Level::High => None,
         }
     };
-    let began = BEGAN.iter().find(|fact| answer(fact) == Some(true));
-    for fact in &BEGAN {
-        known.is(fact, began.map(|began| began == fact).or(answer(fact)));
+    let so = began.iter().find(|fact| answer(fact) == Some(true));
+    for fact in began {
+        known.is(fact, so.map(|so| so == fact).or(answer(fact)));
     }
-    known.is("complaint-recurs", answer("complaint-recurs"));
+    known.is(recurs, answer(recurs));
 }
 
 #[derive(Default)]

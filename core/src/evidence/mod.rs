@@ -16,7 +16,7 @@ mod season;
 pub use call::{Call, State, Taken};
 pub use evaluation::{Evaluation, Explained};
 pub use evaluators::{Evaluator, names};
-pub use facts::facts;
+pub use facts::{TOLD, facts};
 pub use gather::{Gathered, Unused, WhyUnused, gather};
 pub use levels::{Levels, Range, SLIP};
 pub use season::{Season, SeasonBasis, season};

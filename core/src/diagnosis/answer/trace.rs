@@ -126,7 +126,11 @@ impl LeftOut {
     pub(super) fn conflict_bits(&self, inference: &Inference<'_>) -> f64 {
         let log_evidence = inference.log_evidence();
         // The weight of a run is relative to the evidence of the whole case.
-        let alone: f64 = self.alone.iter().map(|run| run.log_weight + log_evidence).sum();
+        let alone: f64 = self
+            .alone
+            .iter()
+            .map(|run| run.log_weight + log_evidence)
+            .sum();
         (alone - log_evidence) / std::f64::consts::LN_2
     }
 
