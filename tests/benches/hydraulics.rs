@@ -4,7 +4,7 @@
 //! the packages of `reference/requirements.txt` is named in `RETURNLINE_PYTHON`,
 //! and the ratio of the medians is printed.
 
-use criterion::{Criterion, black_box};
+use criterion::Criterion;
 use returnline_core::fluids::Fluid;
 use returnline_core::hydraulics::component::FluidState;
 use returnline_core::hydraulics::friction::FrictionLaw;
@@ -14,6 +14,7 @@ use returnline_core::hydraulics::pump::PumpCurve;
 use returnline_core::hydraulics::purge::{Cart, PurgeRules, plan};
 use returnline_core::units::{Fraction, Length, Number, Quantity, Temperature, VolumeFlow};
 use returnline_tests::networks::{ReadNetwork, read_networks};
+use std::hint::black_box;
 use std::time::Instant;
 
 fn run(series: PipeSeries, nominal: &str, metres: f64) -> Run {

@@ -7,7 +7,6 @@ use std::process::{Command, Output};
 ///
 /// # Panics
 /// When it has not been built: the message says how.
-#[allow(clippy::panic)] // only tests call this
 pub fn path() -> PathBuf {
     let own = std::env::current_exe().unwrap_or_default();
     let built = own

@@ -138,13 +138,13 @@ pub fn adjust(
     let v = LOOP_VOLUME.check(volume)?.si();
     let kinds = [in_loop.kind(), target.kind(), product.kind];
     let mut named = kinds.iter().filter(|kind| **kind != FluidKind::Water);
-    if let Some(first) = named.next() {
-        if let Some(other) = named.find(|kind| *kind != first) {
-            return Err(ChargeError::OtherFluid {
-                in_loop: *first,
-                product: *other,
-            });
-        }
+    if let Some(first) = named.next()
+        && let Some(other) = named.find(|kind| *kind != first)
+    {
+        return Err(ChargeError::OtherFluid {
+            in_loop: *first,
+            product: *other,
+        });
     }
     let (w0, wt, wp) = (
         in_loop.mass_fraction().si(),

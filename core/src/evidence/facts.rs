@@ -67,7 +67,7 @@ fn told(known: &mut Known, file: &VisitFile) {
     let [began @ .., recurs] = &TOLD;
     let answer = |fact: &str| {
         let answers = file.visit.answers.iter();
-        let said = answers.filter(|answer| answer.finding == fact).last()?;
+        let said = answers.rev().find(|answer| answer.finding == fact)?;
         match said.is {
             Level::Yes => Some(true),
             Level::No => Some(false),

@@ -52,7 +52,7 @@ pub fn shut_off(
 ) -> Result<ShutOffTest, OutOfRange> {
     let mut head = Length::ZERO;
     for (curve, speed) in running {
-        head = head + curve.head(VolumeFlow::ZERO, *speed)?;
+        head += curve.head(VolumeFlow::ZERO, *speed)?;
     }
     let expected = head.pressure(density);
     let floor = 1.0;

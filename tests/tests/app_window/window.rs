@@ -326,7 +326,7 @@ fn app() -> PathBuf {
         None => {
             let target = env::var_os("CARGO_TARGET_DIR").map_or_else(
                 || Path::new(env!("CARGO_MANIFEST_DIR")).join("../target"),
-                |folder| PathBuf::from(folder),
+                PathBuf::from,
             );
             target.join("debug/returnline-app")
         }
