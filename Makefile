@@ -2,6 +2,8 @@
 
 CARGO ?= cargo
 APP := target/debug/returnline-app
+# One set of features everywhere: another set builds everything anew.
+ALL := tauri/custom-protocol
 SAMPLES := $(wildcard core/data/samples/*.json)
 export CARGO_TERM_COLOR ?= auto
 
@@ -24,18 +26,18 @@ test: setup lint core-test ui-test app-test
 
 lint: setup ui
 	$(CARGO) fmt --all --check
-	$(CARGO) clippy --workspace --all-targets --features tauri/custom-protocol -- -D warnings
+	$(CARGO) clippy --workspace --all-targets --features $(ALL),returnline-tests/window -- -D warnings
 
-core-test: setup
-	$(CARGO) test --workspace --features tauri/custom-protocol --exclude returnline-app
+core-test: setup ui
+	$(CARGO) build --workspace --features $(ALL) --bins
+	$(CARGO) test --workspace --features $(ALL)
 	@test -z "$$(git status --porcelain -- ui/src/types)" || { \
 	  echo 'ui/src/types differs from the Rust types: run "make types" and commit'; \
 	  git status --porcelain -- ui/src/types; exit 1; }
 
 ## Writes the TypeScript types of the boundary anew.
-types: setup-build
-	$(CARGO) test -q -p returnline-core --lib export_bindings
-	$(CARGO) test -q -p returnline-app --lib --features tauri/custom-protocol export_bindings
+types: setup ui
+	$(CARGO) test -q --workspace --features $(ALL) --lib export_bindings
 
 setup-ui: setup
 	cd ui && npm ci --no-audit --no-fund
@@ -50,11 +52,11 @@ ui-test: ui
 	cd ui && npm run check && npm test
 
 app-build: ui
-	$(CARGO) build -p returnline-app --features tauri/custom-protocol
+	$(CARGO) build --workspace --features $(ALL) --bins
 
 app-test: app-build
-	$(CARGO) test -p returnline-app --lib --features tauri/custom-protocol
-	RETURNLINE_APP=$(CURDIR)/$(APP) $(CARGO) test -p returnline-tests --features window --test app_window
+	RETURNLINE_APP=$(CURDIR)/$(APP) $(CARGO) test --workspace \
+	  --features $(ALL),returnline-tests/window --test app_window
 
 ## Opens the app.
 app: app-build
