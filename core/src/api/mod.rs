@@ -20,6 +20,7 @@ mod work;
 pub use call::{Answer, Call, read_visit_file};
 pub use error::ApiError;
 pub use knowledge::{Knowledge, knowledge};
+pub use work::OpenCall;
 
 use crate::store::Store;
 use crate::text::{Catalog, Language, catalog};

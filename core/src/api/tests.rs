@@ -148,3 +148,18 @@ fn a_second_visit_at_the_same_system_knows_the_system() {
     assert_eq!(known.count(), 1);
     assert_eq!(engine.visits().expect("listed").len(), 2);
 }
+
+#[test]
+fn a_step_marked_as_done_is_kept_once_and_can_be_taken_back() {
+    let mut engine = engine();
+    let id = started(&mut engine);
+    for done in [true, false] {
+        engine.mark_step(&id, "some-step", done).expect("kept");
+        let actions = engine.record(&id).expect("there").file.visit.actions;
+        let kept: Vec<_> = actions
+            .iter()
+            .map(|action| (action.step.as_deref(), action.done))
+            .collect();
+        assert_eq!(kept, [(Some("some-step"), done)]);
+    }
+}

@@ -9,7 +9,9 @@ use crate::state::Shell;
 /// The causes with their reasons, the checks worth making, and the work plan.
 #[tauri::command(async)]
 pub fn answer_call(shell: State<'_, Shell>, visit: &str) -> Answer<CallAnswer> {
-    shell.engine().answer(visit)
+    // Entries go on while this is worked out.
+    let call = shell.engine().open_call(visit)?;
+    Ok(call.answer())
 }
 
 /// Marks a step of the work plan as done or not.
@@ -20,5 +22,6 @@ pub fn mark_step(
     step: &str,
     done: bool,
 ) -> Answer<CallAnswer> {
-    shell.engine().mark_step(visit, step, done)
+    shell.engine().mark_step(visit, step, done)?;
+    answer_call(shell, visit)
 }
