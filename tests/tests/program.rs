@@ -112,17 +112,28 @@ fn a_sample_prints_causes_reasons_plan_and_writes_a_pdf() {
 }
 
 #[test]
-fn a_colder_freeze_point_takes_the_blame_off_the_antifreeze() {
+fn the_freeze_point_decides_what_is_said_of_the_antifreeze() {
     let mut call = load("freeze-guard-trips");
     let as_found = answer(&call);
-    for point in ["freeze_point_supply", "freeze_point_return"] {
-        set_reading(&mut call, point, 12.0);
-    }
-    let strong = answer(&call);
-    for cause in ["antifreeze-unmixed", "antifreeze-too-weak"] {
-        let [before, after] = [&as_found, &strong].map(|answer| probability(answer, cause));
-        assert!(after < before, "{cause}: {before} -> {after}");
-    }
+    call["system"] = json!({ "fluid": { "kind": "propylene_glycol" } });
+    let with = |call: &mut Value, fahrenheit: f64| {
+        for point in ["freeze_point_supply", "freeze_point_return"] {
+            set_reading(call, point, fahrenheit);
+        }
+        answer(call)
+    };
+    // The loop leaves at 29.5 °F: fluid that freezes at 30 °F is too weak for
+    // it, at 12 °F it is not; two samples that agree are mixed.
+    let [weak, strong] = [30.0, 12.0].map(|fahrenheit| with(&mut call, fahrenheit));
+    let too_weak = |answer: &Value| probability(answer, "antifreeze-too-weak");
+    assert!(
+        too_weak(&weak) > 3.0 * too_weak(&strong),
+        "{} {}",
+        too_weak(&weak),
+        too_weak(&strong)
+    );
+    let unmixed = |answer: &Value| probability(answer, "antifreeze-unmixed");
+    assert!(unmixed(&strong) < unmixed(&as_found) / 2.0);
 }
 
 #[test]

@@ -20,6 +20,8 @@ const CAPACITY_SPREAD: f64 = 0.12;
 /// Usual ground-loop ratings. Judgement, near common nameplates.
 const USUAL_HEATING_COP: f64 = 3.6;
 const USUAL_COOLING_COP: f64 = 4.8;
+/// Whatever is written, a heat pump draws something from the ground. Judgement.
+const LEAST_COP: f64 = 1.2;
 
 /// What the heat pump asks of the loop.
 #[derive(Copy, Clone, PartialEq, Debug)]
@@ -54,7 +56,7 @@ impl Demand {
             }
         };
         let cop = |written: Option<crate::units::Measure<crate::units::Number>>, usual: f64| {
-            written.map_or(usual, |cop| cop.get().si())
+            written.map_or(usual, |cop| cop.get().si().max(LEAST_COP))
         };
         let heating_cop = cop(unit.and_then(|unit| unit.heating_cop), USUAL_HEATING_COP);
         let cooling_cop = cop(unit.and_then(|unit| unit.cooling_cop), USUAL_COOLING_COP);

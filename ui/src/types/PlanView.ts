@@ -25,4 +25,8 @@ steps: Array<StepView>,
 /**
  * Readings that prove it afterwards.
  */
-proof: Array<ProofView>, };
+proof: Array<ProofView>, 
+/**
+ * What is to be said beside the steps.
+ */
+remarks: Array<string>, };

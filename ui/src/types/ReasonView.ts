@@ -14,7 +14,7 @@ finding: string,
  */
 found: string, 
 /**
- * Weight in bits: above zero speaks for the cause, below against.
+ * Weight in bits, taken by itself: above zero speaks for the cause, below against.
  */
 bits: number, 
 /**
