@@ -114,7 +114,7 @@ impl Engine {
             label: self.point_label(reading.point()),
             value: value.value.to_string(),
             unit: value.unit.symbol().to_owned(),
-            shown: format::plus_minus(value.value, spread, value.unit),
+            shown: format::as_written(value.value, spread, value.unit),
             instrument: instrument.id().to_owned(),
             instrument_label: catalog.text(&format!("instrument-{}", instrument.id())),
             mode_label: mode

@@ -175,7 +175,7 @@ impl Call {
                 }
                 None => point,
             },
-            value: format::plus_minus(value.value, spread, value.unit),
+            value: format::as_written(value.value, spread, value.unit),
             instrument: named("instrument", instrument.id()),
             mode: match reading.mode {
                 Some(mode) => named("mode", &name(serde_json::to_value(mode))),

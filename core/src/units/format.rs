@@ -25,6 +25,21 @@ pub fn plus_minus(value: f64, spread: f64, unit: Unit) -> String {
     }
 }
 
+/// As [`plus_minus`], for a number that somebody wrote: none of its decimals is lost.
+pub fn as_written(value: f64, spread: f64, unit: Unit) -> String {
+    let text = value.to_string();
+    let written = text
+        .split_once('.')
+        .map_or(0, |(_, decimals)| decimals.len().min(6));
+    let decimals = decimals_for(spread).unwrap_or(unit.decimals()).max(written);
+    let number = number(value, decimals);
+    if spread > 0.0 && spread.is_finite() {
+        join(&format!("{number} ± {spread:.decimals$}"), unit)
+    } else {
+        join(&number, unit)
+    }
+}
+
 /// Decimals at which an uncertainty shows two significant digits when its
 /// leading digit is 1 and one otherwise; none for zero.
 fn decimals_for(spread: f64) -> Option<usize> {

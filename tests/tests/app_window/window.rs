@@ -22,7 +22,7 @@ const APP: &str = "RETURNLINE_APP";
 /// A phone held upright.
 const SIZE: (u32, u32) = (390, 844);
 /// Longest wait for anything a person would wait for.
-const PATIENCE: Duration = Duration::from_secs(20);
+const PATIENCE: Duration = Duration::from_secs(90);
 
 /// A running app that ends with its test.
 pub struct Window {
