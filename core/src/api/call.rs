@@ -10,6 +10,7 @@ use crate::records::visit_file::{self, VisitFile};
 use chrono::NaiveDate;
 use serde::Serialize;
 use std::collections::BTreeSet;
+use std::sync::OnceLock;
 use ts_rs::TS;
 
 /// How many causes are traced: more than anybody reads.
@@ -23,6 +24,8 @@ pub struct Call {
     pub(super) diagnosis: Option<Diagnosis>,
     pub(super) wording: Wording,
     pub(super) today: NaiveDate,
+    /// Worded once, however many ask: screen, document and report.
+    answer: OnceLock<Answer>,
 }
 
 /// The whole answer to a call.
@@ -68,15 +71,16 @@ impl Call {
             diagnosis,
             wording,
             today,
+            answer: OnceLock::new(),
         }
     }
 
     /// The whole answer.
-    pub fn answer(&self) -> Answer {
-        Answer {
+    pub fn answer(&self) -> &Answer {
+        self.answer.get_or_init(|| Answer {
             assessment: self.assessment(),
             plan: self.plan(),
-        }
+        })
     }
 }
 

@@ -82,7 +82,7 @@ impl Engine {
     /// # Errors
     /// [`ApiError`].
     pub fn answer(&self, visit: &str) -> Result<Answer, ApiError> {
-        Ok(self.call(visit)?.answer())
+        Ok(self.call(visit)?.answer().clone())
     }
 
     pub(super) fn call(&self, visit: &str) -> Result<Call, ApiError> {

@@ -17,7 +17,9 @@ pub struct OpenCall {
 impl OpenCall {
     /// What the engine makes of it.
     pub fn answer(&self) -> Answer {
-        Call::assess(&self.file, self.today, self.wording).answer()
+        Call::assess(&self.file, self.today, self.wording)
+            .answer()
+            .clone()
     }
 }
 

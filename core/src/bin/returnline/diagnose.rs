@@ -63,7 +63,7 @@ pub fn run(arguments: &Arguments) -> Result<(), Failure> {
     let call = Call::assess(&file, machine.today(), wording);
     // The answer first: a report that cannot be written must not cost it.
     if arguments.json {
-        show::json(&call.answer())?;
+        show::json(call.answer())?;
     } else {
         show::call(&call, wording)?;
     }
