@@ -1,0 +1,94 @@
+import { clearMocks, mockIPC } from "@tauri-apps/api/mocks";
+import { render, screen } from "@testing-library/svelte";
+import { createRawSnippet } from "svelte";
+import { afterEach, expect, it } from "vitest";
+
+import type { Answer } from "../../types/Answer";
+import type { ReasonView } from "../../types/ReasonView";
+import { point, visit } from "../../visit/sample";
+import Causes from "./Causes.svelte";
+
+afterEach(() => clearMocks());
+
+const path = createRawSnippet(() => ({ render: () => "<nav></nav>" }));
+
+const reason: ReasonView = {
+  finding: "gurgling",
+  found: "It gurgles",
+  bits: 1,
+  shown: "+1.0 bits",
+  path: ["Air stays", "Air stays"],
+  figures: {
+    measured: null,
+    expected: null,
+    formula: "a = b",
+    inputs: [
+      ["Length", "1 ft"],
+      ["Length", "2 ft"],
+    ],
+    source: "judgement",
+  },
+};
+
+/** Everything said twice: the engine may repeat itself, the screen must not break. */
+const repeating: Answer = {
+  assessment: {
+    verdict: "open",
+    headline: "Not decided yet.",
+    causes: [
+      {
+        id: "air",
+        title: "Air left",
+        homeowner: "",
+        kind: "loop",
+        probability: 0.5,
+        shown: "50 %",
+        reasons: [reason, reason],
+        context: ["same", "same"],
+        has_plan: true,
+      },
+    ],
+    pair: null,
+    unexplained: ["same", "same"],
+    doubted: ["same", "same"],
+    checks: [
+      {
+        id: "look",
+        title: "Look",
+        how: "Look well.",
+        minutes: 1,
+        bits: 1,
+        shown: "1 bit in 1 min",
+        tools: [],
+        licence: null,
+        cautions: ["same", "same"],
+        asks: [],
+        reads: ["static_pressure", "static_pressure"],
+        outcomes: ["same", "same"],
+      },
+    ],
+    stop: null,
+    assumptions: ["same", "same"],
+    unused: ["same", "same"],
+  },
+  plan: null,
+};
+
+it("shows the causes with their reasons, even when the engine repeats itself", async () => {
+  mockIPC(() => repeating);
+  render(Causes, { visit: visit({ points: [point("static_pressure")] }), path, onkept: () => {} });
+  expect(await screen.findByText("Not decided yet.")).toBeTruthy();
+  expect(screen.getByText("50 %")).toBeTruthy();
+  expect(screen.getAllByText("Enter: static_pressure")).toHaveLength(1);
+  expect(screen.getAllByText("It gurgles")).toHaveLength(2);
+});
+
+it("says that it works until the answer is there, and why when there is none", async () => {
+  let fail = (_: unknown): void => {};
+  mockIPC(() => new Promise((_, reject) => (fail = reject)));
+  render(Causes, { visit: visit(), path, onkept: () => {} });
+  expect(screen.getByText("Working it out…")).toBeTruthy();
+  fail({ code: "store-failed", message: "The database failed.", context: {} });
+  expect(await screen.findByText("The database failed.")).toBeTruthy();
+  expect(screen.queryByText("Working it out…")).toBeNull();
+});
