@@ -97,17 +97,31 @@ pub(super) fn rated_heat(
     entering: Uncertain<Temperature>,
 ) -> (f64, f64) {
     let demand = &call.model.demand;
-    let (rated, (per_kelvin, spread), rating) = if mode == OperatingMode::Cooling {
-        (demand.rejection, REJECTION_PER_KELVIN, 25.0)
+    let rated = if mode == OperatingMode::Cooling {
+        demand.rejection
     } else {
-        (demand.extraction, EXTRACTION_PER_KELVIN, 0.0)
+        demand.extraction
     };
-    // Far from the rating the straight line is not believed any further.
-    let away = (entering.value().celsius() - rating).clamp(-15.0, 25.0);
-    let factor = (1.0 + per_kelvin * away, spread * away);
+    let factor = by_entering_water(mode, entering);
     let value = rated.value().si() * factor.0;
     let standard = (rated.standard() * factor.0).hypot(rated.value().si() * factor.1);
     (value, standard)
+}
+
+/// Full load at this entering water over that at the rating, with its standard
+/// uncertainty.
+pub(super) fn by_entering_water(
+    mode: OperatingMode,
+    entering: Uncertain<Temperature>,
+) -> (f64, f64) {
+    let ((per_kelvin, spread), rating) = if mode == OperatingMode::Cooling {
+        (REJECTION_PER_KELVIN, 25.0)
+    } else {
+        (EXTRACTION_PER_KELVIN, 0.0)
+    };
+    // Far from the rating the straight line is not believed any further.
+    let away = (entering.value().celsius() - rating).clamp(-15.0, 25.0);
+    (1.0 + per_kelvin * away, (spread * away).abs())
 }
 
 /// Change of the water at needed flow and rated heat: ΔT = Q / (V̇ ρ c_p), K.

@@ -3,7 +3,7 @@
 
 use super::Evaluator;
 use super::flow::{Way, heat_capacity, ways};
-use super::split::{rated_capacity, rated_heat, rated_input, water_change};
+use super::split::{by_entering_water, rated_capacity, rated_input, water_change};
 use crate::evidence::call::{Call, State, Taken};
 use crate::evidence::evaluation::{Compared, Evaluation};
 use crate::evidence::levels::{Levels, with_slip};
@@ -325,19 +325,14 @@ fn entering_or_guess(call: &Call<'_>, mode: OperatingMode) -> Uncertain<Temperat
         .map_or_else(|| call.loop_temperature().0, |taken| taken.uncertain())
 }
 
-/// Rated capacity of a mode at this entering water; heat from the loop carries
-/// its change with temperature.
+/// Rated capacity of a mode at this entering water, which it follows as the
+/// heat from the loop does.
 fn capacity_today(call: &Call<'_>, mode: OperatingMode) -> (f64, f64) {
     let demand = &call.model.demand;
-    let rated = if mode == OperatingMode::Cooling {
-        demand.rejection
-    } else {
-        demand.extraction
-    };
-    let heat = rated_heat(call, mode, entering_or_guess(call, mode));
-    let change = heat.0 / rated.value().si();
-    let value = rated_capacity(call, mode).si() * change;
-    (value, value * heat.1 / heat.0.abs().max(1.0))
+    let (factor, doubt) = by_entering_water(mode, entering_or_guess(call, mode));
+    let rated = rated_capacity(call, mode).si();
+    let relative = demand.capacity.standard() / demand.capacity.value().si();
+    (rated * factor, rated * (relative * factor).hypot(doubt))
 }
 
 fn power(call: &Call<'_>) -> Vec<Evaluation> {
