@@ -108,16 +108,16 @@ fn curve(of: &'static str, falls: bool, high: f64, unit: &'static str) -> Field 
 }
 
 fn pipe() -> BoxedStrategy<Value> {
-    let sizes = ["3/4", "1", "1-1/4", "2", "3"];
+    const SIZES: &[&str] = &["3/4", "1", "1-1/4", "2", "3"];
     prop_oneof![
         (
-            prop::sample::select(sizes.to_vec()),
+            prop::sample::select(SIZES),
             prop::sample::select(&["9", "11", "17"][..])
         )
             .prop_map(|(size, sdr)| json!({ "standard": "ips_pe", "size": size, "sdr": sdr })),
         prop::sample::select(&[25_u32, 32, 40, 63, 110][..])
             .prop_map(|mm| json!({ "standard": "metric_pe", "outside_mm": mm, "sdr": "11" })),
-        prop::sample::select(sizes.to_vec())
+        prop::sample::select(SIZES)
             .prop_map(|size| json!({ "standard": "copper_l", "size": size })),
         (0.1..120.0_f64).prop_map(|bore| json!({
             "standard": "plain", "inside_diameter": { "value": bore, "unit": "in" }
@@ -189,21 +189,20 @@ fn system() -> BoxedStrategy<Value> {
         ("circuits", circuits()),
         ("headers", runs()),
     ]);
-    let kinds = [
+    const KINDS: &[&str] = &[
         "water",
         "propylene_glycol",
         "ethylene_glycol",
         "methanol",
         "ethanol",
     ];
-    let fluid = (
-        prop::sample::select(kinds.to_vec()),
-        number(0.0, 100.0, "%"),
-    )
-        .prop_map(|(kind, share)| match share {
-            Some(share) => json!({ "kind": kind, "volume_fraction": share }),
-            None => json!({ "kind": kind }),
-        });
+    let fluid =
+        (prop::sample::select(KINDS), number(0.0, 100.0, "%")).prop_map(
+            |(kind, share)| match share {
+                Some(share) => json!({ "kind": kind, "volume_fraction": share }),
+                None => json!({ "kind": kind }),
+            },
+        );
     object(vec![
         ("installed_on", day()),
         ("heat_pump", maybe(unit)),
