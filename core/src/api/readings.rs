@@ -104,8 +104,6 @@ impl Engine {
     pub(super) fn reading_view(&self, reading: &Reading) -> ReadingView {
         let catalog = self.wording.catalog();
         let value = reading.value();
-        let width = value.unit.to_si(1.0) - value.unit.to_si(0.0);
-        let spread = 2.0 * reading.standard_uncertainty() / width;
         let instrument = reading.instrument_or_usual();
         let mode = reading.mode.and_then(|mode| name(&mode));
         ReadingView {
@@ -114,7 +112,7 @@ impl Engine {
             label: self.point_label(reading.point()),
             value: value.value.to_string(),
             unit: value.unit.symbol().to_owned(),
-            shown: format::as_written(value.value, spread, value.unit),
+            shown: reading.text(),
             instrument: instrument.id().to_owned(),
             instrument_label: catalog.text(&format!("instrument-{}", instrument.id())),
             mode_label: mode

@@ -155,8 +155,6 @@ impl Call {
         let catalog = self.wording.catalog();
         let named = |kind: &str, id: &str| catalog.text(&format!("{kind}-{id}"));
         let value = reading.value();
-        let width = value.unit.to_si(1.0) - value.unit.to_si(0.0);
-        let spread = 2.0 * reading.standard_uncertainty() / width;
         let point = named("point", reading.point().id());
         let instrument: Instrument = reading.instrument_or_usual();
         let name = |value: serde_json::Result<serde_json::Value>| {
@@ -175,7 +173,7 @@ impl Call {
                 }
                 None => point,
             },
-            value: format::as_written(value.value, spread, value.unit),
+            value: reading.text(),
             instrument: named("instrument", instrument.id()),
             mode: match reading.mode {
                 Some(mode) => named("mode", &name(serde_json::to_value(mode))),

@@ -192,30 +192,6 @@ pub struct Case {
     pub priors: BTreeMap<CauseId, f64>,
 }
 
-/// Turns what was read into a likelihood over the levels of a finding.
-///
-/// `Input` is whatever the readings come in (a visit with its system). An
-/// evaluator is known by its [`name`](Evaluator::name), which findings of the
-/// graph refer to. It answers `Ok(None)` when the input does not hold what it
-/// needs: unknown stays unknown.
-pub trait Evaluator<Input: ?Sized> {
-    /// What can go wrong, such as a reading outside every valid range.
-    type Error;
-
-    /// The name under which findings refer to it.
-    fn name(&self) -> &'static str;
-
-    /// The likelihood of the readings at each level of `finding`.
-    ///
-    /// # Errors
-    /// If the input holds a value that cannot be judged.
-    fn evaluate(
-        &self,
-        finding: &FindingId,
-        input: &Input,
-    ) -> Result<Option<Observation>, Self::Error>;
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;

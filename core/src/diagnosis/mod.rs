@@ -15,7 +15,7 @@ pub use answer::{
     Explanations, Health, Means, NextStep, Obstacle, Outcome, Policy, RankedCause, Trace,
     TraceStep, Unexplained, Verdict, diagnose,
 };
-pub use evidence::{Case, Evaluator, Likelihood, LikelihoodError, Observation, ReadWith};
+pub use evidence::{Case, Likelihood, LikelihoodError, Observation, ReadWith};
 pub use export::to_bif;
 pub use graph::{
     Cause, CauseIx, CauseKind, Caution, Check, ContextShift, EvidenceKind, Finding, FindingIx,

@@ -1,7 +1,7 @@
 //! A reading: what was read, where, with what, in which state of operation.
 
 use super::{Instrument, ReadingId, ReadingKind, ReadingPoint};
-use crate::units::{Dimension, Measure, Quantity, Unit};
+use crate::units::{Dimension, Measure, Quantity, Unit, format};
 use chrono::{DateTime, FixedOffset};
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
@@ -210,6 +210,17 @@ impl Reading {
         let bounds = self.point.bounds();
         let value = bounds.unit.from_si(self.value.si());
         !(bounds.likely.0..=bounds.likely.1).contains(&value)
+    }
+
+    /// The value as written with its accuracy beside it: `12.5 ± 2.0 psi`.
+    pub fn text(&self) -> String {
+        let unit = self.value.unit;
+        let width = unit.to_si(1.0) - unit.to_si(0.0);
+        format::as_written(
+            self.value.value,
+            2.0 * self.standard_uncertainty() / width,
+            unit,
+        )
     }
 
     /// Standard uncertainty in SI: half the stated accuracy, or half the usual

@@ -1,17 +1,6 @@
 //! Printing quantities for people.
 
-use super::{Quantity, Unit};
-
-/// A quantity in a unit with the decimals that a field reading deserves, for
-/// example `55.0 psi`. The minus is the typographic one.
-pub fn quantity<Q: Quantity>(value: Q, unit: Unit) -> String {
-    with_decimals(value, unit, unit.decimals())
-}
-
-/// A quantity in a unit with a given number of decimals.
-pub fn with_decimals<Q: Quantity>(value: Q, unit: Unit, decimals: usize) -> String {
-    join(&number(unit.from_si(value.si()), decimals), unit)
-}
+use super::Unit;
 
 /// A number with what it is uncertain by, in one unit and rounded alike:
 /// `7.4 ± 0.8 gpm`. Without uncertainty, the decimals of a field reading.
