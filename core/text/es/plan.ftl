@@ -124,7 +124,7 @@ plan-caution-gas-stores-energy = El gas comprimido almacena energía. Lado del f
 plan-caution-no-spark-near-alcohol = El vapor de alcohol arde, y una mezcla fuerte también. Al aire libre o con buena ventilación, recipientes con conexión equipotencial, sin llama, sin chispa, sin motor de carro junto a un bidón abierto. Decide la normativa local contra incendios.
 plan-caution-gloves-goggles-sheet = Algunos fluidos envenenan por la boca, la piel o la respiración. Guantes, gafas, aire fresco, ficha de datos de seguridad a mano. Nunca sifonar con la boca.
 plan-caution-acid-and-biocide = Ácidos, limpiadores y biocidas queman la piel y los ojos. Guantes, gafas, delantal, lavaojos. Nunca mezclar dos productos. Añadir el ácido al agua.
-plan-caution-catch-every-drop = Nada al suelo, al drenaje pluvial ni a la fosa séptica; al alcantarillado solo con permiso. Recogerlo, cerrarlo, etiquetarlo. Notificar lo que se escape.
+plan-caution-catch-every-drop = Nada al terreno, al drenaje pluvial ni a la fosa séptica; al alcantarillado solo con permiso. Recogerlo, cerrarlo, etiquetarlo. Notificar lo que se escape.
 plan-caution-dry-floor = Los suelos mojados y las mangueras hacen caer. Secar, ordenar las mangueras, ninguna escalera sobre suelo mojado.
 plan-caution-lift-with-two = Bidones, carros y bombas pesan mucho (un bidón lleno de 55 galones pesa unas 450 lb, 200 kg). Dos personas o un polipasto.
 plan-caution-vault-rules = Cámaras, fosos y zanjas matan por aire viciado y derrumbe. Permiso, análisis del aire y alguien fuera, como pidan las reglas locales. En caso de duda, quedarse fuera.
@@ -206,7 +206,7 @@ plan-stage-mix = Mezclar
 plan-stage-sample = Control de muestras
 plan-stage-charge = Cargar
 plan-stage-hold = Control de estanqueidad
-plan-stage-close = Desconectar y dejar en marcha
+plan-stage-close = Desconectar y poner en posición de marcha
 plan-stage-restart = Volver a arrancar
 plan-stage-adjust = Ajustar
 plan-stage-prove = Comprobar
@@ -324,7 +324,7 @@ plan-lack-exchanger-curve = No se puede calcular: la curva del intercambiador no
 plan-lack-static-reading = No se puede calcular: lea la presión en reposo.
 plan-lack-tank-data = No se puede calcular: el volumen y la precarga del vaso de expansión no constan.
 plan-lack-flow-centre = No tiene sentido para este centro de bombeo.
-plan-lack-nothing-to-do = Nada que hacer: ya está ahí.
+plan-lack-nothing-to-do = Nada que hacer: ya está como debe.
 plan-lack-outside-model = No se puede calcular: los valores quedan fuera de lo que cubre el modelo.
 
 # --- remarks ---------------------------------------------------------------
