@@ -25,6 +25,7 @@ error-store-read-only = The folder cannot be written, so this was not kept. Choo
 error-store-busy = Another program is holding the database, so this was not kept. Close it and try again.
 error-store-damaged = A stored record is damaged. { $detail }. Restore a backup.
 error-store-failed = The database failed, so this was not kept. { $detail }
+error-store-file = A file could not be read or written. { $detail }. Check that it is there and may be written.
 error-not-found = This record does not exist any more. { $detail }
 error-no-such-field = There is no field "{ $field }".
 error-no-such-finding = There is no finding "{ $finding }".
