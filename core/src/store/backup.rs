@@ -204,17 +204,13 @@ pub fn verify(path: &Path) -> Result<Content, StoreError> {
 }
 
 pub(super) fn content(connection: &Connection) -> Result<Content, rusqlite::Error> {
-    connection.query_row(
-        "SELECT count(*), max(changed_at) FROM visit",
-        [],
-        |row| {
-            let visits: i64 = row.get(0)?;
-            Ok(Content {
-                visits: u64::try_from(visits).unwrap_or(0),
-                last_change: row.get(1)?,
-            })
-        },
-    )
+    connection.query_row("SELECT count(*), max(changed_at) FROM visit", [], |row| {
+        let visits: i64 = row.get(0)?;
+        Ok(Content {
+            visits: u64::try_from(visits).unwrap_or(0),
+            last_change: row.get(1)?,
+        })
+    })
 }
 
 /// Puts a copy in the place of the database at `path`. What stood there is kept

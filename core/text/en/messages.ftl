@@ -26,6 +26,7 @@ error-store-busy = Another program is holding the database, so this was not kept
 error-store-damaged = A stored record is damaged. { $detail }. Restore a backup.
 error-store-failed = The database failed, so this was not kept. { $detail }
 error-store-file = A file could not be read or written. { $detail }. Check that it is there and may be written.
+error-no-such-backup = There is no backup number { $number } any more. Choose another from the list.
 error-not-found = This record does not exist any more. { $detail }
 error-no-such-field = There is no field "{ $field }".
 error-no-such-finding = There is no finding "{ $finding }".

@@ -16,15 +16,28 @@ fn a_backup_holds_what_the_database_holds_and_comes_back() {
     let copy = folder.path().join("copy.db");
     let store = filled(&path);
     write(&store, &copy).expect("written");
-    assert_eq!(verify(&copy).expect("whole"), store.content().expect("read"));
+    assert_eq!(
+        verify(&copy).expect("whole"),
+        store.content().expect("read")
+    );
     drop(store);
 
-    fs::write(&path, "not a database at all, and long enough to be read as one").expect("spoilt");
+    fs::write(
+        &path,
+        "not a database at all, and long enough to be read as one",
+    )
+    .expect("spoilt");
     let error = Store::open(&path).map(|_| ()).expect_err("refused");
     assert_eq!(error.code(), "store-damaged");
 
-    let aside = restore(&copy, &path).expect("restored").expect("something was there");
-    assert!(fs::read_to_string(aside).expect("kept").starts_with("not a database"));
+    let aside = restore(&copy, &path)
+        .expect("restored")
+        .expect("something was there");
+    assert!(
+        fs::read_to_string(aside)
+            .expect("kept")
+            .starts_with("not a database")
+    );
     let store = Store::open(&path).expect("opens again");
     assert_eq!(store.record(record().id).expect("found"), record());
 }
@@ -34,14 +47,20 @@ fn a_flipped_page_is_found_when_the_database_is_opened() {
     let folder = tempfile::tempdir().expect("a folder");
     let path = folder.path().join("calls.db");
     drop(filled(&path));
-    let mut file = fs::OpenOptions::new().write(true).open(&path).expect("opened");
+    let mut file = fs::OpenOptions::new()
+        .write(true)
+        .open(&path)
+        .expect("opened");
     for page in 2..8 {
         file.seek(SeekFrom::Start(page * 4096)).expect("sought");
         file.write_all(&[0xA5; 512]).expect("spoilt");
     }
     let error = Store::open(&path).map(|_| ()).expect_err("refused");
     assert_eq!(error.code(), "store-damaged");
-    assert_eq!(verify(&path).map_err(|error| error.code()), Err("store-damaged"));
+    assert_eq!(
+        verify(&path).map_err(|error| error.code()),
+        Err("store-damaged")
+    );
 }
 
 #[test]
@@ -57,7 +76,11 @@ fn a_truncated_database_is_refused_and_a_truncated_backup_restores_nothing() {
     for keep in [0, 1, 100, 4096, bytes.len() / 2, bytes.len() - 1] {
         fs::write(&copy, &bytes[..keep]).expect("cut");
         restore(&copy, &path).expect_err("refused");
-        assert_eq!(fs::read(&path).expect("read"), before, "cut to {keep} bytes");
+        assert_eq!(
+            fs::read(&path).expect("read"),
+            before,
+            "cut to {keep} bytes"
+        );
     }
     fs::write(&path, &before[..before.len() / 2]).expect("cut");
     assert_eq!(
@@ -75,11 +98,18 @@ fn automatic_copies_are_made_when_due_and_the_oldest_go() {
     let hour = now() + TimeDelta::hours(1);
     assert_eq!(backups.keep(&store, hour).expect("looked"), None, "fresh");
     let week = now() + TimeDelta::days(7);
-    assert_eq!(backups.keep(&store, week).expect("looked"), None, "unchanged");
+    assert_eq!(
+        backups.keep(&store, week).expect("looked"),
+        None,
+        "unchanged"
+    );
     for day in 1..12 {
         let now = now() + TimeDelta::days(day);
         store.put_record(&record(), now).expect("kept");
-        assert!(backups.keep(&store, now).expect("kept").is_some(), "day {day}");
+        assert!(
+            backups.keep(&store, now).expect("kept").is_some(),
+            "day {day}"
+        );
     }
     let numbers: Vec<u32> = backups.list().iter().map(|backup| backup.number).collect();
     assert_eq!(numbers, (6..=12).rev().collect::<Vec<_>>());
