@@ -34,7 +34,7 @@ check-outcome = { $seen } ({ $chance }): entonces { $cause } { $probability }
 licence-refrigerant = certificado para trabajar con refrigerantes
 licence-electrical = con licencia para trabajos eléctricos
 
-unused-line = { $what }: no se usa, { $why }
+unused-line = { $what }: no se usa. { $why }
 
 # The plan around its steps.
 plan-treats = { $procedure } (por: { $causes })

@@ -90,7 +90,7 @@ plan-step-bleed-hoses = Desenchufar el carro. Aliviar las mangueras a su depósi
 plan-step-disconnect-cart = Quitar las mangueras sobre la bandeja. Tapar las tomas. Retirar del agua potable toda manguera de llenado.
 
 plan-step-bleed-circulators = Corriente todavía bloqueada. Aflojar una vuelta el tapón de venteo, rodeado con un paño, hasta que salga fluido sin burbujas. Cerrarlo. Girar el eje a mano. Tras los primeros minutos de marcha, apagar, bloquear y repetir.
-plan-step-restore-power = Tapas puestas, herramientas y personas apartadas. Quitar bloqueo y etiqueta. Conectar.
+plan-step-restore-power = Tapas puestas, herramientas y personas apartadas. Quitar bloqueo y etiqueta. Dar corriente.
 plan-step-start-circulators = Hacer funcionar solo los circuladores. Escuchar. Leer succión y elevación.
 plan-step-set-circulator-speed = Ajustar la velocidad que da el caudal que necesita la bomba de calor, no más.
 plan-step-throttle-circuits = Estrangular los circuitos que retornan demasiado cerca de la ida. Empezar con todas las válvulas abiertas. Dejar que se estabilice.
@@ -103,7 +103,7 @@ plan-step-repeat-readings = Repetir las lecturas de hoy que se basaron en este i
 plan-step-record-as-left = Anotar presión, nivel, caudal, punto de congelación y posiciones de válvulas como quedan, y lo que se añadió y se retiró.
 plan-step-tell-owner = Explicar al propietario qué estaba mal, qué se hizo, qué vigilar, cuándo llamar.
 plan-step-check-circulator-choice = Velocidad máxima y caudal aún insuficiente: calcular el circulador para este lazo y este fluido, y ofrecer cambiarlo.
-plan-step-log-rechecks = Acordar lecturas al cabo de un día, una semana y un mes. El volumen añadido debe ir disminuyendo; otra vez lo mismo cada vez es una fuga.
+plan-step-log-rechecks = Acordar lecturas al cabo de un día, una semana y un mes. El volumen añadido debe ir disminuyendo; si cada vez hace falta lo mismo, hay una fuga.
 plan-step-plan-excavation = Pedir la señalización de los servicios enterrados antes de excavar. La excavación y la fusión son para quienes tienen formación y seguro para ello.
 plan-step-stop-before-refrigerant = Caudal comprobado: parar aquí. No conectar manómetros de refrigerante. Entregar caudal, temperaturas del agua y este registro a un técnico certificado en refrigerantes.
 plan-step-stop-before-electrical = Parar en el seccionador. Entregar los hallazgos de sensores, interruptores y control a un técnico electricista con licencia.
@@ -128,8 +128,8 @@ plan-caution-catch-every-drop = Nada al terreno, al drenaje pluvial ni a la fosa
 plan-caution-dry-floor = Los suelos mojados y las mangueras hacen caer. Secar, ordenar las mangueras, ninguna escalera sobre suelo mojado.
 plan-caution-lift-with-two = Bidones, carros y bombas pesan mucho (un bidón lleno de 55 galones pesa unas 450 lb, 200 kg). Dos personas o un polipasto.
 plan-caution-vault-rules = Cámaras, fosos y zanjas matan por aire viciado y derrumbe. Permiso, análisis del aire y alguien fuera, como pidan las reglas locales. En caso de duda, quedarse fuera.
-plan-caution-air-gap-to-drinking-water = El fluido del lazo nunca debe llegar al agua potable: separación de aire o el dispositivo antirretorno que pida la normativa local. Manguera fuera tras el llenado.
-plan-caution-let-it-cool = Los circuladores y las tuberías pueden estar calientes, o bajo cero. Primero sentir a distancia; dejar que lleguen a temperatura ambiente.
+plan-caution-air-gap-to-drinking-water = El fluido del lazo nunca debe llegar al agua potable: separación de aire o el dispositivo antirretorno que pida la normativa local. Quitar la manguera tras el llenado.
+plan-caution-let-it-cool = Los circuladores y las tuberías pueden estar calientes, o bajo cero. Acercar primero la mano sin tocar; dejar que lleguen a temperatura ambiente.
 plan-caution-certified-refrigerant-only = El trabajo con refrigerante es solo para personas certificadas, por ley. Algunos refrigerantes arden; todos desplazan el aire.
 
 # --- tools ----------------------------------------------------------------
