@@ -1,7 +1,7 @@
 //! Message catalogs: every text that a person reads.
 //!
 //! Catalogs are Project Fluent files under `core/text/<language>/`, embedded
-//! at build time. Another language is another folder and one more row in
+//! at build time. Another language is another folder and one more variant of
 //! [`Language`]; tests hold every language to the messages, variables and numbers
 //! of the English one.
 
@@ -27,44 +27,46 @@ pub enum Language {
 /// The catalog files of a language, with their names for error messages.
 type Files = &'static [(&'static str, &'static str)];
 
-/// The catalog files in one language. Their names stand here once for all.
-#[rustfmt::skip] // one name a line
 macro_rules! files {
-    ($language:literal) => {
-        files!($language:
-            "assessment",
-            "evidence",
-            "fields",
-            "graph-air",
-            "graph-base",
-            "graph-circuits",
-            "graph-debris",
-            "graph-fluid",
-            "graph-ground",
-            "graph-instruments",
-            "graph-leaks",
-            "graph-pressure",
-            "graph-procedures",
-            "graph-pumps",
-            "graph-tanks",
-            "graph-unit",
-            "graph-valves",
-            "graph-water",
-            "messages",
-            "model",
-            "plan",
-            "program",
-            "records",
-            "report",
-        )
-    };
     ($language:literal: $($name:literal),* $(,)?) => {
         &[$(($name, include_str!(concat!("../../text/", $language, "/", $name, ".ftl")))),*]
     };
 }
 
-const ENGLISH: Files = files!("en");
-const SPANISH: Files = files!("es");
+/// The catalog files of every language, from one list of their names.
+macro_rules! catalogs {
+    ($($name:literal),* $(,)?) => {
+        const ENGLISH: Files = files!("en": $($name),*);
+        const SPANISH: Files = files!("es": $($name),*);
+    };
+}
+
+catalogs!(
+    "assessment",
+    "evidence",
+    "fields",
+    "graph-air",
+    "graph-base",
+    "graph-circuits",
+    "graph-debris",
+    "graph-fluid",
+    "graph-ground",
+    "graph-instruments",
+    "graph-leaks",
+    "graph-pressure",
+    "graph-procedures",
+    "graph-pumps",
+    "graph-tanks",
+    "graph-unit",
+    "graph-valves",
+    "graph-water",
+    "messages",
+    "model",
+    "plan",
+    "program",
+    "records",
+    "report",
+);
 
 impl Language {
     /// Every language.
