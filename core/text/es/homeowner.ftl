@@ -42,15 +42,15 @@ homeowner-begun = { $work } (empezado)
 
 # The picture.
 homeowner-picture = Su sistema
-homeowner-picture-vertical = 1 Bomba de calor. 2 Bombas que mueven el fluido. 3 Tubería enterrada, en pozos perforados{ $circuits }. 4 { $part }. El fluido da vueltas y más vueltas: lleva el calor del terreno a la casa en invierno y de vuelta en verano.
-homeowner-picture-horizontal = 1 Bomba de calor. 2 Bombas que mueven el fluido. 3 Tubería enterrada{ $circuits }. 4 { $part }. El fluido da vueltas y más vueltas: lleva el calor del terreno a la casa en invierno y de vuelta en verano.
-homeowner-picture-pond = 1 Bomba de calor. 2 Bombas que mueven el fluido. 3 Rollos de tubería en el agua{ $circuits }. 4 { $part }. El fluido da vueltas y más vueltas: lleva el calor del agua a la casa en invierno y de vuelta en verano.
+homeowner-picture-vertical = 1 Bomba de calor. 2 Bombas de circulación, que mueven el fluido. 3 Tubería enterrada, en pozos perforados{ $circuits }. 4 { $part }. El fluido da vueltas y más vueltas: lleva el calor del terreno a la casa en invierno y de vuelta en verano.
+homeowner-picture-horizontal = 1 Bomba de calor. 2 Bombas de circulación, que mueven el fluido. 3 Tubería enterrada{ $circuits }. 4 { $part }. El fluido da vueltas y más vueltas: lleva el calor del terreno a la casa en invierno y de vuelta en verano.
+homeowner-picture-pond = 1 Bomba de calor. 2 Bombas de circulación, que mueven el fluido. 3 Rollos de tubería en el agua{ $circuits }. 4 { $part }. El fluido da vueltas y más vueltas: lleva el calor del agua a la casa en invierno y de vuelta en verano.
 homeowner-picture-circuits = , { $count } circuitos uno junto a otro
 homeowner-picture-gauge = Manómetro
 homeowner-picture-tank = Depósito con el nivel del fluido
 
 # Readings in plain words.
-homeowner-reading-static_pressure = Presión en la tubería enterrada, bombas paradas
+homeowner-reading-static_pressure = Presión en la tubería enterrada, con las bombas de circulación paradas
 homeowner-reading-flow = Paso de fluido por la bomba de calor
 homeowner-reading-entering_water = Fluido que llega del terreno
 homeowner-reading-leaving_water = Fluido que vuelve al terreno
@@ -62,13 +62,13 @@ homeowner-notice-season = El manómetro marca menos en verano y más en invierno
 homeowner-notice-recheck = Durante el primer mes la tubería se asienta: entonces es normal una lectura de { $low } a { $high }.
 homeowner-notice-level = El nivel del depósito sube y baja un poco con la temperatura. Es normal.
 homeowner-notice-bubbles = Los primeros días puede oír algunas burbujas. Deberían desaparecer y no volver.
-homeowner-season-words = La franja sombreada muestra dónde debería estar el manómetro en cada estación, con las bombas paradas. { $low } es más o menos lo más bajo y { $high } más o menos lo más alto.
+homeowner-season-words = La franja sombreada muestra dónde debería estar el manómetro en cada estación, con las bombas de circulación paradas. { $low } es más o menos lo más bajo y { $high } más o menos lo más alto.
 
 # What to watch.
-homeowner-watch-gauge = Mire el manómetro una vez al mes con las bombas paradas y anote el número.
+homeowner-watch-gauge = Mire el manómetro una vez al mes con las bombas de circulación paradas y anote el número.
 homeowner-watch-level = Mire el nivel del depósito una vez al mes. Debería mantenerse cerca de la marca.
-homeowner-watch-sound = Escuche: las bombas deberían funcionar en silencio, sin traqueteo ni gorgoteo.
-homeowner-watch-leak = Busque manchas de humedad, costras o goteos en las tuberías y las bombas.
+homeowner-watch-sound = Escuche: las bombas de circulación deberían funcionar en silencio, sin traqueteo ni gorgoteo.
+homeowner-watch-leak = Busque manchas de humedad, costras o goteos en las tuberías y las bombas de circulación.
 homeowner-watch-filter = Cambie o limpie el filtro de aire como digan las instrucciones de la bomba de calor.
 
 # When to call.
@@ -77,7 +77,7 @@ homeowner-no-phone = Llame a su empresa de servicio:
 homeowner-call-gauge = si el manómetro está por debajo de { $low } o por encima de { $high }
 homeowner-call-pressure = si el manómetro sigue bajando de un mes a otro, o está cerca de cero
 homeowner-call-level = si el nivel del depósito baja por debajo de su marca
-homeowner-call-noise = si las bombas vuelven a zumbar, traquetear o gorgotear
+homeowner-call-noise = si las bombas de circulación vuelven a zumbar, traquetear o gorgotear
 homeowner-call-stops = si la bomba de calor se para sola o muestra una avería
 homeowner-call-leak = de inmediato si se escapa fluido: primero apague la bomba de calor en su interruptor, y mantenga alejadas a las personas y las mascotas
 homeowner-call-open = si no tiene noticias nuestras sobre el trabajo que falta por hacer
@@ -91,16 +91,16 @@ homeowner-fluid-water = Su tubería enterrada contiene agua sola. No debe congel
 homeowner-fluid-propylene_glycol = Su tubería enterrada contiene agua con propilenglicol, un anticongelante. Es de baja toxicidad, pero no lo beba, y mantenga a los niños y las mascotas lejos de las fugas.
 homeowner-fluid-ethylene_glycol = Su tubería enterrada contiene agua con etilenglicol, un anticongelante. Es venenoso, y su sabor dulce atrae a los niños y a las mascotas. Si alguien traga algo, llame de inmediato al centro de toxicología o al número de emergencias.
 homeowner-fluid-methanol = Su tubería enterrada contiene agua con metanol, un anticongelante. Es venenoso al beberlo, al respirarlo y sobre la piel, y su vapor arde. Si hay una fuga: nada de llamas, abra las ventanas, salga, llámenos. Si alguien traga algo, llame de inmediato al centro de toxicología o al número de emergencias.
-homeowner-fluid-ethanol = Su tubería enterrada contiene agua con etanol hecho imbebible, un anticongelante. Su vapor arde. Si hay una fuga: nada de llamas, abra las ventanas, llámenos. No lo beba.
+homeowner-fluid-ethanol = Su tubería enterrada contiene agua con etanol desnaturalizado (no apto para beber), un anticongelante. Su vapor arde. Si hay una fuga: nada de llamas, abra las ventanas, llámenos. No lo beba.
 homeowner-fluid-unknown = No sabemos qué anticongelante hay en su tubería enterrada. Trátelo como venenoso, y mantenga a los niños y las mascotas lejos de las fugas.
-homeowner-safety-hands-off = Por favor, no reponga, vacíe ni abra nada en las bombas: la tubería está a presión, y lo que se añade debe corresponder a lo que hay dentro.
+homeowner-safety-hands-off = Por favor, no reponga, vacíe ni abra nada en las bombas de circulación: la tubería está a presión, y lo que se añade debe corresponder a lo que hay dentro.
 homeowner-safety-drain = El fluido de la tubería no debe ir a un desagüe, a un pozo ni al terreno. Déjelo en nuestras manos; las normas locales dicen adónde puede ir.
 homeowner-safety-inside = Nunca quite las tapas de la bomba de calor. Dentro hay partes con tensión y refrigerante a presión: es trabajo solo para personas con licencia.
 
 # Corrections, in words that fit under “What we did” and under “What still has
 # to be done”.
 homeowner-work-purge-loop = Lavar la tubería enterrada para sacar el aire atrapado y la suciedad, y llenarla a la presión correcta.
-homeowner-work-bleed-circulators = Sacar el aire atrapado en las bombas.
+homeowner-work-bleed-circulators = Sacar el aire atrapado en las bombas de circulación.
 homeowner-work-clean-strainer = Limpiar el filtro de malla, el colador que retiene la suciedad, y averiguar de dónde vino la suciedad.
 homeowner-work-flush-debris = Sacar la suciedad de la tubería enterrada con agua, con la bomba de calor cerrada para que no le entre nada.
 homeowner-work-clear-exchanger = Lavar la parte de la bomba de calor por donde pasa el fluido de la tubería.
@@ -116,12 +116,12 @@ homeowner-work-find-indoor-leak = Encontrar la fuga dentro de la casa y repararl
 homeowner-work-test-circuits-for-leak = Probar una a una las tuberías enterradas y cerrar la que tiene la fuga.
 homeowner-work-balance-circuits = Ajustar las tuberías enterradas para que cada una reciba su parte del fluido.
 homeowner-work-restore-circuit = Hacer que el fluido vuelva a pasar por la tubería enterrada que estaba detenida.
-homeowner-work-repair-circulator = Reparar o sustituir la bomba que mueve el fluido.
-homeowner-work-resize-circulator = Adecuar la bomba a su tubería enterrada.
+homeowner-work-repair-circulator = Reparar o sustituir la bomba de circulación.
+homeowner-work-resize-circulator = Adecuar la bomba de circulación a su tubería enterrada.
 homeowner-work-correct-piping = Corregir las tuberías para que el fluido pase en el sentido correcto.
 homeowner-work-fit-check-valve = Montar una nueva válvula de un solo sentido.
 homeowner-work-service-expansion-tank = Ajustar o sustituir el vaso de expansión, que estabiliza la presión.
-homeowner-work-refill-reservoir = Rellenar el depósito junto a la bomba e impedir que aspire aire.
+homeowner-work-refill-reservoir = Rellenar el depósito junto a la bomba de circulación e impedir que aspire aire.
 homeowner-work-treat-water = Tratar o sustituir el agua de la tubería enterrada.
 homeowner-work-descale-exchanger = Quitar la cal de la parte de la bomba de calor por donde pasa el fluido de la tubería.
 homeowner-work-clean-loop-chemically = Limpiar la tubería enterrada y llenarla de nuevo con un aditivo protector.
