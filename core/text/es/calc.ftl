@@ -140,3 +140,6 @@ calc-source-suction = ISO 2533 para el aire, IAPWS para la presión de vapor
 calc-source-iso-9906 = ISO 9906:2012, grado 3B (de memoria)
 calc-source-langelier = W. Langelier, J. AWWA 28 (1936); J. Ryznar, J. AWWA 36 (1944); forma cerrada según Carrier (de memoria)
 calc-source-guidelines = La guía que nombra cada hallazgo
+calc-remedy-not-an-object = Una línea es un único objeto JSON entre llaves. `--example` imprime uno.
+calc-remedy-too-many-accuracies = La pregunta indica { $found } exactitudes; se admiten { $accepted } como máximo. Omita las que menos importan.
+calc-remedy-no-such-ratio = Las tablas no contienen SDR { $found } en el tamaño { $accepted }. Elija otra relación, o dé una tubería simple por su diámetro interior.
