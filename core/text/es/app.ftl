@@ -55,6 +55,7 @@ error-logo-unreadable = No se tomó el logotipo: { $detail }. Elija una imagen P
 turn-rests-on = Se apoya sobre todo en esto: { $found }. Si eso estuviera mal, esta causa sería la que más perdería.
 turn-down = { $check }: si muestra { $seen }, esta baja de { $before } a { $after }.
 turn-up = { $check }: si muestra { $seen }, esta sube de { $before } a { $after }.
+
 schematic-description = Dibujo de este sistema: centro de bombeo y bomba de calor en el interior, los circuitos en el terreno y los puntos donde se puede leer algo.
 schematic-flow-centre = Centro de bombeo
 schematic-heat-pump = Bomba de calor
@@ -65,6 +66,7 @@ schematic-ground-vertical = { $count } perforaciones con sonda en U
 schematic-ground-horizontal = { $count } circuitos en zanjas
 schematic-ground-pond = { $count } rollos en el estanque
 schematic-ground-unknown = { $count } circuitos en el terreno
+
 spot-circulator_rise = Elevación
 spot-entering_water = EWT
 spot-exchanger_drop = Caída
@@ -78,12 +80,14 @@ spot-loop_temperature = Lazo
 spot-strainer_drop = Filtro
 spot-tank_pre_charge = Aire vaso
 spot-reservoir_level_change = Nivel
+
 sign-air = ¿aire?
 sign-valve = ¿válvula?
 sign-blocked = ¿obstruido?
 sign-leak = ¿fuga?
 sign-gauge = ¿presión?
 mark-cause = { $cause } ({ $probability })
+
 picture-path = De la causa al hallazgo: { $cause }
 picture-path-words = { $cause } lleva a lo que se encontró: { $found }.
 picture-cause = Causa

@@ -26,6 +26,7 @@ fleet-note-only-troubled = Todos los sistemas registrados tuvieron una rellamada
 fleet-unknown = desconocido
 fleet-share = { $share } % ({ $low } a { $high } %), { $count } de { $of }
 fleet-rate = { $rate } ({ $low } a { $high }) al año por cada 100 sistemas
+
 fleet-by-crew = Equipo
 fleet-by-year = Año de puesta en servicio
 fleet-by-season = Temporada de la carga
@@ -43,10 +44,12 @@ fleet-by-pipe-relaxed = Tubería antes de la última carga
 fleet-by-circulators-bled = Circuladores
 fleet-by-charge-in-band = Presión de carga
 fleet-by-freeze-point-checked = Punto de congelación
+
 fleet-season-winter = cargados de diciembre a febrero
 fleet-season-spring = cargados de marzo a mayo
 fleet-season-summer = cargados de junio a agosto
 fleet-season-autumn = cargados de septiembre a noviembre
+
 habit-velocity-reached = velocidad de lavado alcanzada
     .not = velocidad de lavado no alcanzada
 habit-flushed-long-enough = lavado lo bastante largo
@@ -67,9 +70,11 @@ habit-charge-in-band = presión de carga dejada dentro del margen habitual
     .not = presión de carga dejada fuera del margen habitual
 habit-freeze-point-checked = punto de congelación comprobado tras la mezcla
     .not = punto de congelación no comprobado tras la mezcla
+
 fleet-waiting-none = Ningún sistema tiene aquí día de puesta en servicio, así que los tiempos de espera se desconocen.
 fleet-waiting = En el año siguiente a la puesta en servicio, el { $share } % ({ $low } a { $high } %) de { $systems } sistemas tuvo su primera rellamada. Hasta ahora la ha tenido menos de la mitad.
 fleet-waiting-median = En el año siguiente a la puesta en servicio, el { $share } % ({ $low } a { $high } %) de { $systems } sistemas tuvo su primera rellamada; el día { $days } ya era la mitad.
+
 fleet-differences-too-few = Hay muy pocos sistemas registrados para comparar prácticas y equipos.
 fleet-differences-none = Nada destaca: { $tests } comparaciones de { $systems } sistemas en sus primeros { $months } meses no hallaron ninguna diferencia que el azar no pudiera producir o que sea lo bastante grande para importar.
 fleet-differences = De { $tests } comparaciones de { $systems } sistemas en sus primeros { $months } meses. Solo se indica lo que es al menos { $least } veces más frecuente, con todo el intervalo por encima; de lo que se indica, uno de cada veinte casos puede aun así ser azar. Van juntos; no tiene por qué ser la razón.
@@ -85,6 +90,7 @@ fleet-difference-only-season = { $cause }: solo la tuvieron sistemas { $group },
 fleet-difference-only-fluid = { $cause }: solo la tuvieron sistemas con { $group }, el { $here } % de ellos ({ $with } de { $all }); de los otros { $other-all }, ninguno.
 fleet-difference-only-centre = { $cause }: solo la tuvieron sistemas con un centro de bombeo “{ $group }”, el { $here } % de ellos ({ $with } de { $all }); de los otros { $other-all }, ninguno.
 fleet-difference-only-pipe = { $cause }: solo la tuvieron sistemas con circuitos de { $group }, el { $here } % de ellos ({ $with } de { $all }); de los otros { $other-all }, ninguno.
+
 fleet-held-30 = Aguantó 30 días
 fleet-held-90 = Aguantó 90 días
 fleet-held-183 = Aguantó hasta la otra temporada
@@ -94,9 +100,11 @@ fleet-practice-too-few = A un lado u otro del { $date } se pusieron en servicio 
 fleet-practice-same = De { $before-all } sistemas puestos en servicio antes del { $date }, el { $before } % tuvo una rellamada en { $months } meses; de { $after-all } después, el { $after } %. El azar por sí solo puede producir tal diferencia.
 fleet-practice-better = De { $before-all } sistemas puestos en servicio antes del { $date }, el { $before } % tuvo una rellamada en { $months } meses; de { $after-all } después, solo el { $after } %. El azar por sí solo difícilmente produce tal diferencia; también cuenta qué más cambió en ese tiempo.
 fleet-practice-worse = De { $before-all } sistemas puestos en servicio antes del { $date }, el { $before } % tuvo una rellamada en { $months } meses; de { $after-all } después, el { $after } %. Ha empeorado, y el azar por sí solo difícilmente produce tal diferencia.
+
 fleet-fix-question = El { $date } se corrigió aquí esto: { $cause }. ¿Aguantó?
 fleet-fix-held = Seguía bien el { $date }.
 fleet-fix-failed = Ya no aguantaba el { $date }.
+
 fleet-column-cause = causa
 fleet-column-count = número
 fleet-column-share = parte
@@ -124,6 +132,7 @@ fleet-column-held = aguantó
 fleet-column-known = conocido
 fleet-column-unasked = no preguntado
 fleet-column-too-early = demasiado pronto
+
 exchange-written = { $visits ->
     [one] Una visita
    *[other] { $visits } visitas
@@ -140,7 +149,9 @@ exchange-kind-visit = Visita
 exchange-kind-words = Queja y notas de una visita
 exchange-kind-follow_up = Si aguantó una reparación
 exchange-kind-photo = Foto
+exchange-kind-signatures = Firmas
 exchange-nothing-to-decide = Nada que decidir.
+
 error-exchange-not-ours = Esto no es un archivo de intercambio. No se cambió nada.
 error-exchange-newer = Este archivo de intercambio procede de un programa más nuevo. { $detail }. Actualice este; no se cambió nada.
 error-exchange-cut = Este archivo de intercambio quedó cortado. Cópielo de nuevo; no se cambió nada.
