@@ -63,7 +63,9 @@ impl Product {
             density,
         })
     }
-    /// A product whose label gives its strength by volume.
+    /// A product whose label gives its strength by volume: pure antifreeze in that of the
+    /// finished product, both at 20 °C, as [`Fluid::from_volume_fraction`] counts. Solves
+    /// φ = w ρ(w)/ρ_a for w, ρ(w) as in [`Product::new`].
     ///
     /// # Errors
     /// [`ChargeError::OutOfRange`].
@@ -71,9 +73,28 @@ impl Product {
         let phi = Bound::si("volume fraction of the product", 0.0, 1.0)
             .check(volume_fraction)?
             .si();
-        let antifreeze = phi * kind.pure_density().si();
-        let water = (1.0 - phi) * FluidKind::Water.pure_density().si();
-        Self::new(kind, Fraction::from_si(antifreeze / (antifreeze + water)))
+        if kind == FluidKind::Water {
+            return Self::new(kind, Fraction::from_si(phi));
+        }
+        let (mut low, mut high) = (0.0, 1.0);
+        for _ in 0..60 {
+            let middle = 0.5 * (low + high);
+            let density = Self::new(kind, Fraction::from_si(middle))?.density;
+            if middle * density / kind.pure_density().si() < phi {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        Self::new(kind, Fraction::from_si(high))
+    }
+    /// What it holds beside water.
+    pub fn kind(&self) -> FluidKind {
+        self.kind
+    }
+    /// Mass fraction of antifreeze.
+    pub fn mass_fraction(&self) -> Fraction {
+        Fraction::from_si(self.mass_fraction)
     }
     /// Density at 20 °C.
     pub fn density(&self) -> Density {
@@ -170,7 +191,7 @@ pub fn adjust(
         contraction: Volume::from_si(add - drain),
         result: target,
         freezing: target.freezing_point(),
-        cautions: cautions(&strongest, product.kind, wp, drain > 0.0),
+        cautions: cautions(&strongest, product.kind, Fraction::from_si(wp), drain > 0.0),
     })
 }
 

@@ -4,6 +4,10 @@
 //! at build time. Another language is another folder and one more row in
 //! [`Language`]; a test holds every language to the same set of messages.
 
+mod nearness;
+
+pub use nearness::distance;
+
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use std::borrow::Cow;
@@ -29,6 +33,7 @@ macro_rules! files {
 #[rustfmt::skip] // one name a line
 const ENGLISH: Files = files!("en":
     "assessment",
+    "calc",
     "evidence",
     "fields",
     "graph-air",
