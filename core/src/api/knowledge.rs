@@ -1,11 +1,11 @@
 //! The shipped rule graph and procedures, loaded once.
 
 use crate::diagnosis::{self, Graph, Scale};
-use crate::text::distance;
 use crate::evidence::TOLD;
 use crate::plan::{self, Library};
 use crate::records::Level;
 use crate::records::visit_file::Vocabulary;
+use crate::text::distance;
 use std::sync::LazyLock;
 
 /// What the program knows: embedded, read at first use.

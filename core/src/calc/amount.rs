@@ -8,7 +8,7 @@ use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 use std::borrow::Cow;
 
 /// Standard uncertainties in an accuracy: ± 2 holds in 19 of 20 cases.
-const COVERAGE: f64 = 2.0;
+pub(super) const COVERAGE: f64 = 2.0;
 
 /// A quantity as it was asked with or as it is answered: a [`Measure`] with the
 /// bound either side that holds in 19 of 20 cases, as accuracies of readings are
@@ -31,8 +31,22 @@ fn width(dimension: Dimension) -> Dimension {
 }
 
 /// How much of the coherent SI unit one unit is, offsets left out.
-fn span(unit: Unit) -> f64 {
+pub(super) fn span(unit: Unit) -> f64 {
     unit.to_si(1.0) - unit.to_si(0.0)
+}
+
+/// The unit of a difference of two values in a unit.
+pub(super) fn beside(unit: Unit) -> Unit {
+    match unit.dimension() {
+        Dimension::Temperature if unit == Unit::Fahrenheit => Unit::DifferenceFahrenheit,
+        Dimension::Temperature => Unit::DifferenceKelvin,
+        _ => unit,
+    }
+}
+
+/// A number to twelve digits, so that the rounding of conversions does not show.
+fn tidy(value: f64) -> f64 {
+    format!("{value:.11e}").parse().unwrap_or(value)
 }
 
 impl<Q: Quantity> Amount<Q> {
@@ -91,11 +105,7 @@ impl Show {
         self.exact(crate::units::Fraction::from_si(value))
     }
     fn within<Q: Quantity>(self, uncertain: Uncertain<Q>, unit: Unit) -> Amount<Q> {
-        let beside = match unit.dimension() {
-            Dimension::Temperature if unit == Unit::Fahrenheit => Unit::DifferenceFahrenheit,
-            Dimension::Temperature => Unit::DifferenceKelvin,
-            _ => unit,
-        };
+        let beside = beside(unit);
         let accuracy = COVERAGE * uncertain.standard() / span(beside);
         Amount {
             measure: Measure::of(uncertain.value(), unit),
@@ -132,10 +142,10 @@ impl<Q: Quantity> Serialize for Amount<Q> {
             return Err(S::Error::custom(Q::NAME));
         }
         Wire {
-            value,
+            value: tidy(value),
             unit: Cow::Borrowed(self.measure.unit().symbol()),
             accuracy: self.accuracy.map(|(value, unit)| Plain {
-                value,
+                value: tidy(value),
                 unit: Cow::Borrowed(unit.symbol()),
             }),
             source: self.source.map(Cow::Borrowed),
@@ -166,7 +176,7 @@ impl<'de, Q: Quantity> Deserialize<'de> for Amount<Q> {
 
 impl<Q: Quantity> JsonSchema for Amount<Q> {
     fn schema_name() -> Cow<'static, str> {
-        Cow::Owned(Q::NAME.replace(' ', "_"))
+        Cow::Owned(format!("{}_with_accuracy", Q::NAME.replace(' ', "_")))
     }
     fn json_schema(_: &mut SchemaGenerator) -> Schema {
         let symbols = |d| -> Vec<&str> { Unit::of(d).map(Unit::symbol).collect() };

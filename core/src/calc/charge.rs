@@ -192,7 +192,7 @@ topic! {
 
 topic! {
     /// Concentrate and water for an amount of premix.
-    Premix "premix" by "mass-balance";
+    Premix "premix" by "mass-balance" and spreads;
     example r#"{"volume": {"value": 50, "unit": "gal"}, "wanted": {"kind": "ethanol", "volume_fraction": {"value": 30, "unit": "%"}}, "product": {"kind": "ethanol", "volume_fraction": {"value": 95, "unit": "%"}}}"#;
     asks PremixQuestion {
         /// Of the premix.
@@ -223,7 +223,7 @@ topic! {
 
 topic! {
     /// A product by the strength on its label.
-    Concentrate "concentrate" by "mass-balance";
+    Concentrate "concentrate" by "mass-balance" and spreads;
     example r#"{"product": {"kind": "methanol", "volume_fraction": {"value": 50, "unit": "%"}}, "volume": {"value": 55, "unit": "gal"}}"#;
     asks ConcentrateQuestion {
         product: ProductGiven,
@@ -255,7 +255,10 @@ topic! {
 
 fn flash(kind: FluidKind, w: Fraction, show: Show) -> Option<Amount<Temperature>> {
     let point = flash_point(kind, w)?;
-    Some(show.by("flash-point").with(Uncertain::new(point, PURE_FLASH_DOUBT)))
+    Some(
+        show.by("flash-point")
+            .with(Uncertain::new(point, PURE_FLASH_DOUBT)),
+    )
 }
 
 topic! {

@@ -63,6 +63,9 @@ impl CalcError {
     }
     /// A fault of the schema, with the nearest name where one is unknown.
     pub fn of_fault(fault: Fault, nearest: Option<&str>) -> Self {
+        if fault.path.is_empty() && fault.code == FaultCode::WrongType {
+            return Self::new("not-an-object", "", &fault.found);
+        }
         let error = Self::new(fault.code.id(), &fault.path, &fault.found);
         match (fault.code, nearest) {
             (FaultCode::Unknown, Some(name)) => error.accepting(name),
@@ -207,7 +210,6 @@ errors! {
     ChargeError { OutOfRange, Fluid } else |other| other.code();
     HeatError { OutOfRange, Fluid, Saturation } else |other| other.code();
     PressureError { OutOfRange, Fluid } else |other| other.code();
-    PipeError { OutOfRange } else |other| "no-such-pipe";
     PumpError { OutOfRange } else |other| "bad-pump-curve";
     CurveError { OutOfRange } else |other| "bad-loss-curve";
     PurgeError { OutOfRange, Solve, Pump } else |other| "no-circuit";
@@ -217,6 +219,19 @@ errors! {
         SolveError::Unreachable { .. } => "unreachable-node",
         _ => "not-converged",
     };
+}
+impl From<PipeError> for CalcError {
+    fn from(error: PipeError) -> Self {
+        match error {
+            PipeError::NoSuchSize { series, nominal } => {
+                Self::new("no-such-pipe", "pipe", nominal).accepting(series.sizes().join(", "))
+            }
+            PipeError::NoSuchRatio { nominal, sdr, .. } => {
+                Self::new("no-such-ratio", "pipe.sdr", sdr).accepting(nominal)
+            }
+            PipeError::OutOfRange(range) => range.into(),
+        }
+    }
 }
 impl From<SaturationError> for CalcError {
     fn from(error: SaturationError) -> Self {

@@ -2,15 +2,15 @@
 
 use super::amount::Amount;
 use super::error::CalcError;
-use super::given::{FluidGiven, Law, PartGiven, RunGiven, law, pipe, pump_curve, runs, state, topic};
+use super::given::{
+    FluidGiven, Law, PartGiven, RunGiven, law, pipe, pump_curve, runs, state, topic,
+};
 use super::network::{PipeState, Stands, pipe_state, pump_state};
 use crate::hydraulics::network::ground_loop::{
     Bypass, Circuit, FlowPump, GroundLoop, LoopField, Plant, PumpSet, ReturnPath,
 };
 use crate::records::{self, CirculatorPiping, HeadPoint, HeaderReturn};
-use crate::units::{
-    Bound, Fraction, Length, PressureDifference, Temperature, Volume, VolumeFlow,
-};
+use crate::units::{Bound, Fraction, Length, PressureDifference, Temperature, Volume, VolumeFlow};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -101,7 +101,7 @@ pub(super) struct CircuitFlow {
 
 topic! {
     /// Flows of a ground loop.
-    LoopFlow "loop-flow" by "gradient-method";
+    LoopFlow "loop-flow" by "gradient-method" and spreads;
     example r#"{"field": {"circuits": [{"run": {"pipe": {"standard": "ips_pe", "size": "3/4", "sdr": "11"}, "length": {"value": 500, "unit": "ft"}}}, {"run": {"pipe": {"standard": "ips_pe", "size": "3/4", "sdr": "11"}, "length": {"value": 500, "unit": "ft"}}, "blocked": {"value": 60, "unit": "%"}}, {"run": {"pipe": {"standard": "ips_pe", "size": "3/4", "sdr": "11"}, "length": {"value": 600, "unit": "ft"}}}], "supply": [{"pipe": {"standard": "ips_pe", "size": "1-1/4", "sdr": "11"}, "length": {"value": 30, "unit": "ft"}}, {"pipe": {"standard": "ips_pe", "size": "1-1/4", "sdr": "11"}, "length": {"value": 15, "unit": "ft"}}, {"pipe": {"standard": "ips_pe", "size": "1", "sdr": "11"}, "length": {"value": 15, "unit": "ft"}}], "returns": [{"pipe": {"standard": "ips_pe", "size": "1-1/4", "sdr": "11"}, "length": {"value": 30, "unit": "ft"}}, {"pipe": {"standard": "ips_pe", "size": "1-1/4", "sdr": "11"}, "length": {"value": 15, "unit": "ft"}}, {"pipe": {"standard": "ips_pe", "size": "1", "sdr": "11"}, "length": {"value": 15, "unit": "ft"}}], "header_return": "reverse"}, "pumps": [{"curve": [{"flow": {"value": 0, "unit": "gpm"}, "head": {"value": 30, "unit": "ft"}}, {"flow": {"value": 20, "unit": "gpm"}, "head": {"value": 18, "unit": "ft"}}, {"flow": {"value": 35, "unit": "gpm"}, "head": {"value": 0, "unit": "ft"}}]}], "bypass": {"pipe": {"standard": "ips_pe", "size": "1", "sdr": "11"}, "opening": {"value": 15, "unit": "%"}}, "fluid": {"kind": "methanol", "volume_fraction": {"value": 20, "unit": "%"}}, "temperature": {"value": 40, "unit": "degF"}}"#;
     asks LoopFlowQuestion {
         field: FieldGiven,

@@ -220,8 +220,14 @@ fn vapour(
     t: Amount<Temperature>,
     show: Show,
 ) -> Result<Amount<AbsolutePressure>, CalcError> {
-    let source = if fluid.kind().is_flammable() { "antoine" } else { "iapws" };
-    Ok(show.by(source).with(property(fluid, t, 0.0, Fluid::vapour_pressure)?))
+    let source = if fluid.kind().is_flammable() {
+        "antoine"
+    } else {
+        "iapws"
+    };
+    Ok(show
+        .by(source)
+        .with(property(fluid, t, 0.0, Fluid::vapour_pressure)?))
 }
 
 topic! {

@@ -15,11 +15,12 @@ use crate::units::{AbsolutePressure, Fraction, Length, Number, Quantity, Tempera
 use schemars::JsonSchema;
 use serde::Deserialize;
 
-/// A question and its answer, with the topic that joins them.
+/// A question and its answer, with the topic that joins them. `and spreads`: the
+/// accuracies of the question are carried to the numbers of the answer that have none.
 macro_rules! topic {
     (
         $(#[$doc:meta])*
-        $topic:ident $name:literal by $source:literal;
+        $topic:ident $name:literal by $source:literal $(and $spread:ident)?;
         example $example:literal;
         asks $question:ident { $($(#[$ask:meta])* $asked:ident: $asked_type:ty),* $(,)? }
         tells $answer:ident { $($(#[$tell:meta])* $told:ident: $told_type:ty),* $(,)? }
@@ -37,6 +38,7 @@ macro_rules! topic {
         impl $crate::calc::topic::Topic for $topic {
             const NAME: &'static str = $name;
             const SOURCE: &'static str = $source;
+            const SPREADS: bool = !<[&str]>::is_empty(&[$(stringify!($spread))?]);
             const EXAMPLE: &'static str = $example;
             type Input = $question;
             type Output = $answer;
@@ -225,7 +227,9 @@ pub(super) struct PartGiven {
 impl PartGiven {
     pub fn loss_curve(&self) -> Result<LossCurve, CalcError> {
         const USUAL: f64 = 15.0;
-        let fluid = self.curve_fluid.map_or(Ok(Fluid::WATER), FluidGiven::fluid)?;
+        let fluid = self
+            .curve_fluid
+            .map_or(Ok(Fluid::WATER), FluidGiven::fluid)?;
         let t = self
             .curve_temperature
             .map_or(Temperature::from_celsius(USUAL), Amount::get);

@@ -4,6 +4,13 @@
 //! their units, accuracies where they are known), an answer of the same form,
 //! an example that runs. [`Calculator`] turns lines into answers; whatever is
 //! wrong with a line becomes an object with code, field, value and remedy.
+//!
+//! What of the physics has no topic of its own: the lists of pipe sizes (the
+//! schema of `pipe-size` has them), the loss of a valve left part open and the
+//! solver's warm start (inside `loop-flow` and `network`), the ranges (errors
+//! tell them), the balance of a sealed loop for given properties (`static-band`
+//! asks it for many), and the normal and χ² distributions (inside every
+//! probability).
 
 mod amount;
 mod charge;
@@ -19,6 +26,7 @@ mod pipes;
 mod pressure;
 mod purge;
 mod season;
+mod spread;
 mod topic;
 mod water;
 

@@ -2,9 +2,7 @@
 
 use super::amount::Amount;
 use super::error::CalcError;
-use super::given::{
-    FluidGiven, Law, PartGiven, RunGiven, law, pump_curve, speed, state, topic,
-};
+use super::given::{FluidGiven, Law, PartGiven, RunGiven, law, pump_curve, speed, state, topic};
 use super::pipes::Regime;
 use crate::hydraulics::network::{Link, LinkId, Network, NodeId, PumpState, Solution, SolveError};
 use crate::records::HeadPoint;
@@ -38,9 +36,7 @@ pub(super) fn pump_state(stands: Option<Stands>, at: Option<Amount<Fraction>>) -
 #[serde(deny_unknown_fields, tag = "kind", rename_all = "snake_case")]
 pub(super) enum Between {
     /// A run of pipe or hose with its fittings.
-    Pipe {
-        run: RunGiven,
-    },
+    Pipe { run: RunGiven },
     /// An exchanger, strainer, valve or filter by its curve.
     Part {
         part: PartGiven,
@@ -139,7 +135,7 @@ pub(super) fn pipe_state(
 
 topic! {
     /// Flows and pressures of any network.
-    PipeNetwork "network" by "gradient-method";
+    PipeNetwork "network" by "gradient-method" and spreads;
     example r#"{"fluid": {"kind": "water"}, "temperature": {"value": 50, "unit": "degF"}, "links": [{"name": "pump", "from": "back", "to": "supply", "is": {"kind": "pump", "curve": [{"flow": {"value": 0, "unit": "gpm"}, "head": {"value": 30, "unit": "ft"}}, {"flow": {"value": 20, "unit": "gpm"}, "head": {"value": 18, "unit": "ft"}}, {"flow": {"value": 35, "unit": "gpm"}, "head": {"value": 0, "unit": "ft"}}]}}, {"name": "circuit 1", "from": "supply", "to": "back", "is": {"kind": "pipe", "run": {"pipe": {"standard": "ips_pe", "size": "3/4", "sdr": "11"}, "length": {"value": 500, "unit": "ft"}}}}, {"name": "circuit 2", "from": "supply", "to": "back", "is": {"kind": "pipe", "run": {"pipe": {"standard": "ips_pe", "size": "3/4", "sdr": "11"}, "length": {"value": 650, "unit": "ft"}}}}, {"name": "circuit 3", "from": "supply", "to": "back", "shut": true, "is": {"kind": "pipe", "run": {"pipe": {"standard": "ips_pe", "size": "3/4", "sdr": "11"}, "length": {"value": 500, "unit": "ft"}}}}]}"#;
     asks NetworkQuestion {
         fluid: FluidGiven,

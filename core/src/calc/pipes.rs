@@ -69,7 +69,7 @@ topic! {
 
 topic! {
     /// Loss of a run of pipe or hose.
-    HeadLoss "head-loss" by "friction";
+    HeadLoss "head-loss" by "friction" and spreads;
     example r#"{"run": {"pipe": {"standard": "ips_pe", "size": "3/4", "sdr": "11"}, "length": {"value": 500, "unit": "ft"}, "fittings": [{"kind": "u_bend", "count": 1}, {"kind": "elbow90", "count": 4}]}, "flow": {"value": 3, "unit": "gpm", "accuracy": {"value": 0.2, "unit": "gpm"}}, "fluid": {"kind": "water"}, "temperature": {"value": 50, "unit": "degF"}}"#;
     asks HeadLossQuestion {
         run: RunGiven,
@@ -96,7 +96,7 @@ topic! {
         crate::hydraulics::pump::FLOW.check(q.flow.get())?;
         let (run, law, kind) = (q.run.run()?, law(q.law), q.fluid.kind());
         let fluid = state(q.fluid, q.temperature)?;
-        let (pipe, length, fittings) = (run.pipe, run.length, run.fittings);
+        let (pipe, fittings) = (run.pipe, run.fittings);
         let inputs = (q.flow.uncertain(), q.run.length.uncertain(), q.fluid.strength()?, q.temperature.uncertain());
         let loss = propagate(inputs, |(flow, length, w, t)| {
             let fluid = FluidState::of(Fluid::new(kind, w)?, t)?;
@@ -107,7 +107,6 @@ topic! {
         let rough = Number::from_si(pipe.roughness() / pipe.bore());
         let at = Number::from_si(reynolds.si().max(1.0));
         let (least, most) = friction::band(at, rough)?;
-        debug_assert!(length.si() >= 0.0);
         let weight = PressureDifference::from_si(1.0).head(fluid.density);
         Ok(HeadLossAnswer {
             velocity: show.exact(q.flow.get() / pipe.area()),
@@ -220,7 +219,7 @@ topic! {
             let section = pipe(&run.pipe)?;
             crate::hydraulics::pipe::LENGTH.check(run.length.get())?;
             let holds = section.volume(run.length.get()) * f64::from(run.count);
-            // One tape measured them all: the lengths err together.
+            // The runs of one row are measured alike and err together.
             variance += (section.area().si() * run.length.uncertain().standard() * f64::from(run.count)).powi(2);
             total += holds;
             if matches!(run.pipe, records::Pipe::IpsPe { .. } | records::Pipe::MetricPe { .. }) {
@@ -280,7 +279,7 @@ topic! {
         /// Outside diameter over wall (SDR).
         diameter_ratio: Amount<Number>,
         modulus: Amount<Modulus>,
-        /// Under a short load about 0.45 when left out.
+        /// Between 0.35 and 0.45 when left out.
         poisson_ratio: Option<Amount<Number>>,
         lengthwise: Lengthwise,
         /// Linear expansion of the pipe.

@@ -3,12 +3,15 @@
 use super::amount::{Amount, Show};
 use super::charge::{CautionText, caution};
 use super::fields::FieldGiven;
-use super::given::{FluidGiven, Law, PartGiven, RunGiven, atmosphere, law, pump_curve, speed, state, topic};
+use super::given::{
+    FluidGiven, Law, PartGiven, RunGiven, atmosphere, law, pump_curve, speed, state, topic,
+};
 use crate::hydraulics::elastic::{poisson_ratio, short_term_modulus};
 use crate::hydraulics::purge::{
-    self, ALLOWED_AIR, Cart, DeadHeadTest, FILTER_STAGES, PipeVolume, PurgeRules, Section, TankStep,
-    dead_head,
+    self, ALLOWED_AIR, Cart, DeadHeadTest, FILTER_STAGES, PipeVolume, PurgeRules, Section,
+    TankStep, dead_head,
 };
+use crate::pressure::belief::{Surround, Unknowns};
 use crate::records::HeadPoint;
 use crate::uncertainty::Uncertain;
 use crate::units::{
@@ -102,7 +105,7 @@ pub(super) struct BagShown {
 
 topic! {
     /// A purge planned for a cart.
-    PurgePlan "purge-plan" by "purge-rules";
+    PurgePlan "purge-plan" by "purge-rules" and spreads;
     example r#"{"field": {"circuits": [{"run": {"pipe": {"standard": "ips_pe", "size": "3/4", "sdr": "11"}, "length": {"value": 500, "unit": "ft"}}}, {"run": {"pipe": {"standard": "ips_pe", "size": "3/4", "sdr": "11"}, "length": {"value": 550, "unit": "ft"}}}, {"run": {"pipe": {"standard": "ips_pe", "size": "3/4", "sdr": "11"}, "length": {"value": 600, "unit": "ft"}}}], "supply": [{"pipe": {"standard": "ips_pe", "size": "1-1/4", "sdr": "11"}, "length": {"value": 40, "unit": "ft"}}], "returns": [{"pipe": {"standard": "ips_pe", "size": "1-1/4", "sdr": "11"}, "length": {"value": 40, "unit": "ft"}}]}, "cart": {"curve": [{"flow": {"value": 0, "unit": "gpm"}, "head": {"value": 100, "unit": "ft"}}, {"flow": {"value": 30, "unit": "gpm"}, "head": {"value": 75, "unit": "ft"}}, {"flow": {"value": 55, "unit": "gpm"}, "head": {"value": 10, "unit": "ft"}}], "hose": {"pipe": {"standard": "hose", "size": "1"}, "length": {"value": 10, "unit": "ft"}}}, "fluid": {"kind": "water"}, "temperature": {"value": 55, "unit": "degF"}}"#;
     asks PurgePlanQuestion {
         field: FieldGiven,
@@ -186,6 +189,12 @@ pub(super) struct PipeVolumeGiven {
     diameter_ratio: Option<Amount<Number>>,
 }
 
+/// Freedom of pipe in a trench.
+fn usual_freedom() -> Uncertain<Fraction> {
+    let held = Unknowns::typical(Surround::Trench).restraint;
+    Uncertain::new(Fraction::from_si(1.0 - held.value().si()), held.standard())
+}
+
 topic! {
     /// Air left, by the dead-head test.
     DeadHead "dead-head" by "elasticity";
@@ -207,7 +216,7 @@ topic! {
         temperature: Amount<Temperature>,
         /// Under a short load; by the temperature when left out.
         modulus: Option<Amount<Modulus>>,
-        /// Part of its free stretch that the ground leaves the pipe; 80 ± 40 % when left out.
+        /// Part of its free stretch that the ground leaves the pipe; 80 ± 24 %, as in a trench, when left out.
         freedom: Option<Amount<Fraction>>,
         /// Air that may stay, of the loop's volume; 0.2 % when left out.
         allowed_air: Option<Amount<Fraction>>,
@@ -254,7 +263,7 @@ topic! {
                 None => short_term_modulus(temperature)?,
             },
             poisson: poisson_ratio(),
-            freedom: q.freedom.map_or(Uncertain::new(Fraction::from_si(0.8), 0.2), Amount::uncertain),
+            freedom: q.freedom.map_or(usual_freedom(), Amount::uncertain),
             allowed_air: q.allowed_air.map_or(Fraction::from_si(ALLOWED_AIR), Amount::get),
         };
         let found = dead_head(&test)?;

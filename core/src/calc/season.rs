@@ -6,7 +6,9 @@ use super::error::CalcError;
 use super::given::{FluidGiven, atmosphere, topic, words};
 use super::pipes::{Lengthwise, ResinClass};
 use super::pressure::VesselGiven;
-use crate::pressure::balance::{LOOP_PRESSURE, PlasticPart, SealedLoop, TrappedAir, balance, ChargeState};
+use crate::pressure::balance::{
+    ChargeState, LOOP_PRESSURE, PlasticPart, SealedLoop, TrappedAir, balance,
+};
 use crate::pressure::band::{self, Band};
 use crate::pressure::belief::{self, Belief, Charge, Moment, Reading, Unknowns};
 use crate::pressure::leave::{Demand, Outcome, Today};
@@ -15,8 +17,8 @@ use crate::units::{
     Duration, Fraction, GaugePressure, Length, Number, PressureDifference, Quantity, Temperature,
     ThermalExpansion, Volume, VolumeGive,
 };
-use serde::{Deserialize, Serialize};
 use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
 
 words! {
     /// What surrounds the pipe.
@@ -107,8 +109,12 @@ impl LoopGiven {
     fn unknowns(&self) -> Unknowns {
         let usual = Unknowns::typical(self.surround.into());
         Unknowns {
-            modulus: self.modulus_accuracy.map_or(usual.modulus, |a| a.get() * 0.5),
-            expansion: self.linear_expansion.map_or(usual.expansion, Amount::uncertain),
+            modulus: self
+                .modulus_accuracy
+                .map_or(usual.modulus, |a| a.get() * 0.5),
+            expansion: self
+                .linear_expansion
+                .map_or(usual.expansion, Amount::uncertain),
             restraint: self.restraint.map_or(usual.restraint, Amount::uncertain),
             fluid: usual.fluid,
         }

@@ -2,6 +2,7 @@
 
 use super::amount::Show;
 use super::error::{CalcError, Printed, join};
+use super::spread;
 use crate::records::visit_file::{self, Fault, FaultCode};
 use crate::text::Catalog;
 use crate::units::UnitSystem;
@@ -25,6 +26,9 @@ pub(super) trait Topic {
     const NAME: &'static str;
     /// The source that answers name unless they say otherwise.
     const SOURCE: &'static str;
+    /// Whether accuracies are carried to the numbers of the answer from outside, because the
+    /// physics behind it takes plain values.
+    const SPREADS: bool;
     /// A question that has an answer.
     const EXAMPLE: &'static str;
     /// What is asked with.
@@ -60,6 +64,17 @@ pub(super) const fn entry<T: Topic>() -> Entry {
 }
 
 fn answer<T: Topic>(question: Value, units: UnitSystem) -> Result<Value, CalcError> {
+    if !T::SPREADS {
+        return plain_answer::<T>(question, units);
+    }
+    let mut answer = plain_answer::<T>(question.clone(), units)?;
+    spread::carry(&question, &mut answer, |moved| {
+        plain_answer::<T>(moved, units)
+    })?;
+    Ok(answer)
+}
+
+fn plain_answer<T: Topic>(question: Value, units: UnitSystem) -> Result<Value, CalcError> {
     let input: T::Input = serde_json::from_value(question)
         .map_err(|error| CalcError::new("malformed", "", "").accepting(error))?;
     let source = T::SOURCE;
@@ -269,7 +284,13 @@ fn properties(schema: &Value, into: &mut Vec<String>) {
     match schema {
         Value::Object(map) => {
             if let Some(Value::Object(named)) = map.get("properties") {
-                into.extend(named.keys().filter(|k| !into.contains(k)).cloned().collect::<Vec<_>>());
+                into.extend(
+                    named
+                        .keys()
+                        .filter(|k| !into.contains(k))
+                        .cloned()
+                        .collect::<Vec<_>>(),
+                );
             }
             map.values().for_each(|value| properties(value, into));
         }

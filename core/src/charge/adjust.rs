@@ -279,6 +279,28 @@ mod tests {
         Volume::from_si(v * 1e-3)
     }
 
+    /// By volume is of the finished product. OIML R 22 (alcoholometric tables, from memory):
+    /// ethanol of 50 % by volume at 20 °C is 42.43 % by mass and weighs 930.14 kg/m³; by
+    /// hand 0.5 · 789.3/930.1 = 0.4243. Counted by unmixed volumes it would be
+    /// 789.3/(789.3 + 998.2) = 0.4416.
+    #[test]
+    fn strength_by_volume_is_of_the_finished_product() {
+        let half = Product::by_volume(FluidKind::Ethanol, Fraction::from_si(0.5)).unwrap();
+        assert!(
+            (half.mass_fraction().si() - 0.4243).abs() < 0.002,
+            "{half:?}"
+        );
+        // The same count as that of the fluids, where both have one.
+        let fluid = Fluid::from_volume_fraction(FluidKind::Methanol, Fraction::from_si(0.3));
+        let product = Product::by_volume(FluidKind::Methanol, Fraction::from_si(0.3));
+        let difference = fluid.unwrap().mass_fraction() - product.unwrap().mass_fraction();
+        assert!(difference.si().abs() < 1e-9);
+        for (percent, mass) in [(0.0, 0.0), (1.0, 1.0)] {
+            let product = Product::by_volume(PG, Fraction::from_si(percent)).unwrap();
+            assert!((product.mass_fraction().si() - mass).abs() < 1e-9);
+        }
+    }
+
     /// Mass of antifreeze in, out and left must balance whatever the strengths.
     #[test]
     fn antifreeze_is_neither_made_nor_lost() {

@@ -96,7 +96,12 @@ mod tests {
 
     fn of(kind: FluidKind, w: f64, product: f64) -> Vec<Caution> {
         let fluid = Fluid::new(kind, Fraction::from_si(w)).unwrap();
-        cautions(&[Fluid::WATER, fluid], kind, Fraction::from_si(product), true)
+        cautions(
+            &[Fluid::WATER, fluid],
+            kind,
+            Fraction::from_si(product),
+            true,
+        )
     }
 
     #[test]

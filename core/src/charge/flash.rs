@@ -86,10 +86,17 @@ mod tests {
     fn pure_alcohol_has_its_own_and_glycol_none() {
         let pure = flash_point(FluidKind::Ethanol, Fraction::from_si(1.0)).unwrap();
         assert!((pure.celsius() - 13.0).abs() < 1e-9);
-        assert_eq!(flash_point(FluidKind::PropyleneGlycol, Fraction::from_si(0.5)), None);
+        assert_eq!(
+            flash_point(FluidKind::PropyleneGlycol, Fraction::from_si(0.5)),
+            None
+        );
         let mut last = f64::INFINITY;
         for percent in 2..=100 {
-            let now = flash_point(FluidKind::Methanol, Fraction::from_si(f64::from(percent) / 100.0)).unwrap();
+            let now = flash_point(
+                FluidKind::Methanol,
+                Fraction::from_si(f64::from(percent) / 100.0),
+            )
+            .unwrap();
             assert!(now.celsius() <= last, "{percent}");
             last = now.celsius();
         }

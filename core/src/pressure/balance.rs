@@ -17,8 +17,8 @@ use super::modulus::{Resin, apparent};
 use crate::fluids::Fluid;
 use crate::hydraulics::elastic::{Axial, compliance, thermal_growth};
 use crate::units::{
-    AbsolutePressure, Bound, Compressibility, Duration, Fraction, GaugePressure, Number, Quantity,
-    PressureSlope, Temperature, ThermalExpansion, Volume, VolumeGive,
+    AbsolutePressure, Bound, Compressibility, Duration, Fraction, GaugePressure, Number,
+    PressureSlope, Quantity, Temperature, ThermalExpansion, Volume, VolumeGive,
 };
 
 /// Gauge pressures of a loop.

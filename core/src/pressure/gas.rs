@@ -128,7 +128,10 @@ mod tests {
     #[test]
     fn millilitres_in_a_litre_of_water() {
         for (celsius, millilitres) in [(0.0, 29.0), (20.0, 19.0), (40.0, 14.0)] {
-            let fraction = air_solubility(Temperature::from_celsius(celsius)).unwrap().si() * 101_325.0;
+            let fraction = air_solubility(Temperature::from_celsius(celsius))
+                .unwrap()
+                .si()
+                * 101_325.0;
             let ml = fraction / WATER_MOLAR_MASS * GAS_CONSTANT * 273.15 / 101_325.0 * 1e6;
             assert!((ml - millilitres).abs() < 0.6, "{celsius}: {ml}");
         }

@@ -172,6 +172,10 @@ impl Unit {
     pub fn from_si(self, si: f64) -> f64 {
         (si - self.row().offset) / self.row().factor
     }
+    /// Every unit; some share a symbol (°F of a temperature and of a difference).
+    pub fn all() -> impl Iterator<Item = Self> {
+        TABLE.iter().map(|row| row.unit)
+    }
     /// All units of a dimension, in the order they are offered.
     pub fn of(dimension: Dimension) -> impl Iterator<Item = Self> {
         TABLE

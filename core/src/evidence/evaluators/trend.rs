@@ -11,8 +11,8 @@ use crate::pressure::trend::{FEWEST, LogEntry, Trend, TrendPrior, compare};
 use crate::records::{Reading, ReadingPoint};
 use crate::uncertainty::Uncertain;
 use crate::units::{
-    Duration, Fraction, GaugePressure, Number, PressureDifference, PressureSlope, Quantity, Temperature, Unit,
-    Volume, VolumeFlow,
+    Duration, Fraction, GaugePressure, Number, PressureDifference, PressureSlope, Quantity,
+    Temperature, Unit, Volume, VolumeFlow,
 };
 use chrono::{DateTime, FixedOffset, NaiveDate};
 
