@@ -476,6 +476,16 @@ fn a_network_that_cannot_be_solved_says_why() {
     assert_eq!(answer["error"]["code"], "unreachable-node");
 }
 
+/// Whether a null stands anywhere: a number that is none would be written so.
+fn holds_null(value: &Value) -> bool {
+    match value {
+        Value::Null => true,
+        Value::Object(map) => map.values().any(holds_null),
+        Value::Array(items) => items.iter().any(holds_null),
+        _ => false,
+    }
+}
+
 /// Numbers that nobody should write.
 const WILD: [f64; 9] = [0.0, -1.0, 1e12, -1e12, 1e308, 1e-308, 1e-12, 0.5, 3e5];
 
@@ -538,7 +548,7 @@ proptest! {
         let answer = calculator.answer(text.as_bytes(), catalog(Language::English));
         prop_assert!(answer.is_object());
         let said = answer.to_string();
-        prop_assert!(!said.contains("null") && !said.contains('«'), "{} {}: {}", entry.name(), text, said);
+        prop_assert!(!holds_null(&answer) && !said.contains('«'), "{} {}: {}", entry.name(), text, said);
         if let Some(error) = answer.get("error") {
             prop_assert!(error["remedy"].as_str().is_some_and(|text| !text.is_empty()));
         }

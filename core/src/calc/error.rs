@@ -98,7 +98,9 @@ impl CalcError {
                 let scale = 10f64.powi(6 - value.abs().max(1e-9).log10().ceil() as i32);
                 (value * scale).round() / scale
             };
-            value = serde_json::json!(round(range.value));
+            // A number that is none has no JSON.
+            value = serde_json::Number::from_f64(round(range.value))
+                .map_or_else(|| Value::String(range.value.to_string()), Value::Number);
             unit = Some(shown.symbol());
             accepted = format!("{} … {}", round(range.min), round(range.max));
         }

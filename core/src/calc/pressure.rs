@@ -10,8 +10,9 @@ use crate::pressure::level::{OpenLoop, level_change, missing};
 use crate::pressure::trend::{LogEntry, TrendPrior, compare};
 use crate::uncertainty::{Uncertain, propagate};
 use crate::units::{
-    Area, Compressibility, Duration, Fraction, GaugePressure, Length, Number, PressureDifference,
-    PressureSlope, Quantity, Temperature, ThermalExpansion, Volume, VolumeFlow, VolumeGive,
+    Area, Bound, Compressibility, Duration, Fraction, GaugePressure, Length, Number,
+    PressureDifference, PressureSlope, Quantity, Temperature, ThermalExpansion, Volume, VolumeFlow,
+    VolumeGive,
 };
 
 /// An entry of the log.
@@ -119,7 +120,6 @@ impl VesselGiven {
     }
 }
 
-use crate::units::Bound;
 const TANK_VOLUME: Bound<Volume> = Bound::si("volume of the tank", 1e-4, 40.0);
 const GAS_TEMPERATURE: Bound<Temperature> = Bound::si("temperature of the gas", 233.15, 373.15);
 

@@ -133,7 +133,11 @@ impl Entry {
         visit_file::strip_null(&mut output);
         let example: Value = serde_json::from_str(self.example).unwrap_or(Value::Null);
         let mut named = Vec::new();
-        if let Ok(answer) = (self.answer)(example.clone(), UnitSystem::Us) {
+        let mut question = example.clone();
+        if let Some(question) = question.as_object_mut() {
+            question.remove(UNITS);
+        }
+        if let Ok(answer) = (self.answer)(question, UnitSystem::Us) {
             sources(&answer, &mut named);
         }
         let cited: Map<String, Value> = named
