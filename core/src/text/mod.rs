@@ -5,6 +5,10 @@
 //! [`Language`]; tests hold every language to the messages, variables and numbers
 //! of the English one.
 
+mod nearness;
+
+pub use nearness::distance;
+
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use std::borrow::Cow;
@@ -43,6 +47,7 @@ macro_rules! catalogs {
 
 catalogs!(
     "assessment",
+    "calc",
     "evidence",
     "fields",
     "graph-air",

@@ -37,9 +37,21 @@ pub struct Arguments {
 }
 
 #[derive(Copy, Clone, clap::ValueEnum)]
-enum Units {
+pub enum Units {
+    /// psi, gpm, degF.
     Us,
+    /// bar, L/s, degC.
     Si,
+}
+
+impl Units {
+    /// As the engine names them.
+    pub fn system(self) -> UnitSystem {
+        match self {
+            Self::Us => UnitSystem::Us,
+            Self::Si => UnitSystem::Si,
+        }
+    }
 }
 
 #[derive(Copy, Clone, clap::ValueEnum)]
@@ -51,10 +63,7 @@ enum Paper {
 /// Runs `returnline diagnose`.
 pub fn run(arguments: &Arguments) -> Result<(), Failure> {
     let wording = Wording {
-        units: match arguments.units {
-            Units::Us => UnitSystem::Us,
-            Units::Si => UnitSystem::Si,
-        },
+        units: arguments.units.system(),
         ..Wording::default()
     };
     let bytes = read(&arguments.visit)?;
