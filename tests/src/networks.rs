@@ -1,6 +1,6 @@
 //! The reference networks, read from their table.
 
-use returnline_core::hydraulics::component::FluidState;
+use returnline_core::hydraulics::component::{FluidState, LossCurve};
 use returnline_core::hydraulics::friction::FrictionLaw;
 use returnline_core::hydraulics::network::{Link, LinkId, Network, NodeId, PumpState};
 use returnline_core::hydraulics::pipe::Pipe;
@@ -42,6 +42,9 @@ enum LinkSpec {
         to: usize,
         curve: Vec<(f64, f64)>,
         speed: f64,
+        /// Whether a check valve stands behind it, as EPANET has in every pump.
+        #[serde(default)]
+        check: bool,
     },
 }
 
@@ -73,6 +76,25 @@ pub fn read_networks() -> Vec<ReadNetwork> {
     #[allow(clippy::expect_used)] // a broken table is a broken test
     let file = file.expect("the committed table of networks");
     file.networks.into_iter().map(build).collect()
+}
+
+/// A check valve without a loss to speak of in its direction.
+fn check_valve(fluid: FluidState) -> Link {
+    let wide = Pipe::new(
+        Length::from_si(0.24),
+        Length::from_si(0.2),
+        Length::from_si(1.5e-6),
+    );
+    #[allow(clippy::expect_used)] // a bore of the table of pipes
+    let curve = LossCurve::of_loss_coefficient(
+        Number::from_si(0.01),
+        wide.expect("a bore in range"),
+        fluid,
+    );
+    Link::Part {
+        curve,
+        one_way: true,
+    }
 }
 
 #[allow(clippy::expect_used)] // a broken table is a broken test
@@ -112,6 +134,7 @@ fn build(spec: Spec) -> ReadNetwork {
                 to,
                 curve,
                 speed,
+                check,
             } => {
                 let points: Vec<_> = curve
                     .into_iter()
@@ -121,7 +144,12 @@ fn build(spec: Spec) -> ReadNetwork {
                     curve: PumpCurve::through(&points).expect("a falling curve"),
                     state: PumpState::Running(Number::from_si(speed)),
                 };
-                network.link(nodes[from], nodes[to], made)
+                let outlet = if check { network.node() } else { nodes[to] };
+                let pump = network.link(nodes[from], outlet, made);
+                if check {
+                    network.link(outlet, nodes[to], check_valve(fluid));
+                }
+                pump
             }
         })
         .collect();

@@ -112,12 +112,13 @@ fn contents_of_pipe_and_hose() {
 }
 
 /// Flow within 0.1 % and head within 0.2 % of EPANET. The law of friction is
-/// EPANET's own, so this holds in transition too. Flows below a thousandth of the
-/// largest are held to 0.1 % of that thousandth.
+/// EPANET's own, so this holds in transition too; its gravity is 32.2 ft/s², 0.08 % over
+/// the standard. Flows below a thousandth of the largest are held to 0.1 % of that
+/// thousandth. Ten of the networks were drawn by chance.
 #[test]
 fn networks_agree_with_epanet() {
     let all = read_networks();
-    assert!(all.len() >= 8);
+    assert!(all.len() >= 27);
     for read in &all {
         let name = &read.name;
         let solution = read.network.solve().unwrap();
