@@ -215,6 +215,15 @@ proptest! {
             }
             prop_assert!(sum.abs() <= 1e-9 * total.max(1e-4), "{node:?} {sum} of {total}");
         }
+        // Energy: every link loses what its ends differ by.
+        let highest = solution.drop(first, start).si();
+        for link in network.links() {
+            let (from, to) = network.ends(link).unwrap();
+            let loss = network.link_at(link).unwrap();
+            let loss = loss.loss(solution.flow(link), fluid, FrictionLaw::default()).si();
+            let drop = solution.drop(from, to).si();
+            prop_assert!((loss - drop).abs() <= 1e-6 * highest, "{link:?} {loss} {drop}");
+        }
     }
 
     /// A longer circuit carries less, at every speed.
