@@ -6,9 +6,14 @@ use returnline_core::hydraulics::network::{Link, LinkId, Network, NodeId, PumpSt
 use returnline_core::hydraulics::pipe::Pipe;
 use returnline_core::hydraulics::pump::PumpCurve;
 use returnline_core::units::{
-    Density, DynamicViscosity, Length, Number, PressureDifference, Quantity, VolumeFlow,
+    Density, DynamicViscosity, Length, Number, PressureDifference, Quantity, STANDARD_GRAVITY,
+    VolumeFlow,
 };
 use serde::Deserialize;
+
+/// EPANET reckons with 32.2 ft/s². Its flows are those of standard gravity with every head
+/// this much higher.
+const HEAVIER: f64 = 32.2 * 0.3048 / STANDARD_GRAVITY;
 
 #[derive(Deserialize)]
 struct File {
@@ -60,7 +65,7 @@ pub struct ReadNetwork {
     pub links: Vec<LinkId>,
     /// Flow of each link by EPANET.
     pub flows: Vec<VolumeFlow>,
-    /// Head of each node by EPANET, against the first.
+    /// Head of each node by EPANET, against the first, carried over to standard gravity.
     pub heads: Vec<Length>,
     /// Number of pipes in transition.
     pub in_transition: usize,
@@ -138,7 +143,7 @@ fn build(spec: Spec) -> ReadNetwork {
             } => {
                 let points: Vec<_> = curve
                     .into_iter()
-                    .map(|(q, h)| (VolumeFlow::from_si(q * 1e-3), Length::from_si(h)))
+                    .map(|(q, h)| (VolumeFlow::from_si(q * 1e-3), Length::from_si(h * HEAVIER)))
                     .collect();
                 let made = Link::Pump {
                     curve: PumpCurve::through(&points).expect("a falling curve"),
@@ -163,7 +168,11 @@ fn build(spec: Spec) -> ReadNetwork {
             .into_iter()
             .map(|q| VolumeFlow::from_si(q * 1e-3))
             .collect(),
-        heads: spec.heads.into_iter().map(Length::from_si).collect(),
+        heads: spec
+            .heads
+            .into_iter()
+            .map(|head| Length::from_si(head * HEAVIER))
+            .collect(),
         in_transition: spec.in_transition,
     }
 }
