@@ -49,12 +49,16 @@ impl Vessel {
     /// Fluid the tank holds at an absolute pressure: V (1 − p₀/p), p₀ the pre-charge at the
     /// temperature of the gas; nothing below p₀. Ideal gas at constant temperature.
     pub(super) fn accepted(&self, pressure: f64, atmosphere: f64) -> f64 {
+        self.acceptance_and_slope(pressure, atmosphere).0
+    }
+    /// The same with its slope by pressure, m³/Pa.
+    pub(super) fn acceptance_and_slope(&self, pressure: f64, atmosphere: f64) -> (f64, f64) {
         let precharge = (self.precharge.si() + atmosphere) * self.gas.si() / self.set_at.si();
         if pressure <= precharge {
-            0.0
-        } else {
-            self.volume.si() * (1.0 - precharge / pressure)
+            return (0.0, 0.0);
         }
+        let gas = self.volume.si() * precharge / pressure;
+        (self.volume.si() - gas, gas / pressure)
     }
 }
 
@@ -114,8 +118,14 @@ impl Uptake {
             brought: saturation.si() * slope * atmosphere,
         })
     }
-    pub fn capacity(self, pressure: f64) -> f64 {
-        (self.slope * pressure - self.brought).max(0.0)
+    /// Moles taken up at an absolute pressure, and their slope by pressure.
+    pub fn taken(self, pressure: f64) -> (f64, f64) {
+        let moles = self.slope * pressure - self.brought;
+        if moles > 0.0 {
+            (moles, self.slope)
+        } else {
+            (0.0, 0.0)
+        }
     }
 }
 
