@@ -43,6 +43,12 @@ pub enum StoreError {
         /// What is wrong.
         detail: String,
     },
+    /// The visit has as many photos as it may.
+    #[error(
+        "a visit has at most {} photos",
+        crate::records::attachment::limits::PHOTOS
+    )]
+    TooManyPhotos,
     /// SQLite failed.
     #[error("the database failed: {0}")]
     Sqlite(#[from] rusqlite::Error),
@@ -58,6 +64,7 @@ impl StoreError {
             Self::Migration(_) => "store-migration",
             Self::NotFound { .. } => "not-found",
             Self::Damaged { .. } => "store-damaged",
+            Self::TooManyPhotos => "too-many-photos",
             Self::Sqlite(error) => match error.sqlite_error_code() {
                 Some(E::DiskFull) => "store-disk-full",
                 Some(E::ReadOnly | E::PermissionDenied) => "store-read-only",
