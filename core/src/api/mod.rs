@@ -22,6 +22,7 @@ pub use attachments::{read_picture, read_picture_text};
 pub use call::{Answer, Call, read_visit_file};
 pub use error::ApiError;
 pub use knowledge::{Knowledge, knowledge};
+pub use report::{Issue, Reader, not_written, photo_part};
 pub use work::OpenCall;
 
 use crate::store::Store;
