@@ -7,6 +7,7 @@
 
 mod assess;
 mod attachments;
+mod backups;
 mod call;
 mod error;
 mod forms;
@@ -19,6 +20,7 @@ mod visits;
 mod work;
 
 pub use attachments::{read_picture, read_picture_text};
+pub use backups::{backups, restore, restore_kept};
 pub use call::{Answer, Call, read_visit_file};
 pub use error::ApiError;
 pub use knowledge::{Knowledge, knowledge};

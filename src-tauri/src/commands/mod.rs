@@ -6,6 +6,7 @@
 pub mod about;
 pub mod answer;
 pub mod attachments;
+pub mod backups;
 pub mod readings;
 pub mod report;
 pub mod visits;

@@ -2,10 +2,12 @@
 
 mod assessment;
 mod attachment;
+mod backup;
 mod plan;
 mod records;
 
 pub use assessment::*;
 pub use attachment::*;
+pub use backup::*;
 pub use plan::*;
 pub use records::*;
