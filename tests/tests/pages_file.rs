@@ -367,9 +367,9 @@ fn every_report_is_accepted_and_holds_every_word_of_its_content() {
         );
         for text in texts_of(&document.blocks) {
             for word in text.split_whitespace() {
-                let shown = word.chars().all(|sign| {
-                    sign.is_ascii() || "°±·–—×≤≥≠−“”‘’…²³äöüßéΔ→½".contains(sign)
-                });
+                let shown = word
+                    .chars()
+                    .all(|sign| sign.is_ascii() || "°±·–—×≤≥≠−“”‘’…²³äöüßéΔ→½".contains(sign));
                 assert!(
                     !shown || layout.contains(word) || raw.contains(word),
                     "{name}: {word:?} is lost"

@@ -79,7 +79,10 @@ fn no_room_leaves_the_old_report_and_nothing_else() {
             program::sample("pressure-lost-over-summer").display(),
             out.display()
         );
-        let shell = std::process::Command::new("sh").arg("-c").arg(words).output();
+        let shell = std::process::Command::new("sh")
+            .arg("-c")
+            .arg(words)
+            .output();
         shell.unwrap()
     };
     let refused = run("8");
