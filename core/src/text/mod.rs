@@ -65,12 +65,14 @@ catalogs!(
     "graph-unit",
     "graph-valves",
     "graph-water",
+    "homeowner",
     "messages",
     "model",
     "plan",
     "program",
     "records",
     "report",
+    "report-fleet",
 );
 
 impl Language {

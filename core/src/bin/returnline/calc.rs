@@ -55,7 +55,7 @@ pub fn run(arguments: &Arguments) -> Result<(), Failure> {
             Box::new(std::fs::File::open(path).map_err(|error| Failure::file(path, &error))?)
         }
     };
-    let calculator = Calculator::new(entry, arguments.units.system());
+    let calculator = Calculator::new(entry, arguments.units.into());
     stream(BufReader::new(input), &calculator, catalog)
 }
 
