@@ -17,8 +17,8 @@ use super::modulus::{Resin, apparent};
 use crate::fluids::Fluid;
 use crate::hydraulics::elastic::{Axial, compliance, thermal_growth};
 use crate::units::{
-    AbsolutePressure, Bound, Compressibility, Duration, Fraction, GaugePressure, Number, Quantity,
-    Temperature, ThermalExpansion, Volume,
+    AbsolutePressure, Bound, Compressibility, Duration, Fraction, GaugePressure, Number,
+    PressureSlope, Quantity, Temperature, ThermalExpansion, Volume, VolumeGive,
 };
 
 /// Gauge pressures of a loop.
@@ -353,13 +353,13 @@ impl Balance {
         Volume::from_si(self.stored_at(expected) - self.stored_at(reading.si()))
     }
 
-    /// Volume that the loop takes per pressure at a gauge pressure, m³/Pa, times one Pa.
-    pub fn give(&self, at: GaugePressure) -> f64 {
-        self.stored(at.si()).1
+    /// Volume that the loop takes per pressure at a gauge pressure.
+    pub fn give(&self, at: GaugePressure) -> VolumeGive {
+        VolumeGive::from_si(self.stored(at.si()).1)
     }
 }
 
-/// Slope dp/dT of a loop without gas, Pa/K, in closed form for one dimension ratio:
+/// Slope dp/dT of a loop without gas in closed form for one dimension ratio:
 /// (β − f m α)/(f C + κ).
 pub fn slope(
     fluid_expansion: ThermalExpansion,
@@ -367,9 +367,10 @@ pub fn slope(
     compliance: Compressibility,
     squeeze: Compressibility,
     restraint: Fraction,
-) -> f64 {
+) -> PressureSlope {
     let freedom = 1.0 - restraint.si();
-    (fluid_expansion.si() - freedom * pipe_growth.si()) / (freedom * compliance.si() + squeeze.si())
+    let growth = fluid_expansion.si() - freedom * pipe_growth.si();
+    PressureSlope::from_si(growth / (freedom * compliance.si() + squeeze.si()))
 }
 
 #[cfg(test)]

@@ -18,8 +18,8 @@ use super::PressureError;
 use super::balance::LOOP_PRESSURE;
 use crate::uncertainty::Uncertain;
 use crate::units::{
-    Bound, Duration, Fraction, GaugePressure, PressureDifference, Quantity, Temperature, Volume,
-    VolumeFlow,
+    Bound, Duration, Fraction, GaugePressure, PressureDifference, PressureSlope, Quantity,
+    Temperature, Volume, VolumeFlow, VolumeGive,
 };
 use nalgebra::{DMatrix, DVector};
 
@@ -65,11 +65,10 @@ pub struct TrendPrior {
     /// Fall per decade of time of a tight loop. From the modulus table about 12 % of the
     /// charge pressure.
     pub per_decade: Uncertain<PressureDifference>,
-    /// Pressure change per kelvin, Pa/K (negative for plastic pipe), with its standard
-    /// uncertainty.
-    pub per_kelvin: (f64, f64),
-    /// Volume the loop takes per pressure, m³/Pa, with its standard uncertainty.
-    pub give: (f64, f64),
+    /// Pressure change by temperature (negative for plastic pipe).
+    pub per_kelvin: Uncertain<PressureSlope>,
+    /// Volume the loop takes by pressure.
+    pub give: Uncertain<VolumeGive>,
     /// Probability of a leak.
     pub leak: Fraction,
 }
@@ -153,7 +152,7 @@ pub fn compare(log: &[LogEntry], prior: &TrendPrior) -> Result<Trend, PressureEr
         LOOP_PRESSURE.check(entry.pressure.value())?;
     }
     let leak_prior = PRIOR_LEAK.check(prior.leak)?.si();
-    let give = prior.give.0.clamp(GIVE.0, GIVE.1);
+    let give = prior.give.value().si().clamp(GIVE.0, GIVE.1);
 
     let (first, n) = (log[0], log.len());
     let (mut y, mut weights) = (DVector::zeros(n), DVector::zeros(n));
@@ -163,8 +162,8 @@ pub fn compare(log: &[LogEntry], prior: &TrendPrior) -> Result<Trend, PressureEr
     for (i, entry) in log.iter().enumerate() {
         let put_back = added / give;
         y[i] = entry.pressure.value().si() - put_back;
-        let by_give = put_back * prior.give.1 / give;
-        let by_temperature = prior.per_kelvin.0 * entry.temperature.standard();
+        let by_give = put_back * prior.give.standard() / give;
+        let by_temperature = prior.per_kelvin.value().si() * entry.temperature.standard();
         let doubt = entry
             .pressure
             .standard()
@@ -181,12 +180,12 @@ pub fn compare(log: &[LogEntry], prior: &TrendPrior) -> Result<Trend, PressureEr
     let doubts = DVector::from_vec(vec![
         1e6,
         prior.per_decade.standard().max(1.0),
-        prior.per_kelvin.1.max(1.0),
+        prior.per_kelvin.standard().max(1.0),
     ]);
     let mean = DVector::from_vec(vec![
         first.pressure.value().si(),
         prior.per_decade.value().si(),
-        prior.per_kelvin.0,
+        prior.per_kelvin.value().si(),
     ]);
     let scaled = DMatrix::from_fn(n, 3, |i, j| design[(i, j)] * weights[i]);
     let precision =
@@ -242,7 +241,7 @@ pub fn compare(log: &[LogEntry], prior: &TrendPrior) -> Result<Trend, PressureEr
     } else {
         (SLOWEST, FASTEST)
     };
-    let by_give = prior.give.1 / give;
+    let by_give = prior.give.standard() / give;
     let relative = (spread / rate).hypot(by_give);
     let flow = rate / DAY * give;
     let misfit = {
@@ -279,8 +278,8 @@ mod tests {
     fn prior() -> TrendPrior {
         TrendPrior {
             per_decade: Uncertain::new(PressureDifference::from_si(6.0 * PSI), 2.0 * PSI),
-            per_kelvin: (-2.0 * PSI, 0.8 * PSI),
-            give: (LOOP_GIVE, 0.15 * LOOP_GIVE),
+            per_kelvin: Uncertain::new(PressureSlope::from_si(-2.0 * PSI), 0.8 * PSI),
+            give: Uncertain::relative(VolumeGive::from_si(LOOP_GIVE), 0.15),
             leak: Fraction::from_si(0.2),
         }
     }

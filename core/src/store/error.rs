@@ -44,6 +44,12 @@ pub enum StoreError {
         /// What is wrong.
         detail: String,
     },
+    /// The visit has as many photos as it may.
+    #[error(
+        "a visit has at most {} photos",
+        crate::records::attachment::limits::PHOTOS
+    )]
+    TooManyPhotos,
     /// A file beside the database could not be read or written.
     #[error("{}: {source}", path.display())]
     File {
@@ -74,6 +80,7 @@ impl StoreError {
             Self::Migration(_) => "store-migration",
             Self::NotFound { .. } => "not-found",
             Self::Damaged { .. } => "store-damaged",
+            Self::TooManyPhotos => "too-many-photos",
             Self::File { source, .. } => match source.kind() {
                 ErrorKind::StorageFull | ErrorKind::QuotaExceeded => "store-disk-full",
                 ErrorKind::PermissionDenied | ErrorKind::ReadOnlyFilesystem => "store-read-only",

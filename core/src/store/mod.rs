@@ -4,6 +4,7 @@
 //! write-ahead log with full synchronisation: when a call returns `Ok`, the
 //! entry survives a kill of the process and a loss of power.
 
+mod attachments;
 pub mod backup;
 mod error;
 mod row;
@@ -21,7 +22,10 @@ use std::time::Duration;
 
 /// Shipped migrations, in order. A shipped file is never edited: a change of
 /// the schema is one more file.
-const MIGRATIONS: &[&str] = &[include_str!("../../data/schema/0001_records.sql")];
+const MIGRATIONS: &[&str] = &[
+    include_str!("../../data/schema/0001_records.sql"),
+    include_str!("../../data/schema/0002_attachments.sql"),
+];
 
 /// How long a call waits for another process that holds the database.
 const BUSY_WAIT: Duration = Duration::from_secs(5);
