@@ -27,8 +27,9 @@ impl Call {
             return Vec::new();
         };
         let season = self.season(plan);
-        let season = season
-            .and_then(|season| self.season_chart(&season, "service-chart-season-words", WIDTH));
+        let season = season.and_then(|season| {
+            self.season_chart(&season, "service-chart-season-words", (WIDTH, 150.0))
+        });
         [
             self.cause_chart(view, &mut set),
             season,
