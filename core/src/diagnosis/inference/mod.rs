@@ -8,6 +8,7 @@
 
 mod case;
 pub(super) mod cpt;
+mod joining;
 mod network;
 mod order;
 mod probe;

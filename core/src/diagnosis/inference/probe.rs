@@ -70,10 +70,12 @@ impl<'a> Probe<'a> {
         for &(variable, [no, yes]) in factors {
             self.unary[variable][0] *= no;
             self.unary[variable][1] *= yes;
+            self.inference.tree.touch(&mut self.room, variable);
         }
         let answer = ask(self);
         for &(variable, _) in factors {
             self.unary[variable] = self.inference.unary[variable];
+            self.inference.tree.touch(&mut self.room, variable);
         }
         answer
     }
