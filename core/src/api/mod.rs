@@ -9,7 +9,9 @@ mod assess;
 mod call;
 mod error;
 mod forms;
+mod graph;
 mod knowledge;
+mod learning;
 mod plan;
 mod readings;
 mod report;
@@ -17,9 +19,13 @@ pub mod types;
 mod visits;
 mod work;
 
-pub use call::{Answer, Call, read_visit_file};
+pub use call::{Answer, Call, NetworkFormat, graph_network, read_visit_file};
 pub use error::ApiError;
+pub use graph::{
+    CauseSheet, ContextSheet, FilesReport, LinkSheet, cause_sheet, check_files, check_shipped_files,
+};
 pub use knowledge::{Knowledge, knowledge};
+pub use learning::LearnedFile;
 pub use work::OpenCall;
 
 use crate::store::Store;

@@ -5,11 +5,13 @@
 //! entry survives a kill of the process and a loss of power.
 
 mod error;
+mod learning;
 mod row;
 mod sites;
 mod visits;
 
 pub use error::StoreError;
+pub use learning::Confirmed;
 pub use visits::{VisitRecord, VisitSummary};
 
 use chrono::{DateTime, Utc};
@@ -20,7 +22,10 @@ use std::time::Duration;
 
 /// Shipped migrations, in order. A shipped file is never edited: a change of
 /// the schema is one more file.
-const MIGRATIONS: &[&str] = &[include_str!("../../data/schema/0001_records.sql")];
+const MIGRATIONS: &[&str] = &[
+    include_str!("../../data/schema/0001_records.sql"),
+    include_str!("../../data/schema/0005_learning.sql"),
+];
 
 /// How long a call waits for another process that holds the database.
 const BUSY_WAIT: Duration = Duration::from_secs(5);

@@ -114,12 +114,12 @@ pub fn check(path: &Path) -> Result<(), Failure> {
     Ok(())
 }
 
-fn take(path: &Path, bytes: &[u8], wording: Wording) -> Result<VisitFile, Failure> {
+pub fn take(path: &Path, bytes: &[u8], wording: Wording) -> Result<VisitFile, Failure> {
     api::read_visit_file(bytes, wording)
         .map_err(|error| Failure::Input(format!("{}:\n{}", path.display(), error.message)))
 }
 
-fn read(path: &Path) -> Result<Vec<u8>, Failure> {
+pub fn read(path: &Path) -> Result<Vec<u8>, Failure> {
     let mut bytes = Vec::new();
     let read = if path == Path::new("-") {
         std::io::stdin()

@@ -2,6 +2,8 @@
 
 mod diagnose;
 mod failure;
+mod graph;
+mod learned;
 mod show;
 
 use clap::{Parser, Subcommand};
@@ -34,6 +36,14 @@ enum Command {
         /// The visit file; `-` reads standard input.
         visit: PathBuf,
     },
+    /// The rule graph: check its files, export it, show a cause.
+    #[command(subcommand)]
+    Graph(graph::Command),
+    /// What confirmed causes have taught: show, export, import, reset.
+    #[command(after_help = "Examples:\n  returnline learned show --db calls.db\n  \
+        returnline learned export --db calls.db > counts.json\n  \
+        returnline learned import --db other.db counts.json")]
+    Learned(learned::Arguments),
     /// Print the JSON Schema of the visit file.
     #[command(after_help = "Example:\n  returnline schema > visit.schema.json")]
     Schema,
@@ -44,6 +54,8 @@ fn main() -> ExitCode {
     let done = match arguments.command {
         Command::Diagnose(arguments) => diagnose::run(&arguments),
         Command::Check { visit } => diagnose::check(&visit),
+        Command::Graph(command) => graph::run(&command),
+        Command::Learned(arguments) => learned::run(&arguments),
         Command::Schema => show::json(&returnline_core::records::visit_file::schema()),
     };
     match done {

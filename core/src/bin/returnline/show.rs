@@ -2,7 +2,7 @@
 
 use super::failure::Failure;
 use returnline_core::api::types::{AssessmentView, CauseView, PlanView};
-use returnline_core::api::{Call, Wording};
+use returnline_core::api::{Call, CauseSheet, Wording};
 use returnline_core::text::{Catalog, catalog};
 use serde::Serialize;
 use std::io::{self, BufWriter, Write};
@@ -31,6 +31,33 @@ pub fn call(call: &Call, wording: Wording) -> Result<(), Failure> {
     assessment(&mut out, &answer.assessment, catalog)?;
     if let Some(plan) = &answer.plan {
         self::plan(&mut out, plan, catalog)?;
+    }
+    out.flush()?;
+    Ok(())
+}
+
+/// A cause of the graph.
+pub fn cause(sheet: &CauseSheet, wording: Wording) -> Result<(), Failure> {
+    let catalog = catalog(wording.language);
+    let mut out = BufWriter::new(io::stdout().lock());
+    writeln!(out, "{}\n{}", sheet.title, sheet.homeowner)?;
+    writeln!(out, "{:.1} %  [{}]", 100.0 * sheet.prior, sheet.source)?;
+    if let Some(procedure) = &sheet.procedure {
+        writeln!(out, "{}: {procedure}", catalog.text("program-plan"))?;
+    }
+    for shift in &sheet.context {
+        let (yes, no) = (shift.odds, shift.odds_if_false);
+        writeln!(out, "  × {yes:.2} / × {no:.2}  {}", shift.fact)?;
+        writeln!(out, "      {} [{}]", shift.why, shift.source)?;
+    }
+    for link in &sheet.links {
+        let deep = "    ".repeat(link.depth);
+        writeln!(
+            out,
+            "{deep}  {} → {}  {}",
+            link.from, link.to, link.strength
+        )?;
+        writeln!(out, "{deep}      {} [{}]", link.why, link.source)?;
     }
     out.flush()?;
     Ok(())

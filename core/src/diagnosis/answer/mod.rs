@@ -116,14 +116,8 @@ pub fn diagnose(
             .collect(),
         findings: graph
             .finding_places()
-            .map(|place| {
-                let levels = if inference.is_observed(place) {
-                    inference.finding(place)
-                } else {
-                    watch.of_level(place).outcomes
-                };
-                (graph.finding(place).id.clone(), levels)
-            })
+            .map(|place| graph.finding(place).id.clone())
+            .zip(inference.findings())
             .collect(),
         health,
         explanations,

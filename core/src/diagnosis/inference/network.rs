@@ -3,9 +3,7 @@
 use super::cpt::{Union, levels_from};
 use super::joining::{Family, Joining, Part, joining};
 use super::tree::{MAX_STATES, Table};
-use crate::diagnosis::graph::{
-    CauseIx, Finding, FindingIx, Graph, Link, Mechanism, Parent, Push,
-};
+use crate::diagnosis::graph::{CauseIx, Finding, FindingIx, Graph, Link, Mechanism, Parent, Push};
 
 /// A mechanism with at most this many parents is one table; above it the
 /// contributions are joined step by step (see `joining`), so that tables stay
@@ -155,17 +153,20 @@ impl Network {
             let links = influences(&finding.parents);
             let instruments = observation.instruments();
             if links.len() + instruments.len() <= FINDING_TABLE_SCOPE {
-                let (scope, by_level) =
-                    whole_table(finding, observation, &instruments, &links);
+                let (scope, by_level) = whole_table(finding, observation, &instruments, &links);
                 network.add_evidence(scope, by_level);
             } else {
                 // Its table follows once its unions have their variables.
                 network.add_evidence(Vec::new(), vec![vec![1.0]; finding.scale.count()]);
-                large.extend(by_direction(links).into_iter().map(|(sets, influences)| Large {
-                    influences,
-                    sets,
-                    used_by: User::Observation(at),
-                }));
+                large.extend(
+                    by_direction(links)
+                        .into_iter()
+                        .map(|(sets, influences)| Large {
+                            influences,
+                            sets,
+                            used_by: User::Observation(at),
+                        }),
+                );
             }
         }
         let unions = network.join_all(causes, observed, &large);
@@ -349,7 +350,10 @@ fn union_table(
     }
     let mut by_level = vec![Vec::new(); finding.scale.count()];
     for set in cells {
-        let levels = levels_from(finding.scale, Union::certain(set).join(Union::of(finding.leak)));
+        let levels = levels_from(
+            finding.scale,
+            Union::certain(set).join(Union::of(finding.leak)),
+        );
         for lying in lying_states(instruments.len()) {
             for (level, part) in by_level.iter_mut().enumerate() {
                 part.push(levels[level] * observed.weight(level, &instruments, lying));

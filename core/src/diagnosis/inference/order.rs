@@ -70,9 +70,9 @@ pub(super) struct Order {
 }
 
 /// Below so many cells no other order is looked for.
-const CHEAP_CELLS: f64 = 5000.0;
+const CHEAP_CELLS: f64 = 8000.0;
 /// Orders tried in all when the first is not cheap.
-const TRIES: u32 = 8;
+const TRIES: u32 = 5;
 
 /// The cheapest of some orders. Which it is changes what a sum costs, never
 /// what it is.

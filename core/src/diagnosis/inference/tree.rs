@@ -363,7 +363,9 @@ fn spread(products: &mut [f64], fixed: &[f64], weights: &Weights, card: usize) {
         }
         return;
     }
-    let rows = products.chunks_exact_mut(card).zip(fixed.chunks_exact(card));
+    let rows = products
+        .chunks_exact_mut(card)
+        .zip(fixed.chunks_exact(card));
     for (row, fixed) in rows {
         for ((product, fixed), weight) in row.iter_mut().zip(fixed).zip(weights) {
             *product = fixed * weight;
