@@ -163,8 +163,13 @@ struct FoundCause {
 }
 
 fn shipped_table() -> ShippedTable {
-    let text = include_str!("../reference/tables/inference_shipped.json");
-    serde_json::from_str(text).expect("a table")
+    let path = concat!(
+        env!("CARGO_MANIFEST_DIR"),
+        "/reference/tables/inference_shipped.json"
+    );
+    let text = std::fs::read_to_string(path)
+        .unwrap_or_else(|error| panic!("{path}: {error}: run `make reference-inference`"));
+    serde_json::from_str(&text).expect("a table")
 }
 
 fn load(text: &str) -> Graph {

@@ -196,9 +196,13 @@ impl Call {
                     .windows(2)
                     .map(|pair| format!("link-{}--{}", pair[0], pair[1]));
                 let catalog = self.catalog();
-                links
-                    .filter(|key| catalog.has(key))
-                    .map(|key| catalog.text(&key))
+                let links = links.filter(|key| catalog.has(key));
+                // Links say what the cause does; where that is not what was
+                // seen, it has to be said first.
+                let against = (step.alone < 0.0).then(|| catalog.text("path-against"));
+                against
+                    .into_iter()
+                    .chain(links.map(|key| catalog.text(&key)))
                     .collect()
             }
             Carrier::Instrument => vec![self.catalog().text("path-instrument")],

@@ -21,6 +21,7 @@ found-low = { $finding }: low
 found-normal = { $finding }: normal
 found-high = { $finding }: high
 
+path-against = Against it. Were it so, this would be expected:
 path-instrument = It was read with this instrument.
 path-rival = It speaks for another cause: { $rival }.
 path-rivals = Other causes explain it as well.

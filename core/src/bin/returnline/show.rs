@@ -11,6 +11,8 @@ use std::io::{self, BufWriter, Write};
 const CAUSES_SHOWN: usize = 5;
 /// Reasons that are listed for the leading cause.
 const REASONS_SHOWN: usize = 8;
+/// Reasons weaker than this are left to the JSON answer, bits.
+const WEIGHTY_BITS: f64 = 0.3;
 /// Checks that are listed.
 const CHECKS_SHOWN: usize = 3;
 
@@ -104,7 +106,14 @@ fn assessment(out: &mut impl Write, view: &AssessmentView, catalog: &Catalog) ->
 }
 
 fn reasons(out: &mut impl Write, cause: &CauseView) -> io::Result<()> {
-    for reason in cause.reasons.iter().take(REASONS_SHOWN) {
+    for line in &cause.context {
+        writeln!(out, "  · {line}")?;
+    }
+    let weighty = cause
+        .reasons
+        .iter()
+        .filter(|reason| reason.bits.abs() >= WEIGHTY_BITS);
+    for reason in weighty.take(REASONS_SHOWN) {
         writeln!(out, "  {:>10}  {}", reason.shown, reason.found)?;
         for step in &reason.path {
             writeln!(out, "              {step}")?;
@@ -114,9 +123,6 @@ fn reasons(out: &mut impl Write, cause: &CauseView) -> io::Result<()> {
                 writeln!(out, "              {text}")?;
             }
         }
-    }
-    for line in &cause.context {
-        writeln!(out, "              {line}")?;
     }
     Ok(())
 }

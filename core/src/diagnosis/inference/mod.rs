@@ -1,7 +1,8 @@
 //! Exact inference on the rule graph.
 //!
 //! The graph with its observations is turned into small non-negative tables
-//! (`cpt` defines the probabilities, `network` the tables) and summed by
+//! (`cpt` defines the probabilities, `network` the tables, `joining` how large
+//! families are split into small tables) and summed by
 //! variable elimination in both directions (`tree`, in the order of `order`).
 //! Nothing is sampled, truncated or iterated to convergence: the numbers are
 //! those of summing the joint distribution over all its states, up to rounding.
