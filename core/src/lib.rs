@@ -7,6 +7,7 @@
 
 pub mod api;
 pub mod authored;
+pub mod calc;
 pub mod charge;
 pub mod diagnosis;
 pub mod evidence;

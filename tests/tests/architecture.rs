@@ -71,7 +71,7 @@ const ALLOWED: &[(&str, &[&str])] = &[
         ],
     ),
     ("store", &["records", "units"]),
-    ("report", &["text", "units", "figures"]),
+    ("report", &["records", "text", "units", "figures"]),
 ];
 
 /// Composes everything.
@@ -109,6 +109,7 @@ const PURE: &[&str] = &[
     "model",
     "evidence",
     "plan",
+    "calc",
     "text",
 ];
 

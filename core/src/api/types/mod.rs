@@ -1,11 +1,15 @@
 //! What crosses the boundary. TypeScript is generated from these types.
 
 mod assessment;
+mod attachment;
+mod backup;
 mod learned;
 mod plan;
 mod records;
 
 pub use assessment::*;
+pub use attachment::*;
+pub use backup::*;
 pub use learned::*;
 pub use plan::*;
 pub use records::*;

@@ -1,9 +1,11 @@
 //! The headless program `returnline`: the engine for scripts and servers.
 
+mod calc;
 mod diagnose;
 mod failure;
 mod graph;
 mod learned;
+mod report;
 mod show;
 
 use clap::{Parser, Subcommand};
@@ -30,6 +32,13 @@ enum Command {
         returnline diagnose call.json --json > answer.json\n  \
         returnline diagnose call.json --keep calls.db --units si")]
     Diagnose(diagnose::Arguments),
+    /// Write a report of a call as PDF.
+    #[command(
+        after_help = "Examples:\n  returnline report call.json --for technician --out report.pdf\n  \
+        returnline report call.json --for homeowner --out page.pdf --paper a4 --units si\n  \
+        returnline report call.json --for technician --out report.pdf --photo strainer.jpg --photo gauge.jpg"
+    )]
+    Report(report::Arguments),
     /// Check a visit file and report every fault.
     #[command(after_help = "Example:\n  returnline check call.json")]
     Check {
@@ -44,6 +53,12 @@ enum Command {
         returnline learned export --db calls.db > counts.json\n  \
         returnline learned import --db other.db counts.json")]
     Learned(learned::Arguments),
+    /// Compute any quantity of the physics: one JSON object a line in, one a line out.
+    #[command(after_help = "Examples:\n  returnline calc --list\n  \
+        returnline calc head-loss --schema\n  \
+        returnline calc head-loss --example | returnline calc head-loss\n  \
+        returnline calc strength samples.jsonl --units si")]
+    Calc(calc::Arguments),
     /// Print the JSON Schema of the visit file.
     #[command(after_help = "Example:\n  returnline schema > visit.schema.json")]
     Schema,
@@ -53,9 +68,11 @@ fn main() -> ExitCode {
     let arguments = Arguments::parse();
     let done = match arguments.command {
         Command::Diagnose(arguments) => diagnose::run(&arguments),
+        Command::Report(arguments) => report::run(&arguments),
         Command::Check { visit } => diagnose::check(&visit),
         Command::Graph(command) => graph::run(&command),
         Command::Learned(arguments) => learned::run(&arguments),
+        Command::Calc(arguments) => calc::run(&arguments),
         Command::Schema => show::json(&returnline_core::records::visit_file::schema()),
     };
     match done {
