@@ -1,6 +1,7 @@
 //! Working a stored call out, and marking the work as it is done.
 
 use super::{Answer, ApiError, Call, Engine, Wording};
+use crate::diagnosis::Learned;
 use crate::records::Action;
 use crate::records::visit_file::VisitFile;
 use chrono::NaiveDate;
@@ -10,6 +11,7 @@ use chrono::NaiveDate;
 /// Working it out needs no store, so that entries made meanwhile do not wait.
 pub struct OpenCall {
     file: VisitFile,
+    learned: Learned,
     today: NaiveDate,
     wording: Wording,
 }
@@ -17,7 +19,7 @@ pub struct OpenCall {
 impl OpenCall {
     /// What the engine makes of it.
     pub fn answer(&self) -> Answer {
-        Call::assess(&self.file, self.today, self.wording)
+        Call::assess_after(self.learned.clone(), &self.file, self.today, self.wording)
             .answer()
             .clone()
     }
@@ -29,8 +31,10 @@ impl Engine {
     /// # Errors
     /// [`ApiError`].
     pub fn open_call(&self, visit: &str) -> Result<OpenCall, ApiError> {
+        let record = self.record(visit)?;
         Ok(OpenCall {
-            file: self.record(visit)?.file,
+            learned: self.learned_for(Some(record.id))?,
+            file: record.file,
             today: self.surroundings.today(),
             wording: self.wording,
         })

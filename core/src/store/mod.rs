@@ -7,11 +7,13 @@
 mod attachments;
 pub mod backup;
 mod error;
+mod learning;
 mod row;
 mod sites;
 mod visits;
 
 pub use error::StoreError;
+pub use learning::Confirmed;
 pub use visits::{VisitRecord, VisitSummary};
 
 use chrono::{DateTime, Utc};
@@ -25,6 +27,7 @@ use std::time::Duration;
 const MIGRATIONS: &[&str] = &[
     include_str!("../../data/schema/0001_records.sql"),
     include_str!("../../data/schema/0002_attachments.sql"),
+    include_str!("../../data/schema/0005_learning.sql"),
 ];
 
 /// How long a call waits for another process that holds the database.

@@ -3,11 +3,13 @@
 mod assessment;
 mod attachment;
 mod backup;
+mod learned;
 mod plan;
 mod records;
 
 pub use assessment::*;
 pub use attachment::*;
 pub use backup::*;
+pub use learned::*;
 pub use plan::*;
 pub use records::*;
