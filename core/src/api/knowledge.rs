@@ -3,7 +3,7 @@
 use crate::diagnosis::{self, Graph, Scale};
 use crate::evidence::TOLD;
 use crate::plan::{self, Library};
-use crate::records::Level;
+use crate::records::{Level, slips};
 use crate::records::visit_file::Vocabulary;
 use std::sync::LazyLock;
 
@@ -75,7 +75,7 @@ impl Vocabulary for Knowledge {
         let causes = self.graph.causes().iter().map(|known| known.id.as_str());
         let mut near: Vec<(usize, &str)> = findings
             .chain(causes)
-            .map(|known| (distance(unknown, known), known))
+            .map(|known| (slips(unknown, known), known))
             .filter(|(distance, known)| *distance <= known.len() / 2)
             .collect();
         near.sort_unstable();
@@ -84,22 +84,6 @@ impl Vocabulary for Knowledge {
             .map(|(_, known)| known.to_owned())
             .collect()
     }
-}
-
-/// Letters to change, add or drop to make one word the other (Levenshtein).
-fn distance(a: &str, b: &str) -> usize {
-    let b: Vec<char> = b.chars().take(64).collect();
-    let mut row: Vec<usize> = (0..=b.len()).collect();
-    for (i, c) in a.chars().take(64).enumerate() {
-        let mut before = row[0];
-        row[0] = i + 1;
-        for (j, other) in b.iter().enumerate() {
-            let change = before + usize::from(c != *other);
-            before = row[j + 1];
-            row[j + 1] = change.min(before + 1).min(row[j] + 1);
-        }
-    }
-    row[b.len()]
 }
 
 #[cfg(test)]
@@ -114,7 +98,7 @@ mod tests {
 
     #[test]
     fn a_slip_of_the_pen_is_met_with_the_right_name() {
-        assert_eq!(distance("kitten", "sitting"), 3);
+        assert_eq!(slips("kitten", "sitting"), 3);
         assert_eq!(
             knowledge().close_to("gurglin").first().map(String::as_str),
             Some("gurgling")

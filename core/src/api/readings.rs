@@ -1,6 +1,8 @@
 //! Readings: entering, changing, showing.
 
-use super::types::{ChoiceView, PointView, ReadingEntry, ReadingView, VisitView};
+use super::types::{
+    ChoiceView, FigureView, PointView, ReadingEntry, ReadingView, VisitView,
+};
 use super::{ApiError, Engine};
 use crate::records::{
     Instrument, OperatingMode, Phase, PlainMeasure, PointGroup, Reading, ReadingId, ReadingPoint,
@@ -9,6 +11,9 @@ use crate::text::Args;
 use crate::units::{Dimension, Unit, format, parse};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
+
+/// Numbers a circuit can have.
+const CIRCUITS: std::ops::RangeInclusive<u32> = 1..=400;
 
 impl Engine {
     /// Keeps a reading, new or changed; it is kept when this returns.
@@ -29,10 +34,13 @@ impl Engine {
             })?,
             None => ReadingId(self.surroundings.new_id()),
         };
+        let before = self.record(visit)?;
         let now = self.surroundings.now();
         self.store
             .put_reading(visit_id, id, &reading, now)
             .map_err(|error| self.failed(&error))?;
+        let what = self.point_label(reading.point());
+        self.entered(what, before);
         self.visit(visit)
     }
 
@@ -45,10 +53,15 @@ impl Engine {
         let id = reading
             .parse::<ReadingId>()
             .map_err(|_| ApiError::new("not-found", &[("detail", reading)], self.wording))?;
+        let before = self.record(visit)?;
+        let removed = before.file.visit.readings.iter();
+        let removed = removed.into_iter().find(|known| known.id == Some(id));
+        let what = removed.map(|known| self.point_label(known.point()));
         let now = self.surroundings.now();
         self.store
             .remove_reading(visit_id, id, now)
             .map_err(|error| self.failed(&error))?;
+        self.entered(what.unwrap_or_default(), before);
         self.visit(visit)
     }
 
@@ -91,8 +104,31 @@ impl Engine {
         }
         reading.phase =
             named::<Phase>(&entry.phase).ok_or_else(|| unknown("phase", &entry.phase))?;
-        reading.circuit = entry.circuit;
+        reading.circuit = self.circuit(entry)?;
+        // The technician's own instrument, where nothing is said of this reading.
+        if reading.accuracy().is_none() {
+            let instrument = reading.instrument_or_usual();
+            if let Some(own) = self.settings.accuracy(instrument, point.kind()) {
+                reading = reading.with_accuracy(own).map_err(refused)?;
+            }
+        }
         Ok(reading)
+    }
+
+    /// The number of the circuit; an empty field is none.
+    fn circuit(&self, entry: &ReadingEntry) -> Result<Option<u32>, ApiError> {
+        let text = entry.circuit.as_deref().unwrap_or_default().trim();
+        if text.is_empty() {
+            return Ok(None);
+        }
+        let number = text.parse::<u32>().ok();
+        let number = number.filter(|number| CIRCUITS.contains(number));
+        number.map(Some).ok_or_else(|| {
+            let first = CIRCUITS.start().to_string();
+            let last = CIRCUITS.end().to_string();
+            let context = [("found", text), ("first", &first), ("last", &last)];
+            ApiError::new("not-a-circuit", &context, self.wording)
+        })
     }
 
     pub(super) fn point_label(&self, point: ReadingPoint) -> String {
@@ -125,6 +161,29 @@ impl Engine {
                 let shown = format::plus_minus(value.value, 0.0, value.unit);
                 catalog.fill("unlikely-value", &Args::new().text("value", shown))
             }),
+            why: self.reading_why(reading),
+        }
+    }
+
+    /// Whose word the uncertainty of a reading is.
+    fn reading_why(&self, reading: &Reading) -> FigureView {
+        let catalog = self.wording.catalog();
+        let instrument = reading.instrument_or_usual();
+        let label = catalog.text(&format!("instrument-{}", instrument.id()));
+        let (input, source) = if reading.accuracy().is_some() {
+            ("reading-accuracy-stated", "reading-by-statement")
+        } else {
+            ("reading-accuracy-usual", "reading-by-practice")
+        };
+        FigureView {
+            measured: Some(catalog.fill(
+                "figure-measured",
+                &Args::new().text("value", reading.text()),
+            )),
+            expected: None,
+            formula: catalog.text("reading-formula"),
+            inputs: vec![(catalog.text(input), label)],
+            source: catalog.text(source),
         }
     }
 
@@ -153,6 +212,8 @@ impl Engine {
                         .map(|mode| choice("mode", mode))
                         .into(),
                     per_circuit: *point == ReadingPoint::CircuitReturn,
+                    signed: point.kind().dimension() == Dimension::Temperature
+                        || point.bounds().possible.0 < 0.0,
                 }
             })
             .collect()

@@ -210,7 +210,7 @@ impl Engine {
     /// [`ApiError`].
     pub fn service_report(&self, visit: &str) -> Result<Vec<u8>, ApiError> {
         let call = self.call(visit)?;
-        call.service_report(self.surroundings.now(), PageSize::Letter)
+        call.service_report(self.surroundings.now(), self.page())
             .map_err(|error| {
                 ApiError::new(
                     "report-failed",

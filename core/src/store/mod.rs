@@ -6,10 +6,12 @@
 
 mod error;
 mod row;
+mod settings;
 mod sites;
 mod visits;
 
 pub use error::StoreError;
+pub use sites::SiteVisited;
 pub use visits::{VisitRecord, VisitSummary};
 
 use chrono::{DateTime, Utc};
@@ -20,7 +22,10 @@ use std::time::Duration;
 
 /// Shipped migrations, in order. A shipped file is never edited: a change of
 /// the schema is one more file.
-const MIGRATIONS: &[&str] = &[include_str!("../../data/schema/0001_records.sql")];
+const MIGRATIONS: &[&str] = &[
+    include_str!("../../data/schema/0001_records.sql"),
+    include_str!("../../data/schema/0003_settings.sql"),
+];
 
 /// How long a call waits for another process that holds the database.
 const BUSY_WAIT: Duration = Duration::from_secs(5);

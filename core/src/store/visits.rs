@@ -151,6 +151,32 @@ impl Store {
         Ok(summaries)
     }
 
+    /// Moves a visit to another system. Its own system and site go when no other
+    /// visit is at them.
+    ///
+    /// # Errors
+    /// [`StoreError`].
+    pub fn move_visit(
+        &mut self,
+        record: &VisitRecord,
+        to: SystemId,
+        now: DateTime<Utc>,
+    ) -> Result<(), StoreError> {
+        let [from, site] = [record.system_id.to_string(), record.site_id.to_string()];
+        self.change(record.id, now, |connection| {
+            let sql = "UPDATE visit SET system_id = ?2 WHERE id = ?1";
+            connection.execute(sql, params![record.id.to_string(), to.to_string()])?;
+            let unused = "?1 NOT IN (SELECT system_id FROM visit)";
+            for table in ["commissioning WHERE system_id", "system WHERE id"] {
+                let sql = format!("DELETE FROM {table} = ?1 AND {unused}");
+                connection.execute(&sql, [&from])?;
+            }
+            let sql = "DELETE FROM site WHERE id = ?1 AND ?1 NOT IN (SELECT site_id FROM system)";
+            connection.execute(sql, [&site])?;
+            Ok(())
+        })
+    }
+
     /// Keeps the plain facts of a visit: date, technician, complaint, means,
     /// outcome, notes. What is kept singly (answers, readings, ...) stays.
     ///

@@ -28,6 +28,7 @@ macro_rules! files {
 
 #[rustfmt::skip] // one name a line
 const ENGLISH: Files = files!("en":
+    "app",
     "assessment",
     "evidence",
     "fields",

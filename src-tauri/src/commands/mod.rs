@@ -7,6 +7,8 @@ pub mod about;
 pub mod answer;
 pub mod readings;
 pub mod report;
+pub mod settings;
+pub mod systems;
 pub mod visits;
 
 use returnline_core::api::ApiError;

@@ -3,7 +3,9 @@
 mod assessment;
 mod plan;
 mod records;
+mod settings;
 
 pub use assessment::*;
 pub use plan::*;
 pub use records::*;
+pub use settings::*;
