@@ -1,11 +1,13 @@
 //! What crosses the boundary. TypeScript is generated from these types.
 
 mod assessment;
+mod backup;
 mod plan;
 mod records;
 mod settings;
 
 pub use assessment::*;
+pub use backup::*;
 pub use plan::*;
 pub use records::*;
 pub use settings::*;
