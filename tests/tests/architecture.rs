@@ -69,7 +69,7 @@ const ALLOWED: &[(&str, &[&str])] = &[
         ],
     ),
     ("store", &["records", "units"]),
-    ("report", &["text", "units", "figures"]),
+    ("report", &["records", "text", "units", "figures"]),
 ];
 
 /// Composes everything.

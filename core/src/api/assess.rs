@@ -344,13 +344,15 @@ impl Call {
                 .filter(|finding| !matches!(finding.evidence, EvidenceKind::Evaluator(_)))
                 .map(|finding| finding.id.as_str().to_owned())
                 .collect(),
-            reads: once(revealed()
-                .filter_map(|finding| match &finding.evidence {
-                    EvidenceKind::Evaluator(name) => Evaluator::named(name),
-                    _ => None,
-                })
-                .flat_map(|evaluator| evaluator.reads.iter())
-                .map(|point| point.id().to_owned())),
+            reads: once(
+                revealed()
+                    .filter_map(|finding| match &finding.evidence {
+                        EvidenceKind::Evaluator(name) => Evaluator::named(name),
+                        _ => None,
+                    })
+                    .flat_map(|evaluator| evaluator.reads.iter())
+                    .map(|point| point.id().to_owned()),
+            ),
             outcomes: outlook
                 .outcomes
                 .iter()

@@ -2,8 +2,8 @@
 
 use super::Engine;
 use super::types::{ChoiceView, FieldGroupView, FieldKindView, FieldView, UnitView};
-use crate::records::field::{self, Field, FieldGroup, FieldKind, FieldValue, TABLE};
 use crate::records::Level;
+use crate::records::field::{self, Field, FieldGroup, FieldKind, FieldValue, TABLE};
 use crate::records::visit_file::VisitFile;
 use crate::text::Catalog;
 use crate::units::{Dimension, Unit, format};

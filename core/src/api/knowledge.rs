@@ -3,8 +3,8 @@
 use crate::diagnosis::{self, Graph, Scale};
 use crate::evidence::TOLD;
 use crate::plan::{self, Library};
-use crate::records::{Level, slips};
 use crate::records::visit_file::Vocabulary;
+use crate::records::{Level, slips};
 use std::sync::LazyLock;
 
 /// What the program knows: embedded, read at first use.

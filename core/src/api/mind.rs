@@ -29,14 +29,19 @@ impl Call {
                 .iter()
                 .max_by(|a, b| a.bits.total_cmp(&b.bits))?;
             (strongest.bits >= RESTS_BITS).then(|| {
-                let args = Args::new().text("found", self.found(&strongest.finding, strongest.level));
+                let args =
+                    Args::new().text("found", self.found(&strongest.finding, strongest.level));
                 catalog.fill("turn-rests-on", &args)
             })
         });
         // Only the outcomes that name the cause among their first say how
         // probable it would be.
         let mut moves: Vec<(f64, f64, String)> = Vec::new();
-        for outlook in diagnosis.checks.iter().filter(|check| check.obstacle.is_none()) {
+        for outlook in diagnosis
+            .checks
+            .iter()
+            .filter(|check| check.obstacle.is_none())
+        {
             for outcome in &outlook.outcomes {
                 let after = outcome.leading.iter().find(|(id, _)| id == cause);
                 let Some((_, after)) = after else { continue };

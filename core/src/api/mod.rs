@@ -6,6 +6,7 @@
 //! it was typed. Nothing outside needs engineering or unit arithmetic.
 
 mod assess;
+mod attachments;
 mod backups;
 mod call;
 mod error;
@@ -25,6 +26,7 @@ mod undo;
 mod visits;
 mod work;
 
+pub use attachments::{read_picture, read_picture_text};
 pub use backups::{backups, restore, restore_kept};
 pub use call::{Answer, Call, read_visit_file};
 pub use error::ApiError;
@@ -35,7 +37,7 @@ use crate::records::Settings;
 use crate::store::Store;
 use crate::text::{Catalog, Language, catalog};
 use crate::units::UnitSystem;
-use chrono::{DateTime, NaiveDate, Utc};
+use chrono::{DateTime, FixedOffset, NaiveDate, Utc};
 use std::path::Path;
 use uuid::Uuid;
 
@@ -44,6 +46,10 @@ use uuid::Uuid;
 pub trait Surroundings: Send + Sync {
     /// Now.
     fn now(&self) -> DateTime<Utc>;
+    /// Now, by the clock where the person stands.
+    fn here(&self) -> DateTime<FixedOffset> {
+        self.now().fixed_offset()
+    }
     /// The day where the person stands.
     fn today(&self) -> NaiveDate;
     /// A new identifier.
@@ -56,6 +62,9 @@ pub struct ThisMachine;
 impl Surroundings for ThisMachine {
     fn now(&self) -> DateTime<Utc> {
         Utc::now()
+    }
+    fn here(&self) -> DateTime<FixedOffset> {
+        chrono::Local::now().fixed_offset()
     }
     fn today(&self) -> NaiveDate {
         chrono::Local::now().date_naive()

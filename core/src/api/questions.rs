@@ -54,7 +54,11 @@ impl Engine {
     /// is seen, heard and felt, each in its groups.
     pub(super) fn question_groups(&self, visit: &Visit) -> Vec<QuestionGroupView> {
         let known: Vec<(&str, &str)> = asked().collect();
-        let listed = |id: &str| GROUPS.iter().any(|group| group.questions.iter().any(|q| q == id));
+        let listed = |id: &str| {
+            GROUPS
+                .iter()
+                .any(|group| group.questions.iter().any(|q| q == id))
+        };
         let mut groups = Vec::new();
         for sort in ["symptom", "observation"] {
             for group in GROUPS.iter().filter(|group| group.sort == sort) {

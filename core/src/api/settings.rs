@@ -28,7 +28,10 @@ impl Engine {
             company: settings.company.clone(),
             logo: logo.map(|png| format!("data:image/png;base64,{}", STANDARD.encode(png))),
             technician: settings.technician.clone(),
-            unit_systems: self.choices("units", [UnitSystem::Us, UnitSystem::Si].map(UnitSystem::id)),
+            unit_systems: self.choices(
+                "units",
+                [UnitSystem::Us, UnitSystem::Si].map(UnitSystem::id),
+            ),
             units: self.wording.units.id().to_owned(),
             units_chosen: settings.units.is_some(),
             papers: self.choices("paper", Paper::ALL.map(Paper::id)),

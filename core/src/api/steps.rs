@@ -4,8 +4,7 @@ use super::types::StepChange;
 use super::{ApiError, Engine};
 use crate::plan::{Looked, Observation};
 use crate::records::{
-    Action, GateEntry, Phase, PlainMeasure, Reading, ReadingId, ReadingPoint, StartedTimer,
-    VisitId,
+    Action, GateEntry, Phase, PlainMeasure, Reading, ReadingId, ReadingPoint, StartedTimer, VisitId,
 };
 use crate::store::VisitRecord;
 use crate::units::{Dimension, Duration, Measure, Unit, parse};
@@ -168,9 +167,12 @@ fn gate_reading_id(visit: VisitId, step: &str, looked: &str) -> ReadingId {
     const BASIS: u128 = 0x6c62_272e_07bb_0142_62b8_2175_6295_c58d;
     const PRIME: u128 = 0x0000_0000_0100_0000_0000_0000_0000_013b;
     let names = [visit.0.as_bytes(), step.as_bytes(), b"/", looked.as_bytes()];
-    let hash = names.iter().flat_map(|name| name.iter()).fold(BASIS, |hash, byte| {
-        (hash ^ u128::from(*byte)).wrapping_mul(PRIME)
-    });
+    let hash = names
+        .iter()
+        .flat_map(|name| name.iter())
+        .fold(BASIS, |hash, byte| {
+            (hash ^ u128::from(*byte)).wrapping_mul(PRIME)
+        });
     ReadingId(uuid::Builder::from_custom_bytes(hash.to_be_bytes()).into_uuid())
 }
 

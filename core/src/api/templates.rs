@@ -19,7 +19,10 @@ const TEMPLATES: &[(&str, &str)] = &[
         "vertical-vented",
         include_str!("../../data/templates/vertical-vented.json"),
     ),
-    ("pond-sealed", include_str!("../../data/templates/pond-sealed.json")),
+    (
+        "pond-sealed",
+        include_str!("../../data/templates/pond-sealed.json"),
+    ),
 ];
 
 impl Engine {

@@ -14,12 +14,12 @@ impl Surroundings for Fixed {
     }
 }
 
-fn engine() -> Engine {
+pub(super) fn engine() -> Engine {
     let store = Store::in_memory().expect("opens");
     Engine::over(store, Box::new(Fixed)).expect("opens")
 }
 
-fn started(engine: &mut Engine) -> String {
+pub(super) fn started(engine: &mut Engine) -> String {
     let new = NewVisit {
         site: "Invented farm".to_owned(),
         complaint: None,
@@ -243,10 +243,18 @@ fn what_was_chosen_words_the_answers_and_fills_a_new_visit() {
     }
     let id = started(&mut engine);
     let view = engine.visit(&id).expect("there");
-    let point = view.points.iter().find(|point| point.id == "static_pressure");
-    assert_eq!(point.map(|point| point.units[0].symbol.as_str()), Some("bar"));
+    let point = view
+        .points
+        .iter()
+        .find(|point| point.id == "static_pressure");
+    assert_eq!(
+        point.map(|point| point.units[0].symbol.as_str()),
+        Some("bar")
+    );
     let fields = view.groups.iter().flat_map(|group| &group.fields);
-    let technician = fields.into_iter().find(|field| field.id == "visit.technician");
+    let technician = fields
+        .into_iter()
+        .find(|field| field.id == "visit.technician");
     assert_eq!(
         technician.and_then(|field| field.value.as_deref()),
         Some("A. Invented")
@@ -287,7 +295,10 @@ fn a_site_of_like_name_is_pointed_out_and_joined() {
         .set_answer(&second.id, "gurgling", Some("yes"))
         .expect("kept");
     let joined = engine.join_site(&second.id, &first).expect("joined");
-    assert_eq!((joined.title.as_str(), joined.similar.len()), ("Invented farm", 0));
+    assert_eq!(
+        (joined.title.as_str(), joined.similar.len()),
+        ("Invented farm", 0)
+    );
     let record = engine.record(&second.id).expect("there");
     assert_eq!(record.file.visit.answers.len(), 1);
     assert!(record.file.system.flow_centre.is_some());
@@ -356,7 +367,13 @@ fn a_step_left_out_for_a_reason_is_not_done() {
     ] {
         engine.change_step(&id, "a-step", &change).expect("kept");
     }
-    let action = engine.record(&id).expect("there").file.visit.actions.remove(0);
+    let action = engine
+        .record(&id)
+        .expect("there")
+        .file
+        .visit
+        .actions
+        .remove(0);
     assert_eq!(
         (action.done, action.skipped.as_deref()),
         (false, Some("No cart on the van"))

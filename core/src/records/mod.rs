@@ -3,12 +3,13 @@
 //! Everything may be unknown, so almost every field is an `Option`; nothing
 //! here computes engineering. Records depend on `units` and on nothing else.
 
+pub mod attachment;
 mod commissioning;
 pub mod field;
 mod id;
 mod instrument;
-mod point;
 mod likeness;
+mod point;
 mod reading;
 mod settings;
 mod site;
@@ -16,11 +17,12 @@ mod system;
 mod visit;
 pub mod visit_file;
 
+pub use attachment::{AttachmentError, Photo, PhotoPhase, Picture, Signature, SignatureRole};
 pub use commissioning::*;
 pub use id::*;
 pub use instrument::*;
-pub use point::*;
 pub use likeness::{alike, slips};
+pub use point::*;
 pub use reading::*;
 pub use settings::*;
 pub use site::*;

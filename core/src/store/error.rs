@@ -52,6 +52,12 @@ pub enum StoreError {
         /// Why.
         source: std::io::Error,
     },
+    /// The visit has as many photos as it may.
+    #[error(
+        "a visit has at most {} photos",
+        crate::records::attachment::limits::PHOTOS
+    )]
+    TooManyPhotos,
     /// SQLite failed.
     #[error("the database failed: {0}")]
     Sqlite(#[from] rusqlite::Error),
@@ -79,6 +85,7 @@ impl StoreError {
                 ErrorKind::PermissionDenied | ErrorKind::ReadOnlyFilesystem => "store-read-only",
                 _ => "store-file",
             },
+            Self::TooManyPhotos => "too-many-photos",
             Self::Sqlite(error) => match error.sqlite_error_code() {
                 Some(E::DiskFull) => "store-disk-full",
                 Some(E::ReadOnly | E::PermissionDenied) => "store-read-only",
