@@ -134,6 +134,9 @@ export const describePhoto = (visit: string, entry: PhotoEntry): Promise<Attachm
 export const removePhoto = (visit: string, photo: string): Promise<AttachmentsView> =>
   call("remove_photo", { visit, photo });
 
+/** A photo in full, as a `data:` address. */
+export const showPhoto = (photo: string): Promise<string> => call("show_photo", { photo });
+
 /** Keeps a signature in place of an earlier one of the same role. */
 export const setSignature = (visit: string, entry: SignatureEntry): Promise<AttachmentsView> =>
   call("set_signature", { visit, entry });
