@@ -48,6 +48,7 @@ pub fn run() {
             readings::remove_reading,
             answer::answer_call,
             answer::change_step,
+            answer::pictures,
             attachments::attachments,
             attachments::add_photo,
             attachments::describe_photo,

@@ -16,9 +16,11 @@ pub struct OpenCall {
 impl OpenCall {
     /// What the engine makes of it.
     pub fn answer(&self) -> Answer {
+        self.assessed().answer().clone()
+    }
+
+    pub(super) fn assessed(&self) -> Call {
         Call::assess(&self.file, self.today, self.wording)
-            .answer()
-            .clone()
     }
 }
 

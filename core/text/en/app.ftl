@@ -55,3 +55,42 @@ error-logo-unreadable = The logo was not taken: { $detail }. Choose a PNG or JPE
 turn-rests-on = It rests most on this: { $found }. If that were wrong, this cause would lose most.
 turn-down = { $check }: if it shows { $seen }, this falls from { $before } to { $after }.
 turn-up = { $check }: if it shows { $seen }, this rises from { $before } to { $after }.
+
+schematic-description = Drawing of this system: flow centre and heat pump indoors, the circuits in the ground, and the points where something can be read.
+schematic-flow-centre = Flow centre
+schematic-heat-pump = Heat pump
+schematic-tank = Expansion tank
+schematic-reservoir = Reservoir
+schematic-indoors = indoors
+schematic-ground-vertical = { $count } bores with U-bends
+schematic-ground-horizontal = { $count } circuits in trenches
+schematic-ground-pond = { $count } coils in the pond
+schematic-ground-unknown = { $count } circuits in the ground
+
+spot-circulator_rise = Pump rise
+spot-entering_water = EWT
+spot-exchanger_drop = Unit drop
+spot-static_pressure = Gauge
+spot-suction_pressure = Suction
+spot-leaving_water = LWT
+spot-flow = Flow
+spot-freeze_point_supply = Sample
+spot-circuit_return = Circuit
+spot-loop_temperature = Loop
+spot-strainer_drop = Strainer
+spot-tank_pre_charge = Tank air
+spot-reservoir_level_change = Level
+
+sign-air = air?
+sign-valve = valve?
+sign-blocked = blocked?
+sign-leak = leak?
+sign-gauge = pressure?
+mark-cause = { $cause } ({ $probability })
+
+picture-path = From cause to finding: { $cause }
+picture-path-words = { $cause } leads to what was found: { $found }.
+picture-cause = Cause
+picture-mechanism = What it does
+picture-finding = Found
+picture-pair = Before and after: { $point }

@@ -1,7 +1,7 @@
 //! What the engine makes of a visit.
 
 use returnline_core::api::Answer as CallAnswer;
-use returnline_core::api::types::StepChange;
+use returnline_core::api::types::{PicturesView, StepChange};
 use tauri::State;
 
 use super::Answer;
@@ -25,4 +25,11 @@ pub fn change_step(
 ) -> Answer<CallAnswer> {
     shell.engine().change_step(visit, step, &change)?;
     answer_call(shell, visit)
+}
+
+/// The drawing of the system and the charts.
+#[tauri::command(async)]
+pub fn pictures(shell: State<'_, Shell>, visit: &str) -> Answer<PicturesView> {
+    let call = shell.engine().open_call(visit)?;
+    Ok(call.pictures())
 }

@@ -3,6 +3,7 @@
 mod assessment;
 mod attachment;
 mod backup;
+mod picture;
 mod plan;
 mod records;
 mod settings;
@@ -10,6 +11,7 @@ mod settings;
 pub use assessment::*;
 pub use attachment::*;
 pub use backup::*;
+pub use picture::*;
 pub use plan::*;
 pub use records::*;
 pub use settings::*;
