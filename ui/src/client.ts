@@ -15,6 +15,7 @@ import type { FieldEntry } from "./types/FieldEntry";
 import type { NewPhoto } from "./types/NewPhoto";
 import type { NewVisit } from "./types/NewVisit";
 import type { PhotoEntry } from "./types/PhotoEntry";
+import type { PicturesView } from "./types/PicturesView";
 import type { ReadingEntry } from "./types/ReadingEntry";
 import type { Saved } from "./types/Saved";
 import type { SettingChange } from "./types/SettingChange";
@@ -86,6 +87,9 @@ export const removeReading = (visit: string, reading: string): Promise<VisitView
 
 /** The causes with their reasons, the checks worth making, and the work plan. */
 export const answerCall = (visit: string): Promise<Answer> => call("answer_call", { visit });
+
+/** The drawing of the system and the charts. */
+export const pictures = (visit: string): Promise<PicturesView> => call("pictures", { visit });
 
 /** Changes what is known of a step of the work plan. */
 export const changeStep = (visit: string, step: string, change: StepChange): Promise<VisitView> =>

@@ -95,6 +95,11 @@ readings-others = Every point
 readings-observed = Seen, heard and felt
 readings-marked = Check this value
 readings-back = Back to the readings
+readings-drawing = Drawing of this system
+schematic-title = This system
+schematic-hint = Tap a point to enter or see what was read there.
+schematic-unread = not read yet
+schematic-suspected = Suspected, by their letters on the drawing
 reading-value = What the instrument shows
 reading-instrument = Read with
 reading-mode = While the system is
@@ -131,6 +136,10 @@ causes-checks =
         [one] One more check worth its time
        *[other] { $count } more checks worth their time
     }
+causes-pictures = Pictures: the way from cause to finding, before and after
+pictures-title = Pictures
+pictures-back = Back to the causes
+pictures-none = There is nothing to draw yet. Readings bring the pictures.
 causes-unexplained = Not yet explained
 causes-unused = Readings not used
 causes-assumed = Assumed for want of a record

@@ -10,7 +10,7 @@ use crate::text::Args;
 use crate::units::format;
 
 /// Width of a chart on a phone, points.
-const WIDTH: f32 = 340.0;
+const WIDTH: f32 = 270.0;
 /// Findings in the traced path.
 const FINDINGS: usize = 4;
 /// A finding that says less than this is not drawn, bits.

@@ -53,9 +53,10 @@ pub(super) fn marks(call: &Call, drawing: &mut Drawing) -> Vec<MarkView> {
         let word = catalog.text(&format!("sign-{sign}"));
         let style = LabelStyle {
             strong: true,
+            size: 12.0,
             ..LabelStyle::plain(Anchor::Middle)
         };
-        drawing.label(Point::new(at.x, at.y + SIZE + 10.0), word.clone(), style);
+        drawing.label(Point::new(at.x, at.y + SIZE + 12.0), word.clone(), style);
         views.push(MarkView {
             cause: cause.id.clone(),
             letter: letter.to_owned(),
@@ -120,10 +121,10 @@ fn draw(drawing: &mut Drawing, at: Point, sign: &str, letter: &str) {
     });
     let style = LabelStyle {
         strong: true,
-        size: 11.0,
+        size: 14.0,
         ..LabelStyle::plain(Anchor::Middle)
     };
-    drawing.label(Point::new(at.x, at.y + 4.0), letter, style);
+    drawing.label(Point::new(at.x, at.y + 5.0), letter, style);
 }
 
 #[cfg(test)]

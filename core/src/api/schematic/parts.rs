@@ -19,6 +19,9 @@ const GROUND_END: f32 = 520.0;
 /// Half the distance of the two legs of a circuit.
 const LEG: f32 = 10.0;
 
+/// Size of the words: read on a phone, where the drawing takes its width.
+const WORDS: f32 = 13.0;
+
 /// What decides how the drawing looks.
 pub(super) struct Plan {
     pub flow_centre: Option<FlowCentre>,
@@ -65,14 +68,18 @@ fn boxed(drawing: &mut Drawing, left: f32, right: f32, title: String) {
     });
     let style = LabelStyle {
         strong: true,
-        size: 10.0,
+        size: WORDS,
         ..LabelStyle::plain(Anchor::Start)
     };
-    drawing.label(Point::new(left + 8.0, BOX_TOP + 15.0), title, style);
+    drawing.label(Point::new(left + 8.0, BOX_TOP + 18.0), title, style);
 }
 
 fn words(drawing: &mut Drawing, x: f32, y: f32, anchor: Anchor, text: String) {
-    drawing.label(Point::new(x, y), text, LabelStyle::soft(anchor));
+    let style = LabelStyle {
+        size: WORDS,
+        ..LabelStyle::soft(anchor)
+    };
+    drawing.label(Point::new(x, y), text, style);
 }
 
 pub(super) fn draw(drawing: &mut Drawing, plan: &Plan, catalog: &Catalog) {

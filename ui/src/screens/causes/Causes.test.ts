@@ -80,7 +80,7 @@ it("shows the causes with their reasons, even when the engine repeats itself", a
   mockIPC(() => repeating);
   const asking = new Asking();
   void asking.ask("v");
-  render(Causes, { visit: visit({ points: [point("static_pressure")] }), asking, path, onkept: () => {} });
+  render(Causes, { visit: visit({ points: [point("static_pressure")] }), item: null, asking, path, onkept: () => {} });
   expect(await screen.findByText("Not decided yet.")).toBeTruthy();
   expect(screen.getByText("50 %")).toBeTruthy();
   expect(screen.getAllByText("Enter: static_pressure")).toHaveLength(1);
@@ -92,7 +92,7 @@ it("says that it works until the answer is there, and why when there is none", a
   mockIPC(() => new Promise((_, reject) => (fail = reject)));
   const asking = new Asking();
   void asking.ask("v");
-  render(Causes, { visit: visit(), asking, path, onkept: () => {} });
+  render(Causes, { visit: visit(), item: null, asking, path, onkept: () => {} });
   expect(screen.getByText("Working it out…")).toBeTruthy();
   fail({ code: "store-failed", message: "The database failed.", context: {} });
   expect(await screen.findByText("The database failed.")).toBeTruthy();
