@@ -33,6 +33,7 @@ pub use backups::{backups, restore, restore_kept};
 pub use call::{Answer, Call, read_visit_file};
 pub use error::ApiError;
 pub use knowledge::{Knowledge, knowledge};
+pub use report::{Issue, Reader, not_written, photo_part};
 pub use work::OpenCall;
 
 use crate::records::Settings;

@@ -8,6 +8,7 @@ use crate::report::chart::{Bar, BarChart, Chain, ChainBox};
 use crate::report::fonts::Typesetter;
 use crate::text::Args;
 use crate::units::format;
+use std::sync::Arc;
 
 /// Width of a chart on a phone, points.
 const WIDTH: f32 = 270.0;
@@ -32,6 +33,18 @@ impl Call {
             charts.extend(self.traced_path(&mut set));
             charts.extend(self.before_and_after(&mut set));
         }
+        let parts = self.charts(&self.answer().assessment, self.work_plan().as_ref(), WIDTH);
+        charts.extend(
+            parts
+                .into_iter()
+                .zip(1..)
+                .map(|(part, number)| PictureView {
+                    id: format!("chart-{number}"),
+                    title: part.title,
+                    caption: part.caption,
+                    drawing: Arc::unwrap_or_clone(part.drawing),
+                }),
+        );
         PicturesView {
             schematic: self.schematic(),
             charts,

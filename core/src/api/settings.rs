@@ -26,6 +26,7 @@ impl Engine {
         let settings = &self.settings;
         Ok(SettingsView {
             company: settings.company.clone(),
+            phone: settings.phone.clone(),
             logo: logo.map(|png| format!("data:image/png;base64,{}", STANDARD.encode(png))),
             technician: settings.technician.clone(),
             unit_systems: self.choices(
@@ -62,6 +63,7 @@ impl Engine {
         let written = |text: &str| Some(text.trim().to_owned()).filter(|text| !text.is_empty());
         match change {
             SettingChange::Company { text } => settings.company = written(text),
+            SettingChange::Phone { text } => settings.phone = written(text),
             SettingChange::Technician { text } => settings.technician = written(text),
             SettingChange::Units { id } => {
                 let units = UnitSystem::from_id(id).ok_or_else(|| self.no_choice("units", id))?;

@@ -11,6 +11,8 @@ use serde::{Deserialize, Serialize};
 pub struct Settings {
     /// Name of the company, for reports.
     pub company: Option<String>,
+    /// Number to call, for reports.
+    pub phone: Option<String>,
     /// Who goes, written into every new visit.
     pub technician: Option<String>,
     /// Identifier of the unit system: `us` or `si`; none before it was chosen.

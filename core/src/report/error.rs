@@ -104,6 +104,12 @@ pub enum WriteError {
         /// The path asked for.
         path: PathBuf,
     },
+    /// The target is a device, a pipe or a socket, which must not be replaced.
+    #[error("{} is not a file that can be replaced", path.display())]
+    NotAFile {
+        /// The path asked for.
+        path: PathBuf,
+    },
     /// The folder may not be written, or its file system is read-only.
     #[error("folder {} cannot be written", folder.display())]
     NotWritable {

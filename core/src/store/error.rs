@@ -44,6 +44,12 @@ pub enum StoreError {
         /// What is wrong.
         detail: String,
     },
+    /// The visit has as many photos as it may.
+    #[error(
+        "a visit has at most {} photos",
+        crate::records::attachment::limits::PHOTOS
+    )]
+    TooManyPhotos,
     /// A file beside the database could not be read or written.
     #[error("{}: {source}", path.display())]
     File {
@@ -52,12 +58,6 @@ pub enum StoreError {
         /// Why.
         source: std::io::Error,
     },
-    /// The visit has as many photos as it may.
-    #[error(
-        "a visit has at most {} photos",
-        crate::records::attachment::limits::PHOTOS
-    )]
-    TooManyPhotos,
     /// SQLite failed.
     #[error("the database failed: {0}")]
     Sqlite(#[from] rusqlite::Error),
@@ -80,12 +80,12 @@ impl StoreError {
             Self::Migration(_) => "store-migration",
             Self::NotFound { .. } => "not-found",
             Self::Damaged { .. } => "store-damaged",
+            Self::TooManyPhotos => "too-many-photos",
             Self::File { source, .. } => match source.kind() {
                 ErrorKind::StorageFull | ErrorKind::QuotaExceeded => "store-disk-full",
                 ErrorKind::PermissionDenied | ErrorKind::ReadOnlyFilesystem => "store-read-only",
                 _ => "store-file",
             },
-            Self::TooManyPhotos => "too-many-photos",
             Self::Sqlite(error) => match error.sqlite_error_code() {
                 Some(E::DiskFull) => "store-disk-full",
                 Some(E::ReadOnly | E::PermissionDenied) => "store-read-only",

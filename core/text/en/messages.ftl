@@ -70,3 +70,5 @@ error-signature-no-name = Write the name in print beside the signature.
 error-signature-empty = Nothing was drawn. Sign in the field.
 error-signature-too-much = There are too many strokes. Clear the field and sign again.
 error-signature-damaged = The signature could not be read. Clear the field and sign again.
+error-report-no-room = The report was not written: { $detail }. Make room or choose another place; nothing was left behind.
+error-report-read-only = The report was not written: { $detail }. Choose another folder; nothing was left behind.

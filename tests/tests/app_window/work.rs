@@ -117,7 +117,9 @@ async fn a_second_call_at_the_same_site_knows_its_system() {
     window.tap("[data-test=new-visit]").await;
     window.write("#field-site-name", "INVENTED  barn").await;
     window.tap("[data-test=join-site]").await;
-    window.wait_for_value("#field-site-name", "Invented barn").await;
+    window
+        .wait_for_value("#field-site-name", "Invented barn")
+        .await;
     window.tap("[data-step=system]").await;
     assert_eq!(window.value("#field-ground-circuits").await, "3");
     window.close().await;

@@ -10,6 +10,8 @@ use ts_rs::TS;
 pub struct SettingsView {
     /// Name of the company.
     pub company: Option<String>,
+    /// Number to call.
+    pub phone: Option<String>,
     /// The company's logo as a data address; none when there is none.
     pub logo: Option<String>,
     /// Who goes.
@@ -63,6 +65,11 @@ pub struct InstrumentView {
 pub enum SettingChange {
     /// Name of the company; empty for none.
     Company {
+        /// As typed.
+        text: String,
+    },
+    /// Number to call; empty for none.
+    Phone {
         /// As typed.
         text: String,
     },

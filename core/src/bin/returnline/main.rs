@@ -2,6 +2,7 @@
 
 mod diagnose;
 mod failure;
+mod report;
 mod show;
 
 use clap::{Parser, Subcommand};
@@ -28,6 +29,13 @@ enum Command {
         returnline diagnose call.json --json > answer.json\n  \
         returnline diagnose call.json --keep calls.db --units si")]
     Diagnose(diagnose::Arguments),
+    /// Write a report of a call as PDF.
+    #[command(
+        after_help = "Examples:\n  returnline report call.json --for technician --out report.pdf\n  \
+        returnline report call.json --for homeowner --out page.pdf --paper a4 --units si\n  \
+        returnline report call.json --for technician --out report.pdf --photo strainer.jpg --photo gauge.jpg"
+    )]
+    Report(report::Arguments),
     /// Check a visit file and report every fault.
     #[command(after_help = "Example:\n  returnline check call.json")]
     Check {
@@ -43,6 +51,7 @@ fn main() -> ExitCode {
     let arguments = Arguments::parse();
     let done = match arguments.command {
         Command::Diagnose(arguments) => diagnose::run(&arguments),
+        Command::Report(arguments) => report::run(&arguments),
         Command::Check { visit } => diagnose::check(&visit),
         Command::Schema => show::json(&returnline_core::records::visit_file::schema()),
     };
