@@ -1,6 +1,5 @@
 //! Prints the drawings of an invented call as JSON, for the pictures of the
-//! screens: `cargo run -p returnline-tests --example drawings >
-//! ui/pictures/drawings.json`.
+//! screens: `make drawings` writes them to `ui/pictures/drawings.json`.
 
 use chrono::NaiveDate;
 use returnline_core::api::{Call, Wording, read_visit_file};

@@ -157,7 +157,7 @@ export function fakeHost() {
     proof: [{ point: "exchanger_drop", label: "Pressure drop across the exchanger", expected: "4.1 ± 0.6 psi", before: "1.9 ± 0.3 psi", after: null, why: figures }],
   };
   const settings = {
-    company: "Invented Loop Works", technician: "A. Invented",
+    company: "Invented Loop Works", phone: "555-0100", technician: "A. Invented",
     logo: "data:image/png;base64,iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNkYPhfDwAChwGA60e6kgAAAABJRU5ErkJggg==",
     unit_systems: choices(["us", "US customary (psi, gpm, °F, gal, ft)"], ["si", "SI (bar, L/s, °C, L, m)"]), units: "us", units_chosen: true,
     papers: choices(["letter", "US Letter"], ["a4", "A4"]), paper: "letter",
@@ -182,6 +182,7 @@ export function fakeHost() {
   };
   const line = (id, site, day, complaint, outcome) => ({ id, site, date: day, complaint, outcome });
   const answers = {
+    keeping: { closed: null, not_backed_up: null, backups: [], folder: "/data/returnline/backups" },
     about: { version: "0.1.0", data_folder: "/data/returnline" },
     list_visits: [
       line("v1", visit.title, visit.date, visit.complaint, null),

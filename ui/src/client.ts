@@ -17,6 +17,7 @@ import type { NewVisit } from "./types/NewVisit";
 import type { PhotoEntry } from "./types/PhotoEntry";
 import type { PicturesView } from "./types/PicturesView";
 import type { ReadingEntry } from "./types/ReadingEntry";
+import type { ReportRequest } from "./types/ReportRequest";
 import type { Saved } from "./types/Saved";
 import type { SettingChange } from "./types/SettingChange";
 import type { SettingsView } from "./types/SettingsView";
@@ -149,9 +150,9 @@ export const setSignature = (visit: string, entry: SignatureEntry): Promise<Atta
 export const clearSignature = (visit: string, role: string): Promise<AttachmentsView> =>
   call("clear_signature", { visit, role });
 
-/** Asks where to save the service report and writes it there. */
-export const saveReport = (visit: string, title: string): Promise<Saved> =>
-  call("save_report", { visit, title });
+/** Asks where to save a report and writes it there. */
+export const saveReport = (visit: string, title: string, request: ReportRequest): Promise<Saved> =>
+  call("save_report", { visit, title, request });
 
 /** Shows the report saved last. */
 export const openReport = (): Promise<void> => call("open_report");
