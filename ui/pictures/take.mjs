@@ -30,8 +30,10 @@ const SCREENS = {
   plan: "#/visit/v1/plan",
   report: "#/visit/v1/report",
 };
-const WIDTHS = [320, 390, 1280];
-const THEMES = ["light", "dark", "sun"];
+/** All of them, unless a quick look names fewer: `WIDTHS=390 THEMES=light`. */
+const listed = (name, all) => process.env[name]?.split(",") ?? all;
+const WIDTHS = listed("WIDTHS", ["320", "390", "1280"]).map(Number);
+const THEMES = listed("THEMES", ["light", "dark", "sun"]);
 /** Text at twice its size, at the narrowest width. */
 const LARGE = "large";
 
