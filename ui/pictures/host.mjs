@@ -92,6 +92,7 @@ export function fakeHost() {
   const visit = {
     id: "v1", title: "Demo: Larch Hollow, unit B", date: "2026-08-14",
     complaint: groups[1].fields[0].value, groups, questions, readings, points,
+    earlier: [{ point: "suction_pressure", date: "2026-02-03", shown: "4.0 ± 2.0 psi", phase: "left", circuit: null }],
     undo: "Circulator suction, running",
     similar: [{ visit: "v3", site: "Demo: Larch Hollow B", address: "2 Invented Lane", date: "2026-02-03" }],
   };

@@ -112,6 +112,7 @@ reading-phase = Read
 phase-found = as found
 phase-left = as left
 reading-before = Read at this point
+reading-earlier = On earlier visits
 reading-change = Change
 reading-remove = Remove { $reading }
 reading-save = Keep this reading

@@ -5,6 +5,7 @@ use super::{ApiError, Engine};
 use crate::records::{
     Instrument, OperatingMode, Phase, PlainMeasure, PointGroup, Reading, ReadingId, ReadingPoint,
 };
+use crate::store::VisitRecord;
 use crate::text::Args;
 use crate::units::{Dimension, Unit, format, parse};
 use serde::Serialize;
@@ -52,8 +53,8 @@ impl Engine {
             .parse::<ReadingId>()
             .map_err(|_| ApiError::new("not-found", &[("detail", reading)], self.wording))?;
         let before = self.record(visit)?;
-        let removed = before.file.visit.readings.iter();
-        let removed = removed.into_iter().find(|known| known.id == Some(id));
+        let mut readings = before.file.visit.readings.iter();
+        let removed = readings.find(|known| known.id == Some(id));
         let what = removed.map(|known| self.point_label(known.point()));
         let now = self.surroundings.now();
         self.store
@@ -185,8 +186,33 @@ impl Engine {
         }
     }
 
+    /// What was read at the same system on other visits, last first.
+    pub(super) fn earlier_readings(
+        &self,
+        record: &VisitRecord,
+    ) -> Result<Vec<EarlierReading>, ApiError> {
+        let earlier = self
+            .store
+            .earlier_readings(record.system_id, record.id)
+            .map_err(|error| self.failed(&error))?;
+        Ok(earlier
+            .iter()
+            .map(|(date, reading)| EarlierReading {
+                point: reading.point().id().to_owned(),
+                date: date.map(|date| date.to_string()),
+                shown: reading.text(),
+                phase: name(&reading.phase).unwrap_or_default(),
+                circuit: reading.circuit,
+            })
+            .collect())
+    }
+
     pub(super) fn points(&self) -> Vec<PointView> {
         let catalog = self.wording.catalog();
+        let owned = |instrument: Instrument| {
+            let mut van = self.settings.instruments.iter();
+            van.any(|known| known.instrument == instrument)
+        };
         ReadingPoint::ALL
             .iter()
             .map(|point| {
@@ -203,7 +229,9 @@ impl Engine {
                     group_label: catalog.text(&format!("proof-{}", group_id(point.group()))),
                     units: self.units_offered(point.kind().dimension()),
                     instruments: std::iter::once(usual)
-                        .chain(others)
+                        // What is on the van comes before what is not.
+                        .chain(others.clone().filter(|other| owned(*other)))
+                        .chain(others.filter(|other| !owned(*other)))
                         .map(|instrument| choice("instrument", instrument.id()))
                         .collect(),
                     modes: ["idle", "pumps_only", "heating", "cooling"]

@@ -132,6 +132,8 @@ fn a_second_visit_at_the_same_system_knows_the_system() {
         unit: None,
     };
     engine.set_field(&first, &fact).expect("kept");
+    let reading = entry("static_pressure", "20", "psi");
+    engine.put_reading(&first, &reading).expect("kept");
     let new = NewVisit {
         site: String::new(),
         complaint: None,
@@ -139,6 +141,15 @@ fn a_second_visit_at_the_same_system_knows_the_system() {
     };
     let second = engine.start_visit(&new).expect("started");
     assert_eq!(second.title, "Invented farm");
+    let read: Vec<_> = second
+        .earlier
+        .iter()
+        .map(|earlier| earlier.shown.as_str())
+        .collect();
+    assert_eq!(
+        (read.as_slice(), second.readings.len()),
+        (["20.0 ± 2.0 psi"].as_slice(), 0)
+    );
     let known = second.groups.iter().flat_map(|group| &group.fields);
     let known = known.filter(|field| field.id == "flow_centre" && field.value.is_some());
     assert_eq!(known.count(), 1);

@@ -249,6 +249,7 @@ impl Engine {
                 .map(|reading| self.reading_view(reading))
                 .collect(),
             points: self.points(),
+            earlier: self.earlier_readings(record)?,
             undo: self.undo.last(record.id).map(str::to_owned),
             similar: self
                 .similar_sites(record)

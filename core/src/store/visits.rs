@@ -151,6 +151,33 @@ impl Store {
         Ok(summaries)
     }
 
+    /// Readings of other visits at a system, last first, each with the day of
+    /// its visit.
+    ///
+    /// # Errors
+    /// [`StoreError`].
+    pub fn earlier_readings(
+        &self,
+        system: SystemId,
+        except: VisitId,
+    ) -> Result<Vec<(Option<NaiveDate>, Reading)>, StoreError> {
+        let sql = format!(
+            "SELECT {READING_COLUMNS}, (SELECT date FROM visit WHERE visit.id = visit_id) AS visited_on \
+             FROM reading WHERE visit_id IN \
+             (SELECT visit.id FROM visit WHERE system_id = ?1 AND visit.id <> ?2) \
+             ORDER BY rowid DESC"
+        );
+        let mut statement = self.connection.prepare_cached(&sql)?;
+        let mut rows = statement.query([system.to_string(), except.to_string()])?;
+        let mut readings = Vec::new();
+        while let Some(row) = rows.next()? {
+            let date: Option<String> = row.get("visited_on")?;
+            let date = date.map(|text| named("visit", "date", &text)).transpose()?;
+            readings.push((date, reading(row)?));
+        }
+        Ok(readings)
+    }
+
     /// Moves a visit to another system. Its own system and site go when no other
     /// visit is at them.
     ///

@@ -65,6 +65,7 @@ export function visit(extra: Partial<VisitView> = {}): VisitView {
     questions: [],
     readings: [],
     points: [],
+    earlier: [],
     undo: null,
     similar: [],
     ...extra,

@@ -52,10 +52,28 @@ pub struct VisitView {
     pub readings: Vec<ReadingView>,
     /// Where something can be read.
     pub points: Vec<PointView>,
+    /// What was read at the same system on other visits, last first.
+    pub earlier: Vec<EarlierReading>,
     /// The last entry in words, if it can be taken back.
     pub undo: Option<String>,
     /// Sites already kept under a name or address like this one's.
     pub similar: Vec<SimilarSite>,
+}
+
+/// A reading of another visit at the same system.
+#[derive(Clone, PartialEq, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct EarlierReading {
+    /// Identifier of the point.
+    pub point: String,
+    /// Day of that visit, `YYYY-MM-DD`.
+    pub date: Option<String>,
+    /// The value to read, with unit and what it is uncertain by.
+    pub shown: String,
+    /// `found` or `left`.
+    pub phase: String,
+    /// Which circuit, from 1.
+    pub circuit: Option<u32>,
 }
 
 /// A site kept before under a like name or address.
