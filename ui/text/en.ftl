@@ -32,7 +32,7 @@ visits-found =
 visits-none-found = No visit holds these words.
 visits-open = open
 visits-again = New visit here
-visits-again-at = New visit at { $site }
+visits-again-at = at { $site }
 visits-empty = No visits yet. Start one with what the customer told you; everything else can come later.
 
 ## Steps of a visit

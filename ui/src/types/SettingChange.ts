@@ -7,6 +7,10 @@ export type SettingChange = { "setting": "company",
 /**
  * As typed.
  */
+text: string, } | { "setting": "phone", 
+/**
+ * As typed.
+ */
 text: string, } | { "setting": "technician", 
 /**
  * As typed.

@@ -11,6 +11,10 @@ export type SettingsView = {
  */
 company: string | null, 
 /**
+ * Number to call.
+ */
+phone: string | null, 
+/**
  * The company's logo as a data address; none when there is none.
  */
 logo: string | null, 
