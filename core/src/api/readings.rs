@@ -1,6 +1,8 @@
 //! Readings: entering, changing, showing.
 
-use super::types::{ChoiceView, FigureView, PointView, ReadingEntry, ReadingView, VisitView};
+use super::types::{
+    ChoiceView, EarlierReading, FigureView, PointView, ReadingEntry, ReadingView, VisitView,
+};
 use super::{ApiError, Engine};
 use crate::records::{
     Instrument, OperatingMode, Phase, PlainMeasure, PointGroup, Reading, ReadingId, ReadingPoint,
