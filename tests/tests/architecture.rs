@@ -106,6 +106,7 @@ const PURE: &[&str] = &[
     "model",
     "evidence",
     "plan",
+    "calc",
     "text",
 ];
 

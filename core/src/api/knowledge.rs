@@ -3,8 +3,9 @@
 use crate::diagnosis::{self, Graph, Scale};
 use crate::evidence::TOLD;
 use crate::plan::{self, Library};
+use crate::records::Level;
 use crate::records::visit_file::Vocabulary;
-use crate::records::{Level, slips};
+use crate::text::distance;
 use std::sync::LazyLock;
 
 /// What the program knows: embedded, read at first use.
@@ -75,8 +76,8 @@ impl Vocabulary for Knowledge {
         let causes = self.graph.causes().iter().map(|known| known.id.as_str());
         let mut near: Vec<(usize, &str)> = findings
             .chain(causes)
-            .map(|known| (slips(unknown, known), known))
-            .filter(|(distance, known)| *distance <= known.len() / 2)
+            .map(|known| (distance(unknown, known), known))
+            .filter(|(slips, known)| *slips <= known.len() / 2)
             .collect();
         near.sort_unstable();
         near.into_iter()
@@ -98,7 +99,6 @@ mod tests {
 
     #[test]
     fn a_slip_of_the_pen_is_met_with_the_right_name() {
-        assert_eq!(slips("kitten", "sitting"), 3);
         assert_eq!(
             knowledge().close_to("gurglin").first().map(String::as_str),
             Some("gurgling")

@@ -133,10 +133,17 @@ impl Call {
             let show = |figure: &Figure| figure.text(self.wording.units);
             let args = match remark {
                 Remark::LargeHeader { velocity } => Args::new().text("velocity", show(velocity)),
-                Remark::NoPressureServes { short, over } => Args::new()
+                Remark::NoPressureServes {
+                    inside,
+                    short,
+                    over,
+                } => Args::new()
+                    .text("inside", show(inside))
                     .text("short", show(short))
                     .text("over", show(over)),
-                Remark::LimitedByRating { short } => Args::new().text("short", show(short)),
+                Remark::LimitedByRating { inside, short } => Args::new()
+                    .text("inside", show(inside))
+                    .text("short", show(short)),
                 _ => Args::new(),
             };
             catalog.fill(&format!("plan-remark-{}", remark.id()), &args)

@@ -2,8 +2,8 @@
 
 use super::types::{SimilarSite, VisitView};
 use super::{ApiError, Engine};
-use crate::records::alike;
 use crate::store::{StoreError, VisitRecord};
+use crate::text::alike;
 
 impl Engine {
     /// Sites already kept under a name or address like this visit's, each with

@@ -8,7 +8,6 @@ mod commissioning;
 pub mod field;
 mod id;
 mod instrument;
-mod likeness;
 mod point;
 mod reading;
 mod settings;
@@ -21,7 +20,6 @@ pub use attachment::{AttachmentError, Photo, PhotoPhase, Picture, Signature, Sig
 pub use commissioning::*;
 pub use id::*;
 pub use instrument::*;
-pub use likeness::{alike, slips};
 pub use point::*;
 pub use reading::*;
 pub use settings::*;

@@ -34,6 +34,9 @@ const STIRS_BUBBLES: [&str; 5] = [
     "restore-circuit",
 ];
 
+/// The correction that says that nothing has to be repaired.
+const NO_REPAIR: &str = "explain-and-record";
+
 /// How far the work has come.
 #[derive(Copy, Clone, PartialEq, Eq)]
 enum Progress {
@@ -112,8 +115,11 @@ impl Call {
             .steps
             .iter()
             .any(|step| mark(step.id.as_str()).is_some());
+        // Beside a repair, “nothing has to be repaired” would contradict it.
+        let repairs = plan.corrections.len() > 1;
         let corrections = plan.corrections.iter();
         corrections
+            .filter(|correction| !(repairs && correction.procedure.as_str() == NO_REPAIR))
             .map(|correction| {
                 let serving = plan
                     .steps
@@ -158,6 +164,7 @@ impl Call {
             (None, _) if finished || begun => "homeowner-short-partly".to_owned(),
             (None, "not_the_loop") => "homeowner-short-handed_over".to_owned(),
             (None, "likely" | "tied") => "homeowner-short-found".to_owned(),
+            (None, _) if !work.is_empty() => "homeowner-short-open".to_owned(),
             (None, _) => "homeowner-short-unknown".to_owned(),
         };
         self.say(&key)
@@ -198,7 +205,15 @@ impl Call {
                 (std::iter::once(nothing).chain(why).collect(), None)
             }
             "not_the_loop" => (vec![self.say("homeowner-wrong-other")], None),
-            _ => (vec![self.say("homeowner-wrong-unknown")], None),
+            _ => {
+                // What the plan would treat is worth telling, as what it is.
+                let planned = view.causes.first().filter(|cause| cause.has_plan);
+                let told = planned.map(|cause| {
+                    self.fill("homeowner-wrong-so-far", &[("cause", &cause.homeowner)])
+                });
+                let unknown = || self.say("homeowner-wrong-unknown");
+                (vec![told.unwrap_or_else(unknown)], None)
+            }
         }
     }
 

@@ -133,7 +133,7 @@ impl Call {
         });
         let chart = LineChart {
             width,
-            height: 165.0,
+            height: 140.0,
             description: title.clone(),
             x_label: String::new(),
             y_label: self.fill("season-pressure", &[("unit", unit.display())]),

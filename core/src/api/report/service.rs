@@ -160,7 +160,8 @@ impl Call {
                 let shown = format::plus_minus(value.value, 0.0, value.unit);
                 remarks.push(self.fill("unlikely-value", &[("value", &shown)]));
             }
-            remarks.extend(reading.note.clone());
+            let note = reading.note.as_ref();
+            remarks.extend(note.filter(|note| !note.trim().is_empty()).cloned());
         }
         let mode = match first.mode {
             Some(mode) => named("mode", &written(&mode)),

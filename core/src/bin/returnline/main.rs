@@ -1,5 +1,6 @@
 //! The headless program `returnline`: the engine for scripts and servers.
 
+mod calc;
 mod diagnose;
 mod failure;
 mod report;
@@ -42,6 +43,12 @@ enum Command {
         /// The visit file; `-` reads standard input.
         visit: PathBuf,
     },
+    /// Compute any quantity of the physics: one JSON object a line in, one a line out.
+    #[command(after_help = "Examples:\n  returnline calc --list\n  \
+        returnline calc head-loss --schema\n  \
+        returnline calc head-loss --example | returnline calc head-loss\n  \
+        returnline calc strength samples.jsonl --units si")]
+    Calc(calc::Arguments),
     /// Print the JSON Schema of the visit file.
     #[command(after_help = "Example:\n  returnline schema > visit.schema.json")]
     Schema,
@@ -53,6 +60,7 @@ fn main() -> ExitCode {
         Command::Diagnose(arguments) => diagnose::run(&arguments),
         Command::Report(arguments) => report::run(&arguments),
         Command::Check { visit } => diagnose::check(&visit),
+        Command::Calc(arguments) => calc::run(&arguments),
         Command::Schema => show::json(&returnline_core::records::visit_file::schema()),
     };
     match done {

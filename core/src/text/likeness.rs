@@ -1,5 +1,7 @@
 //! Whether two written names or addresses are likely the same.
 
+use super::distance;
+
 /// Words that say the same in addresses, the long form first.
 const SHORT: &[(&str, &str)] = &[
     ("street", "st"),
@@ -51,23 +53,7 @@ fn same(one: &str, other: &str) -> bool {
         return false;
     }
     let longest = one.chars().count().max(other.chars().count());
-    slips(one, other) <= longest / LETTERS_PER_SLIP
-}
-
-/// Letters to change, add or drop to make one word the other (Levenshtein).
-pub fn slips(one: &str, other: &str) -> usize {
-    let other: Vec<char> = other.chars().take(64).collect();
-    let mut row: Vec<usize> = (0..=other.len()).collect();
-    for (i, c) in one.chars().take(64).enumerate() {
-        let mut before = row[0];
-        row[0] = i + 1;
-        for (j, known) in other.iter().enumerate() {
-            let change = before + usize::from(c != *known);
-            before = row[j + 1];
-            row[j + 1] = change.min(before + 1).min(row[j] + 1);
-        }
-    }
-    row[other.len()]
+    distance(one, other) <= longest / LETTERS_PER_SLIP
 }
 
 #[cfg(test)]
