@@ -59,7 +59,7 @@ impl Place {
             Self::Supply => Point::new(250.0, 292.0),
             Self::Tank => Point::new(168.0, 148.0),
             Self::Header => Point::new(180.0, 352.0),
-            Self::Circuit => Point::new(300.0, 470.0),
+            Self::Circuit => Point::new(332.0, 545.0),
             Self::Ground => Point::new(30.0, 545.0),
         }
     }
