@@ -262,10 +262,8 @@ fn what_was_chosen_words_the_answers_and_fills_a_new_visit() {
         point.map(|point| point.units[0].symbol.as_str()),
         Some("bar")
     );
-    let fields = view.groups.iter().flat_map(|group| &group.fields);
-    let technician = fields
-        .into_iter()
-        .find(|field| field.id == "visit.technician");
+    let mut fields = view.groups.iter().flat_map(|group| &group.fields);
+    let technician = fields.find(|field| field.id == "visit.technician");
     assert_eq!(
         technician.and_then(|field| field.value.as_deref()),
         Some("A. Invented")
