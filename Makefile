@@ -7,7 +7,7 @@ ALL := tauri/custom-protocol
 SAMPLES := $(wildcard core/data/samples/*.json)
 export CARGO_TERM_COLOR ?= auto
 
-.PHONY: all demo test app bench lint core-test ui ui-test app-build app-test setup setup-ui types pictures clean
+.PHONY: all demo test app bench simulate lint core-test ui ui-test app-build app-test setup setup-ui types pictures clean
 
 all: demo
 
@@ -65,6 +65,12 @@ app: app-build
 ## Measures; prints figures and asserts none.
 bench: setup-build
 	$(CARGO) bench -p returnline-tests
+
+CALLS ?= 1000
+SEED ?= 1
+## How good the answers are on simulated calls, as Markdown; asserts nothing.
+simulate: setup-build
+	$(CARGO) run --release -p returnline-tests --example simulate -- --calls $(CALLS) --seed $(SEED)
 
 setup:
 	@.ci/setup
