@@ -7,7 +7,9 @@
 use returnline_tests::practice;
 use returnline_tests::simulator::call::Effort;
 use returnline_tests::simulator::score::{Score, by_fault, reliability};
-use returnline_tests::simulator::trial::{Outcome, Setting, graph, many, simulated, tried, use_graph_of};
+use returnline_tests::simulator::trial::{
+    Outcome, Setting, graph, many, simulated, tried, use_graph_of,
+};
 use std::error::Error;
 
 struct Wanted {
@@ -21,7 +23,15 @@ struct Wanted {
 }
 
 fn wanted() -> Result<Wanted, Box<dyn Error>> {
-    let mut wanted = Wanted { calls: 1_000, seed: 1, follow: 12, alike: false, brief: false, practice: false, show: None };
+    let mut wanted = Wanted {
+        calls: 1_000,
+        seed: 1,
+        follow: 12,
+        alike: false,
+        brief: false,
+        practice: false,
+        show: None,
+    };
     let mut arguments = std::env::args().skip(1);
     while let Some(argument) = arguments.next() {
         let mut value = || arguments.next().ok_or(format!("{argument} needs a value"));
@@ -60,7 +70,12 @@ fn row(name: &str, score: &Score) {
 
 fn main() -> Result<(), Box<dyn Error>> {
     let wanted = wanted()?;
-    let setting = Setting { effort: Effort::HALF, lying: false, follow: 0, alike: wanted.alike };
+    let setting = Setting {
+        effort: Effort::HALF,
+        lying: false,
+        follow: 0,
+        alike: wanted.alike,
+    };
     if wanted.practice {
         for (name, call) in practice::calls() {
             for missed in practice::misses(graph(), &call) {
@@ -73,41 +88,101 @@ fn main() -> Result<(), Box<dyn Error>> {
         show(fault, setting, &wanted);
         return Ok(());
     }
-    println!("| calls | number | first | first of all | among three | same correction first | Brier | calibration error | called healthy |");
+    println!(
+        "| calls | number | first | first of all | among three | same correction first | Brier | calibration error | called healthy |"
+    );
     println!("|---|---|---|---|---|---|---|---|---|");
-    let half = many(Setting { follow: wanted.follow, ..setting }, true, wanted.calls, wanted.seed);
+    let half = many(
+        Setting {
+            follow: wanted.follow,
+            ..setting
+        },
+        true,
+        wanted.calls,
+        wanted.seed,
+    );
     row("half of the readings", &Score::of(&half));
-    let lying = many(Setting { lying: true, ..setting }, true, wanted.calls, wanted.seed + 100_000);
+    let lying = many(
+        Setting {
+            lying: true,
+            ..setting
+        },
+        true,
+        wanted.calls,
+        wanted.seed + 100_000,
+    );
     row("one instrument lies", &Score::of(&lying));
     if !wanted.brief {
-        for (name, effort) in [("all readings", Effort::FULL), ("a few readings", Effort::SPARSE)] {
-            let calls = many(Setting { effort, ..setting }, true, wanted.calls, wanted.seed + 200_000);
+        for (name, effort) in [
+            ("all readings", Effort::FULL),
+            ("a few readings", Effort::SPARSE),
+        ] {
+            let calls = many(
+                Setting { effort, ..setting },
+                true,
+                wanted.calls,
+                wanted.seed + 200_000,
+            );
             row(name, &Score::of(&calls));
         }
     }
     let sound = many(setting, false, wanted.calls / 2, wanted.seed + 300_000);
-    let healthy = sound.iter().filter(|outcome| outcome.called_healthy).count();
-    println!("\nNothing wrong: {} of {} recognised ({}).", healthy, sound.len(), percent(healthy as f64 / sound.len() as f64));
+    let healthy = sound
+        .iter()
+        .filter(|outcome| outcome.called_healthy)
+        .count();
+    println!(
+        "\nNothing wrong: {} of {} recognised ({}).",
+        healthy,
+        sound.len(),
+        percent(healthy as f64 / sound.len() as f64)
+    );
     for (fault, _, _) in by_fault(&sound) {
-        let of: Vec<&Outcome> = sound.iter().filter(|outcome| outcome.fault == fault).collect();
+        let of: Vec<&Outcome> = sound
+            .iter()
+            .filter(|outcome| outcome.fault == fault)
+            .collect();
         let seen = of.iter().filter(|outcome| outcome.called_healthy).count();
-        println!("- {}: {} of {}", if fault.is_empty() { "nothing at all" } else { fault }, seen, of.len());
+        println!(
+            "- {}: {} of {}",
+            if fault.is_empty() {
+                "nothing at all"
+            } else {
+                fault
+            },
+            seen,
+            of.len()
+        );
     }
     let followed = Score::of(&half);
     println!(
         "\nFollowing the recommended checks, {} reach 90 % (right in {}), after {:.1} checks on average.",
-        percent(followed.reached), percent(followed.reached_right), followed.checks
+        percent(followed.reached),
+        percent(followed.reached_right),
+        followed.checks
     );
     println!("\n| probability of the first | calls | mean | right |\n|---|---|---|---|");
     for (bin, calls, mean, right) in reliability(&half) {
-        println!("| {}0 to {}0 % | {calls} | {} | {} |", bin, bin + 1, percent(mean), percent(right));
+        println!(
+            "| {}0 to {}0 % | {calls} | {} | {} |",
+            bin,
+            bin + 1,
+            percent(mean),
+            percent(right)
+        );
     }
-    println!("\n| fault | calls | first | among three | same correction | mean probability of the first | checks to 90 % | taken for |\n|---|---|---|---|---|---|---|---|");
+    println!(
+        "\n| fault | calls | first | among three | same correction | mean probability of the first | checks to 90 % | taken for |\n|---|---|---|---|---|---|---|---|"
+    );
     for (fault, score, taken) in by_fault(&half) {
         println!(
             "| {fault} | {} | {} | {} | {} | {} | {:.1} | {taken} |",
-            score.calls, percent(score.first), percent(score.among_three),
-            percent(score.same_correction), percent(score.confidence), score.checks
+            score.calls,
+            percent(score.first),
+            percent(score.among_three),
+            percent(score.same_correction),
+            percent(score.confidence),
+            score.checks
         );
     }
     Ok(())
@@ -124,11 +199,25 @@ fn show(fault: &str, setting: Setting, wanted: &Wanted) {
             continue;
         }
         let outcome = tried(setting, !ordinary, seed);
-        if outcome.ranked.first().is_some_and(|(cause, _)| cause == name) {
+        if outcome
+            .ranked
+            .first()
+            .is_some_and(|(cause, _)| cause == name)
+        {
             continue;
         }
-        let best: Vec<String> = outcome.ranked.iter().take(4).map(|(c, p)| format!("{c} {p:.2}")).collect();
-        println!("seed {seed}: {} | no fault {:.2}\n{}\n", best.join(", "), outcome.no_fault, call.file());
+        let best: Vec<String> = outcome
+            .ranked
+            .iter()
+            .take(4)
+            .map(|(c, p)| format!("{c} {p:.2}"))
+            .collect();
+        println!(
+            "seed {seed}: {} | no fault {:.2}\n{}\n",
+            best.join(", "),
+            outcome.no_fault,
+            call.file()
+        );
         shown += 1;
         if shown >= wanted.calls.min(8) {
             return;

@@ -156,25 +156,45 @@ pub fn misses(graph: &Graph, call: &Practice) -> Vec<String> {
     };
     let first = ranked.first().map_or("", |(cause, ..)| *cause);
     if !call.first.is_empty() {
-        hold(call.first.iter().any(|cause| cause == first), "another stands first");
+        hold(
+            call.first.iter().any(|cause| cause == first),
+            "another stands first",
+        );
     }
     for cause in call.among_three.iter().chain(&call.together) {
-        hold(three.contains(&cause.as_str()), &format!("{cause} is not among three"));
+        hold(
+            three.contains(&cause.as_str()),
+            &format!("{cause} is not among three"),
+        );
     }
     if !call.any_of.is_empty() {
-        let any = call.any_of.iter().any(|cause| three.contains(&cause.as_str()));
+        let any = call
+            .any_of
+            .iter()
+            .any(|cause| three.contains(&cause.as_str()));
         hold(any, "none of the expected is among three");
     }
     if call.healthy {
         let healthy = matches!(diagnosis.verdict, Verdict::NothingToCorrect { .. });
-        hold(healthy, &format!("not called healthy (no fault {:.2})", diagnosis.health.no_fault));
+        hold(
+            healthy,
+            &format!(
+                "not called healthy (no fault {:.2})",
+                diagnosis.health.no_fault
+            ),
+        );
     }
     if call.elsewhere {
-        let unit = ranked.first().is_some_and(|(_, _, kind)| *kind == CauseKind::Unit);
+        let unit = ranked
+            .first()
+            .is_some_and(|(_, _, kind)| *kind == CauseKind::Unit);
         hold(unit, "a cause of the loop stands first");
     }
     if let Some(instrument) = &call.instrument {
-        hold(most_doubted(&diagnosis) == Some(instrument.as_str()), "another instrument is doubted");
+        hold(
+            most_doubted(&diagnosis) == Some(instrument.as_str()),
+            "another instrument is doubted",
+        );
         let found = ranked.iter().any(|(_, probability, kind)| {
             matches!(kind, CauseKind::Loop | CauseKind::Unit) && *probability > 0.5
         });

@@ -19,11 +19,20 @@ pub struct Effort {
 
 impl Effort {
     /// Half of everything.
-    pub const HALF: Self = Self { readings: 0.5, signs: 0.5 };
+    pub const HALF: Self = Self {
+        readings: 0.5,
+        signs: 0.5,
+    };
     /// Everything an ordinary visit has.
-    pub const FULL: Self = Self { readings: 1.0, signs: 1.0 };
+    pub const FULL: Self = Self {
+        readings: 1.0,
+        signs: 1.0,
+    };
     /// A few readings and glances.
-    pub const SPARSE: Self = Self { readings: 0.15, signs: 0.12 };
+    pub const SPARSE: Self = Self {
+        readings: 0.15,
+        signs: 0.12,
+    };
 }
 
 /// A call.
@@ -65,9 +74,13 @@ impl SimulatedCall {
         };
         call.take_readings(effort, lying);
         call.hear_the_complaint(effort);
-        let about_pressure = ["gauge-reads-low", "gauge-lower-than-before", "gauge-reads-high"]
-            .iter()
-            .any(|finding| call.answers.get(*finding) == Some(&true));
+        let about_pressure = [
+            "gauge-reads-low",
+            "gauge-lower-than-before",
+            "gauge-reads-high",
+        ]
+        .iter()
+        .any(|finding| call.answers.get(*finding) == Some(&true));
         for finding in LOOKED_AT {
             // It takes a gauge read warm and cold: done where pressure is the complaint.
             let worth = *finding != "pressure-follows-temperature" || about_pressure;
@@ -88,9 +101,17 @@ impl SimulatedCall {
             return;
         };
         let told = TOLD.contains(&finding);
-        let (missed, imagined) = if told { (UNTOLD, MISTOLD) } else { (MISSED, IMAGINED) };
+        let (missed, imagined) = if told {
+            (UNTOLD, MISTOLD)
+        } else {
+            (MISSED, IMAGINED)
+        };
         let there = self.dice.chance(probability.clamp(0.0, 0.98));
-        let said = if there { !self.dice.chance(missed) } else { self.dice.chance(imagined) };
+        let said = if there {
+            !self.dice.chance(missed)
+        } else {
+            self.dice.chance(imagined)
+        };
         self.answers.insert(finding.to_owned(), said);
     }
 
@@ -101,7 +122,11 @@ impl SimulatedCall {
             "water_alkalinity" | "water_chloride" | "water_calcium" => "water_hardness",
             other => other,
         };
-        if self.readings.iter().any(|shown| shown.point == point && shown.at.is_none()) {
+        if self
+            .readings
+            .iter()
+            .any(|shown| shown.point == point && shown.at.is_none())
+        {
             return;
         }
         let shown = read(&self.truth, point, self.lie, &mut self.dice);
@@ -137,7 +162,10 @@ impl SimulatedCall {
 
     fn take_readings(&mut self, effort: Effort, lying: bool) {
         let refrigerant = [
-            "evaporating_temperature", "condensing_temperature", "superheat", "subcooling",
+            "evaporating_temperature",
+            "condensing_temperature",
+            "superheat",
+            "subcooling",
         ];
         let mut points: Vec<&str> = Vec::new();
         for point in POINTS {
@@ -249,7 +277,10 @@ impl SimulatedCall {
 fn written(shown: &Shown) -> Value {
     let mut map = Map::new();
     map.insert("point".into(), json!(shown.point));
-    map.insert("value".into(), json!({"value": shown.value, "unit": shown.unit}));
+    map.insert(
+        "value".into(),
+        json!({"value": shown.value, "unit": shown.unit}),
+    );
     map.insert("instrument".into(), json!(shown.instrument));
     map.insert("mode".into(), json!(shown.mode));
     if let Some(circuit) = shown.circuit {

@@ -105,7 +105,9 @@ pub fn fits(fault: &str, plant: &Plant) -> bool {
         "check-valve-missing" => !plant.check_valves,
         "strainer-loaded" => plant.strainer,
         "antifreeze-too-weak" => plant.heating_now && !water,
-        "antifreeze-too-strong" => plant.heating_now && !water && plant.fluid != FluidKind::Methanol,
+        "antifreeze-too-strong" => {
+            plant.heating_now && !water && plant.fluid != FluidKind::Methanol
+        }
         "antifreeze-unmixed" | "antifreeze-wrong-kind" | "antifreeze-degraded" => !water,
         "circuit-valved-off" | "circuit-kinked" | "circuit-air-locked" | "circuits-unbalanced" => {
             plant.circuits >= 2
@@ -131,7 +133,11 @@ pub fn shape_habits(fault: &str, habits: &mut Habits, dice: &mut Dice) {
             } else {
                 Some(dice.between(1.8, 2.6))
             };
-            habits.hours = if slow { dice.between(0.5, 2.5) } else { dice.between(0.2, 1.0) };
+            habits.hours = if slow {
+                dice.between(0.5, 2.5)
+            } else {
+                dice.between(0.2, 1.0)
+            };
             habits.cart = [0.5, 0.75, 1.0, 1.5][dice.below(4)];
             habits.singly = dice.chance(0.05);
         }
@@ -235,7 +241,11 @@ pub fn shape_state(fault: &str, plant: &Plant, state: &mut State, dice: &mut Dic
         "circulators-opposed" => state.pump_head *= dice.between(0.03, 0.12),
         "check-valve-stuck-shut" => state.valve_loss = dice.between(8.0, 40.0),
         "check-valve-missing" => {
-            state.bypass = if plant.circulators == 2 { dice.between(0.0, 0.25) } else { 0.0 };
+            state.bypass = if plant.circulators == 2 {
+                dice.between(0.0, 0.25)
+            } else {
+                0.0
+            };
         }
         "debris-left-in-loop" => {
             state.solids = dice.between(0.45, 1.0);
@@ -281,7 +291,11 @@ pub fn shape_state(fault: &str, plant: &Plant, state: &mut State, dice: &mut Dic
         "circuits-unbalanced" => {
             let longest = dice.between(1.6, 2.6);
             for (at, length) in state.circuit_length.iter_mut().enumerate() {
-                *length = if at == one { longest } else { dice.between(0.55, 1.0) };
+                *length = if at == one {
+                    longest
+                } else {
+                    dice.between(0.55, 1.0)
+                };
             }
         }
         "ground-conducts-poorly" => state.ground *= dice.between(0.4, 0.68),
@@ -317,7 +331,11 @@ pub fn shape_state(fault: &str, plant: &Plant, state: &mut State, dice: &mut Dic
             state.pre_charge = -18.0;
         }
         "expansion-tank-pre-charge-wrong" => {
-            state.pre_charge = if dice.chance(0.55) { dice.between(-17.0, -7.0) } else { dice.between(7.0, 25.0) };
+            state.pre_charge = if dice.chance(0.55) {
+                dice.between(-17.0, -7.0)
+            } else {
+                dice.between(7.0, 25.0)
+            };
         }
         "reservoir-low" => state.level = dice.between(-14.0, -4.0),
         "reservoir-draws-air" => {
@@ -327,7 +345,11 @@ pub fn shape_state(fault: &str, plant: &Plant, state: &mut State, dice: &mut Dic
         }
         "refrigerant-undercharge" => state.charge = dice.between(0.6, 0.85),
         "expansion-device-fault" => {
-            state.metering = if dice.chance(0.6) { dice.between(-1.0, -0.5) } else { dice.between(0.5, 1.0) };
+            state.metering = if dice.chance(0.6) {
+                dice.between(-1.0, -0.5)
+            } else {
+                dice.between(0.5, 1.0)
+            };
         }
         "compressor-or-reversing-valve-weak" => state.compressor = dice.between(0.45, 0.75),
         "air-filter-or-coil-dirty" => state.airflow = dice.between(0.45, 0.72),

@@ -29,13 +29,37 @@ pub struct Shown {
 
 /// Numbers an ordinary visit may take, in groups read together.
 pub const POINTS: &[&str] = &[
-    "static_pressure", "suction_pressure", "tank_pre_charge", "reservoir_level_change",
-    "top_up_volume", "exchanger_drop", "flow", "strainer_drop", "circulator_rise",
-    "shut_off_rise", "circulator_power", "circulator_body_temperature", "freeze_point_supply",
-    "freeze_point_return", "specific_gravity", "fluid_ph", "entering_water", "leaving_water",
-    "loop_temperature", "circuit_return", "lowest_entering_water", "water_ph", "water_hardness",
-    "water_iron", "unit_power", "unit_capacity", "air_temperature_change",
-    "evaporating_temperature", "condensing_temperature", "superheat", "subcooling",
+    "static_pressure",
+    "suction_pressure",
+    "tank_pre_charge",
+    "reservoir_level_change",
+    "top_up_volume",
+    "exchanger_drop",
+    "flow",
+    "strainer_drop",
+    "circulator_rise",
+    "shut_off_rise",
+    "circulator_power",
+    "circulator_body_temperature",
+    "freeze_point_supply",
+    "freeze_point_return",
+    "specific_gravity",
+    "fluid_ph",
+    "entering_water",
+    "leaving_water",
+    "loop_temperature",
+    "circuit_return",
+    "lowest_entering_water",
+    "water_ph",
+    "water_hardness",
+    "water_iron",
+    "unit_power",
+    "unit_capacity",
+    "air_temperature_change",
+    "evaporating_temperature",
+    "condensing_temperature",
+    "superheat",
+    "subcooling",
 ];
 
 /// Numbers that take a test of their own.
@@ -123,14 +147,30 @@ pub fn read(truth: &Truth, point: &str, lie: Option<Lie>, dice: &mut Dice) -> Ve
 
 fn true_values(truth: &Truth, point: &str, dice: &mut Dice) -> Vec<Shown> {
     let running = &truth.running;
-    let compressor = if truth.plant.heating_now { "heating" } else { "cooling" };
+    let compressor = if truth.plant.heating_now {
+        "heating"
+    } else {
+        "cooling"
+    };
     let psi = |pa: f64| Unit::Psi.from_si(pa);
     let one = |point, value, unit, instrument, mode| {
-        vec![Shown { point, value, unit, instrument, circuit: None, at: None, mode }]
+        vec![Shown {
+            point,
+            value,
+            unit,
+            instrument,
+            circuit: None,
+            at: None,
+            mode,
+        }]
     };
     let state = &truth.state;
     let vented = truth.plant.centre == Centre::Vented;
-    let gauge = if dice.chance(0.6) { "dial_gauge" } else { "digital_gauge" };
+    let gauge = if dice.chance(0.6) {
+        "dial_gauge"
+    } else {
+        "digital_gauge"
+    };
     // Air lets every needle of the running loop wander.
     let wander = 1.0 + 0.12 * state.air * dice.normal();
     match point {
@@ -140,59 +180,145 @@ fn true_values(truth: &Truth, point: &str, dice: &mut Dice) -> Vec<Shown> {
         "suction_pressure" => {
             // The suction lies a little under the static pressure: half of what
             // the ground side takes is lost before it.
-            let column = if vented { 1.2 + state.level / 27.7 } else { state.pressure };
-            let lost = if vented { 0.15 } else { 0.3 * psi(running.flows.rise) };
+            let column = if vented {
+                1.2 + state.level / 27.7
+            } else {
+                state.pressure
+            };
+            let lost = if vented {
+                0.15
+            } else {
+                0.3 * psi(running.flows.rise)
+            };
             let strainer = psi(running.flows.strainer);
-            one("suction_pressure", column - lost - strainer, "psi", gauge, compressor)
+            one(
+                "suction_pressure",
+                column - lost - strainer,
+                "psi",
+                gauge,
+                compressor,
+            )
         }
-        "tank_pre_charge" if truth.plant.centre == Centre::Tank => {
-            one("tank_pre_charge", super::pressure::TANK.1 + state.pre_charge, "psi", "dial_gauge", "idle")
-        }
+        "tank_pre_charge" if truth.plant.centre == Centre::Tank => one(
+            "tank_pre_charge",
+            super::pressure::TANK.1 + state.pre_charge,
+            "psi",
+            "dial_gauge",
+            "idle",
+        ),
         "reservoir_level_change" if vented => {
             one("reservoir_level_change", state.level, "in", "ruler", "idle")
         }
         "top_up_volume" => one("top_up_volume", state.added, "gal", "flow_meter", "idle"),
         "exchanger_drop" => {
             let drop = psi(running.flows.exchanger) * wander;
-            one("exchanger_drop", drop, "psi", "differential_gauge", compressor)
+            one(
+                "exchanger_drop",
+                drop,
+                "psi",
+                "differential_gauge",
+                compressor,
+            )
         }
         "flow" => {
-            let meter = if dice.chance(0.4) { "flow_meter" } else { "clamp_flow_meter" };
+            let meter = if dice.chance(0.4) {
+                "flow_meter"
+            } else {
+                "clamp_flow_meter"
+            };
             let flow = Unit::GallonPerMinute.from_si(running.flows.unit) * wander;
             one("flow", flow, "gpm", meter, compressor)
         }
         "strainer_drop" if truth.plant.strainer => {
             let drop = psi(running.flows.strainer);
-            one("strainer_drop", drop, "psi", "differential_gauge", compressor)
+            one(
+                "strainer_drop",
+                drop,
+                "psi",
+                "differential_gauge",
+                compressor,
+            )
         }
         "circulator_rise" => {
             let rise = psi(running.flows.rise) * wander;
-            one("circulator_rise", rise, "psi", "differential_gauge", compressor)
+            one(
+                "circulator_rise",
+                rise,
+                "psi",
+                "differential_gauge",
+                compressor,
+            )
         }
         "shut_off_rise" => {
             let rise = psi(super::network::shut_off_rise(&truth.plant, state));
-            one("shut_off_rise", rise, "psi", "differential_gauge", "pumps_only")
+            one(
+                "shut_off_rise",
+                rise,
+                "psi",
+                "differential_gauge",
+                "pumps_only",
+            )
         }
-        "circulator_power" => one("circulator_power", running.pumps, "W", "power_meter", compressor),
+        "circulator_power" => one(
+            "circulator_power",
+            running.pumps,
+            "W",
+            "power_meter",
+            compressor,
+        ),
         "circulator_body_temperature" => {
             let hot = 18.0 + 45.0 * state.pump_air + 18.0 * state.bearing;
             let body = running.entering + hot * if state.pump_input < 0.7 { 0.5 } else { 1.0 };
-            one("circulator_body_temperature", body, "degC", "clamp_thermometer", compressor)
+            one(
+                "circulator_body_temperature",
+                body,
+                "degC",
+                "clamp_thermometer",
+                compressor,
+            )
         }
         "freeze_point_supply" | "freeze_point_return" => freeze_point(truth, point),
         "specific_gravity" => {
             let at = Temperature::from_celsius(18.0);
             let density = state.fluid.density(at).map_or(1_000.0, |d| d.si());
-            let mut both = one("specific_gravity", density / 999.0, "1", "hydrometer", "idle");
-            both.extend(one("sample_temperature", 18.0, "degC", "port_thermometer", "idle"));
+            let mut both = one(
+                "specific_gravity",
+                density / 999.0,
+                "1",
+                "hydrometer",
+                "idle",
+            );
+            both.extend(one(
+                "sample_temperature",
+                18.0,
+                "degC",
+                "port_thermometer",
+                "idle",
+            ));
             both
         }
         "fluid_ph" => one("fluid_ph", state.ph, "1", "test_strip", "idle"),
-        "entering_water" => one("entering_water", running.entering, "degC", "port_thermometer", compressor),
-        "leaving_water" => one("leaving_water", running.leaving, "degC", "port_thermometer", compressor),
-        "loop_temperature" => {
-            one("loop_temperature", truth.loop_temperature(), "degC", "port_thermometer", "idle")
-        }
+        "entering_water" => one(
+            "entering_water",
+            running.entering,
+            "degC",
+            "port_thermometer",
+            compressor,
+        ),
+        "leaving_water" => one(
+            "leaving_water",
+            running.leaving,
+            "degC",
+            "port_thermometer",
+            compressor,
+        ),
+        "loop_temperature" => one(
+            "loop_temperature",
+            truth.loop_temperature(),
+            "degC",
+            "port_thermometer",
+            "idle",
+        ),
         "circuit_return" if truth.plant.circuits > 1 => running
             .returns
             .iter()
@@ -209,29 +335,83 @@ fn true_values(truth: &Truth, point: &str, dice: &mut Dice) -> Vec<Shown> {
             .collect(),
         "lowest_entering_water" if truth.plant.heating_now => {
             let lowest = running.entering - dice.between(0.0, 1.5);
-            one("lowest_entering_water", lowest, "degC", "unit_display", "heating")
+            one(
+                "lowest_entering_water",
+                lowest,
+                "degC",
+                "unit_display",
+                "heating",
+            )
         }
         "water_ph" => one("water_ph", state.water_ph, "1", "test_strip", "idle"),
         "water_hardness" => {
-            let mut both = one("water_hardness", state.hardness, "mg/L", "test_strip", "idle");
-            both.extend(one("water_alkalinity", state.alkalinity, "mg/L", "test_strip", "idle"));
-            both.extend(one("water_chloride", state.chloride, "mg/L", "test_strip", "idle"));
+            let mut both = one(
+                "water_hardness",
+                state.hardness,
+                "mg/L",
+                "test_strip",
+                "idle",
+            );
+            both.extend(one(
+                "water_alkalinity",
+                state.alkalinity,
+                "mg/L",
+                "test_strip",
+                "idle",
+            ));
+            both.extend(one(
+                "water_chloride",
+                state.chloride,
+                "mg/L",
+                "test_strip",
+                "idle",
+            ));
             both
         }
         "water_iron" => one("water_iron", state.iron, "mg/L", "test_strip", "idle"),
         "unit_power" => one("unit_power", running.input, "W", "power_meter", compressor),
-        "unit_capacity" => one("unit_capacity", running.capacity, "W", "unit_display", compressor),
-        "air_temperature_change" => {
-            one("air_temperature_change", running.air, "K", "port_thermometer", compressor)
-        }
-        "evaporating_temperature" if truth.plant.heating_now => {
-            one("evaporating_temperature", running.saturation, "degC", "refrigerant_gauges", "heating")
-        }
-        "condensing_temperature" if !truth.plant.heating_now => {
-            one("condensing_temperature", running.saturation, "degC", "refrigerant_gauges", "cooling")
-        }
-        "superheat" => one("superheat", running.superheat, "K", "refrigerant_gauges", compressor),
-        "subcooling" => one("subcooling", running.subcooling, "K", "refrigerant_gauges", compressor),
+        "unit_capacity" => one(
+            "unit_capacity",
+            running.capacity,
+            "W",
+            "unit_display",
+            compressor,
+        ),
+        "air_temperature_change" => one(
+            "air_temperature_change",
+            running.air,
+            "K",
+            "port_thermometer",
+            compressor,
+        ),
+        "evaporating_temperature" if truth.plant.heating_now => one(
+            "evaporating_temperature",
+            running.saturation,
+            "degC",
+            "refrigerant_gauges",
+            "heating",
+        ),
+        "condensing_temperature" if !truth.plant.heating_now => one(
+            "condensing_temperature",
+            running.saturation,
+            "degC",
+            "refrigerant_gauges",
+            "cooling",
+        ),
+        "superheat" => one(
+            "superheat",
+            running.superheat,
+            "K",
+            "refrigerant_gauges",
+            compressor,
+        ),
+        "subcooling" => one(
+            "subcooling",
+            running.subcooling,
+            "K",
+            "refrigerant_gauges",
+            compressor,
+        ),
         "dead_head_drop" => dead_head(truth),
         "pressure_log" if !vented => log(truth),
         _ => Vec::new(),
@@ -261,7 +441,11 @@ fn freeze_point(truth: &Truth, point: &str) -> Vec<Shown> {
         _ => real,
     };
     let freezing = super::plant::solution(recorded, seen.clamp(0.0, 0.55)).freezing_point();
-    let instrument = if alcohol(recorded) { "hydrometer" } else { "refractometer" };
+    let instrument = if alcohol(recorded) {
+        "hydrometer"
+    } else {
+        "refractometer"
+    };
     vec![Shown {
         point,
         value: freezing.celsius(),
@@ -279,8 +463,17 @@ fn dead_head(truth: &Truth) -> Vec<Shown> {
     let volume = Unit::Gallon.from_si(truth.plant.volume());
     let stretch = 0.000_073 * volume * 35.0 * (1.0 - truth.properties.restraint.si());
     let trapped = volume * (0.03 * truth.state.air + 0.000_5);
-    let idle = truth.state.circuit_open.iter().filter(|open| **open < 0.2).count();
-    let lock = if truth.fault == "circuit-air-locked" { 0.01 * idle as f64 * volume } else { 0.0 };
+    let idle = truth
+        .state
+        .circuit_open
+        .iter()
+        .filter(|open| **open < 0.2)
+        .count();
+    let lock = if truth.fault == "circuit-air-locked" {
+        0.01 * idle as f64 * volume
+    } else {
+        0.0
+    };
     let squeezed = (trapped + lock) * (1.0 - (15.0 + 14.7) / (50.0 + 14.7));
     let inches = (stretch + squeezed) / 0.666;
     let one = |point, value, unit, instrument| Shown {

@@ -18,6 +18,6 @@ pub mod score;
 pub mod signs;
 pub mod state;
 pub mod thermal;
-pub mod truth;
 pub mod trial;
+pub mod truth;
 pub mod written;

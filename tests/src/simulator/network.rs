@@ -98,7 +98,9 @@ pub fn solve(plant: &Plant, state: &State, celsius: f64) -> Flows {
     };
     let split = |drop: f64| -> Vec<f64> {
         let circuits = state.circuit_open.iter().zip(&state.circuit_length);
-        circuits.map(|(&open, &length)| through(drop, open, length)).collect()
+        circuits
+            .map(|(&open, &length)| through(drop, open, length))
+            .collect()
     };
     let most = plant.shut_off * 1.05;
     let drop = root(0.0, most, |drop| {

@@ -216,7 +216,11 @@ impl Plant {
             indoor,
             fluid,
             strength,
-            circulators: if tons >= 4.0 || dice.chance(0.3) { 2 } else { 1 },
+            circulators: if tons >= 4.0 || dice.chance(0.3) {
+                2
+            } else {
+                1
+            },
             shut_off: 0.0,
             free_flow: 0.0,
             pump_power: 0.0,
@@ -238,8 +242,13 @@ impl Plant {
     }
 
     fn choose_circulators(&mut self, dice: &mut Dice) {
-        let cold = if self.fluid == FluidKind::Water { 6.0 } else { 0.0 };
-        let state = FluidState::of(self.ordered(), Temperature::from_celsius(cold)).expect("liquid");
+        let cold = if self.fluid == FluidKind::Water {
+            6.0
+        } else {
+            0.0
+        };
+        let state =
+            FluidState::of(self.ordered(), Temperature::from_celsius(cold)).expect("liquid");
         let flow = self.rated_flow * dice.between(1.0, 1.15);
         let run = |run: &Run, flow| super::network::pipe_drop(run, flow, state);
         let drop = run(&self.circuit, flow / self.circuits as f64)

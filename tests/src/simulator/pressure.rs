@@ -65,7 +65,11 @@ pub fn tight(
         atmosphere: AbsolutePressure::standard_atmosphere(),
         vessel,
     };
-    let lowest = if state.fluid.kind() == FluidKind::Water { 0.5 } else { -8.0 };
+    let lowest = if state.fluid.kind() == FluidKind::Water {
+        0.5
+    } else {
+        -8.0
+    };
     let held = if habits.relaxed { HELD.0 } else { HELD.1 };
     let charge = ChargeState {
         pressure: GaugePressure::from_si(Unit::Psi.to_si(habits.charge)),

@@ -6,13 +6,25 @@ use std::collections::BTreeMap;
 /// Causes that are put right by the same work, so that a technician who treats
 /// the one treats the other. The headline figures do not use it.
 pub const SAME_CORRECTION: &[&[&str]] = &[
-    &["air-left-in-circuit", "flush-too-weak", "circuit-air-locked"],
+    &[
+        "air-left-in-circuit",
+        "flush-too-weak",
+        "circuit-air-locked",
+    ],
     &["exchanger-loaded", "unit-not-isolated-in-flush"],
-    &["charge-left-too-low", "charged-cold-without-allowance", "pipe-never-relaxed"],
+    &[
+        "charge-left-too-low",
+        "charged-cold-without-allowance",
+        "pipe-never-relaxed",
+    ],
     &["loop-too-short", "ground-conducts-poorly"],
     &["reservoir-low", "reservoir-draws-air"],
     &["three-way-valve-mis-set", "isolation-valve-part-closed"],
-    &["refrigerant-undercharge", "expansion-device-fault", "compressor-or-reversing-valve-weak"],
+    &[
+        "refrigerant-undercharge",
+        "expansion-device-fault",
+        "compressor-or-reversing-valve-weak",
+    ],
     &["control-fault", "flow-switch-or-sensor-fault"],
 ];
 
@@ -56,7 +68,10 @@ fn place(outcome: &Outcome) -> usize {
 /// Whether the two are put right by the same work.
 #[must_use]
 pub fn alike(a: &str, b: &str) -> bool {
-    a == b || SAME_CORRECTION.iter().any(|group| group.contains(&a) && group.contains(&b))
+    a == b
+        || SAME_CORRECTION
+            .iter()
+            .any(|group| group.contains(&a) && group.contains(&b))
 }
 
 impl Score {
@@ -90,7 +105,8 @@ impl Score {
             among_three: share(&|outcome| place(outcome) < 3),
             brier: mean(&|outcome| (top(outcome) - right(outcome)).powi(2)),
             calibration: calibration_error(
-                all.iter().map(|outcome| (top(outcome), place(outcome) == 0)),
+                all.iter()
+                    .map(|outcome| (top(outcome), place(outcome) == 0)),
             ),
             confidence: mean(&top),
             called_healthy: share(&|outcome| outcome.called_healthy),

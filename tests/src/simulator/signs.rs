@@ -6,37 +6,97 @@ use super::truth::Truth;
 
 /// Told by the customer without being measured.
 pub const TOLD: &[&str] = &[
-    "gurgling", "came-back-after-purge", "gauge-reads-low", "gauge-lower-than-before",
-    "gauge-reads-high", "noise-worse-in-summer", "relief-valve-weeps", "circulator-hums",
-    "circulator-rattles", "strainer-loads-again", "worse-when-cold", "freeze-guard-trip",
-    "trips-early-then-settles", "other-fluid-added", "water-colder-than-it-should", "low-heat",
-    "high-bill", "auxiliary-heat-often", "topped-up-often", "low-flow-lockout", "valve-slams",
-    "gauge-swings-widely", "high-pressure-trip", "weak-airflow", "lime-in-house",
+    "gurgling",
+    "came-back-after-purge",
+    "gauge-reads-low",
+    "gauge-lower-than-before",
+    "gauge-reads-high",
+    "noise-worse-in-summer",
+    "relief-valve-weeps",
+    "circulator-hums",
+    "circulator-rattles",
+    "strainer-loads-again",
+    "worse-when-cold",
+    "freeze-guard-trip",
+    "trips-early-then-settles",
+    "other-fluid-added",
+    "water-colder-than-it-should",
+    "low-heat",
+    "high-bill",
+    "auxiliary-heat-often",
+    "topped-up-often",
+    "low-flow-lockout",
+    "valve-slams",
+    "gauge-swings-widely",
+    "high-pressure-trip",
+    "weak-airflow",
+    "lime-in-house",
     "orange-stains-in-house",
 ];
 
 /// Complaints that make somebody call.
 pub const COMPLAINTS: &[&str] = &[
-    "gurgling", "gauge-reads-low", "gauge-lower-than-before", "gauge-reads-high",
-    "relief-valve-weeps", "circulator-hums", "circulator-rattles", "freeze-guard-trip",
-    "water-colder-than-it-should", "low-heat", "high-bill", "auxiliary-heat-often",
-    "topped-up-often", "low-flow-lockout", "valve-slams", "gauge-swings-widely",
-    "high-pressure-trip", "weak-airflow",
+    "gurgling",
+    "gauge-reads-low",
+    "gauge-lower-than-before",
+    "gauge-reads-high",
+    "relief-valve-weeps",
+    "circulator-hums",
+    "circulator-rattles",
+    "freeze-guard-trip",
+    "water-colder-than-it-should",
+    "low-heat",
+    "high-bill",
+    "auxiliary-heat-often",
+    "topped-up-often",
+    "low-flow-lockout",
+    "valve-slams",
+    "gauge-swings-widely",
+    "high-pressure-trip",
+    "weak-airflow",
 ];
 
 /// What an ordinary visit looks at, in minutes and without taking things apart.
 pub const LOOKED_AT: &[&str] = &[
-    "air-at-vent", "springy-gauge", "flow-unsteady", "circulator-vent-gives-air", "sample-milky",
-    "circuit-valve-found-shut", "strainer-screen-dirty", "sample-has-grit", "sample-foams",
-    "sample-smells", "label-disagrees", "sample-discoloured", "ewt-drifts-through-season",
-    "ewt-recovers-after-rest", "ewt-falls-fast", "wet-or-crusted-fittings",
-    "pressure-follows-temperature", "speed-set-low", "circulator-not-turning",
-    "circulator-arrows-disagree", "circulator-sounds-rough", "no-check-valve-found",
-    "tank-rings-full", "air-drawn-at-reservoir", "display-disagrees", "controls-out-of-step",
-    "settings-wrong", "switch-sticks", "oil-stain", "air-filter-dirty",
-    "valve-not-in-run-position", "port-temperatures-disagree", "isolation-valve-not-open",
-    "split-sign-reversed", "crossed-at-unit", "orange-mud", "slime-on-screen",
-    "black-magnetic-dust", "flow-when-idle",
+    "air-at-vent",
+    "springy-gauge",
+    "flow-unsteady",
+    "circulator-vent-gives-air",
+    "sample-milky",
+    "circuit-valve-found-shut",
+    "strainer-screen-dirty",
+    "sample-has-grit",
+    "sample-foams",
+    "sample-smells",
+    "label-disagrees",
+    "sample-discoloured",
+    "ewt-drifts-through-season",
+    "ewt-recovers-after-rest",
+    "ewt-falls-fast",
+    "wet-or-crusted-fittings",
+    "pressure-follows-temperature",
+    "speed-set-low",
+    "circulator-not-turning",
+    "circulator-arrows-disagree",
+    "circulator-sounds-rough",
+    "no-check-valve-found",
+    "tank-rings-full",
+    "air-drawn-at-reservoir",
+    "display-disagrees",
+    "controls-out-of-step",
+    "settings-wrong",
+    "switch-sticks",
+    "oil-stain",
+    "air-filter-dirty",
+    "valve-not-in-run-position",
+    "port-temperatures-disagree",
+    "isolation-valve-not-open",
+    "split-sign-reversed",
+    "crossed-at-unit",
+    "orange-mud",
+    "slime-on-screen",
+    "black-magnetic-dust",
+    "flow-when-idle",
 ];
 
 /// Probability that a sign is really there; none where there is nothing to look at.
@@ -68,17 +128,25 @@ fn can_be_seen(truth: &Truth, finding: &str) -> bool {
     let plant = &truth.plant;
     let vented = plant.centre == Centre::Vented;
     match finding {
-        "gauge-reads-low" | "gauge-lower-than-before" | "gauge-reads-high" | "springy-gauge"
-        | "pressure-follows-temperature" | "loss-with-building-isolated"
-        | "loss-indoors-alone" | "relief-valve-weeps" => !vented,
+        "gauge-reads-low"
+        | "gauge-lower-than-before"
+        | "gauge-reads-high"
+        | "springy-gauge"
+        | "pressure-follows-temperature"
+        | "loss-with-building-isolated"
+        | "loss-indoors-alone"
+        | "relief-valve-weeps" => !vented,
         "tank-rings-full" | "tank-valve-gives-fluid" | "gauge-swings-widely" => {
             plant.centre == Centre::Tank
         }
         "air-drawn-at-reservoir" => vented,
         "strainer-screen-dirty" | "strainer-loads-again" => plant.strainer,
         "circulator-arrows-disagree" | "more-flow-with-one-off" => plant.circulators == 2,
-        "circuit-valve-found-shut" | "circuit-slow-both-ways" | "circuit-wakes-when-purged"
-        | "circuit-flow-low" | "one-circuit-loses" => plant.circuits > 1,
+        "circuit-valve-found-shut"
+        | "circuit-slow-both-ways"
+        | "circuit-wakes-when-purged"
+        | "circuit-flow-low"
+        | "one-circuit-loses" => plant.circuits > 1,
         _ => true,
     }
 }
@@ -128,7 +196,13 @@ fn flow_sign(truth: &Truth, finding: &str) -> Option<f64> {
             here(by_air, 0.9, 0.01)
         }
         "circuit-flow-low" => {
-            let even = truth.running.flows.circuits.iter().copied().fold(f64::INFINITY, f64::min);
+            let even = truth
+                .running
+                .flows
+                .circuits
+                .iter()
+                .copied()
+                .fold(f64::INFINITY, f64::min);
             let mean = truth.running.flows.circuits.iter().sum::<f64>()
                 / truth.running.flows.circuits.len() as f64;
             0.01 + 0.95 * ramp(-even / mean.max(1e-9), -0.85, -0.6)
@@ -145,7 +219,9 @@ fn flow_sign(truth: &Truth, finding: &str) -> Option<f64> {
         "circulator-not-turning" => here(is("one-circulator-dead"), 0.95, 0.003),
         "circulator-arrows-disagree" => here(is("circulators-opposed"), 0.93, 0.003),
         "more-flow-with-one-off" => here(is("circulators-opposed"), 0.93, 0.003),
-        "circulator-sounds-rough" => 0.01 + 0.8 * ramp(state.bearing, 0.0, 0.6) + 0.3 * state.solids,
+        "circulator-sounds-rough" => {
+            0.01 + 0.8 * ramp(state.bearing, 0.0, 0.6) + 0.3 * state.solids
+        }
         "shaft-stiff" => 0.01 + 0.7 * ramp(state.bearing, 0.2, 0.9),
         "flow-when-idle" => here(is("check-valve-missing"), 0.85, 0.01),
         "ewt-creeps-when-idle" => here(is("check-valve-missing"), 0.5, 0.01),
@@ -200,22 +276,60 @@ fn pressure_sign(truth: &Truth, finding: &str) -> Option<f64> {
             0.02 + 0.85 * share
         }
         "gauge-swings-widely" => {
-            0.01 + if state.waterlogged { 0.85 } else { 0.7 * ramp(state.pre_charge.abs(), 5.0, 14.0) }
+            0.01 + if state.waterlogged {
+                0.85
+            } else {
+                0.7 * ramp(state.pre_charge.abs(), 5.0, 14.0)
+            }
         }
         "tank-rings-full" => {
-            if state.waterlogged { 0.88 } else { 0.03 + 0.3 * ramp(-state.pre_charge, 8.0, 16.0) }
+            if state.waterlogged {
+                0.88
+            } else {
+                0.03 + 0.3 * ramp(-state.pre_charge, 8.0, 16.0)
+            }
         }
-        "tank-valve-gives-fluid" => if state.waterlogged { 0.8 } else { 0.002 },
+        "tank-valve-gives-fluid" => {
+            if state.waterlogged {
+                0.8
+            } else {
+                0.002
+            }
+        }
         "topped-up-often" => 0.01 + 0.7 * ramp(state.added, 0.5, 4.0),
         "wet-or-crusted-fittings" => match fault {
             "leak-indoors" => 0.8,
             "over-pressurised" => 0.2,
             _ => 0.02,
         },
-        "loss-with-building-isolated" => if fault == "leak-in-ground" { 0.93 } else { 0.01 },
-        "loss-indoors-alone" => if fault == "leak-indoors" { 0.93 } else { 0.01 },
-        "ground-wet-over-loop" => if fault == "leak-in-ground" { 0.2 } else { 0.005 },
-        "one-circuit-loses" => if fault == "leak-in-ground" { 0.85 } else { 0.005 },
+        "loss-with-building-isolated" => {
+            if fault == "leak-in-ground" {
+                0.93
+            } else {
+                0.01
+            }
+        }
+        "loss-indoors-alone" => {
+            if fault == "leak-indoors" {
+                0.93
+            } else {
+                0.01
+            }
+        }
+        "ground-wet-over-loop" => {
+            if fault == "leak-in-ground" {
+                0.2
+            } else {
+                0.005
+            }
+        }
+        "one-circuit-loses" => {
+            if fault == "leak-in-ground" {
+                0.85
+            } else {
+                0.005
+            }
+        }
         _ => return None,
     })
 }
@@ -226,8 +340,20 @@ fn fluid_sign(truth: &Truth, finding: &str) -> Option<f64> {
     let cold = truth.plant.heating_now;
     let aggressive = ramp(-state.ph, -7.2, -6.2);
     Some(match finding {
-        "improves-when-warm" => 0.02 + if is("antifreeze-too-strong") { 0.7 } else { 0.0 },
-        "flow-recovers-after-rest" => if truth.running.ice { 0.75 } else { 0.01 },
+        "improves-when-warm" => {
+            0.02 + if is("antifreeze-too-strong") {
+                0.7
+            } else {
+                0.0
+            }
+        }
+        "flow-recovers-after-rest" => {
+            if truth.running.ice {
+                0.75
+            } else {
+                0.01
+            }
+        }
         "worse-when-cold" => {
             let thick = is("antifreeze-too-strong") && cold;
             0.04 + if thick || truth.running.ice { 0.5 } else { 0.0 }
@@ -236,34 +362,97 @@ fn fluid_sign(truth: &Truth, finding: &str) -> Option<f64> {
             let leaving = if cold { truth.running.leaving } else { 20.0 };
             let freezing = state.fluid.freezing_point().celsius();
             let near = ramp(-(leaving - freezing), -4.0, 0.0);
-            let slug = if is("antifreeze-unmixed") && cold { 0.5 } else { 0.0 };
+            let slug = if is("antifreeze-unmixed") && cold {
+                0.5
+            } else {
+                0.0
+            };
             0.005 + 0.7 * near.max(ramp(-leaving, 4.0, 9.0)) + slug
         }
-        "trips-early-then-settles" => if is("antifreeze-unmixed") { 0.5 } else { 0.01 },
-        "other-fluid-added" => if is("antifreeze-wrong-kind") { 0.4 } else { 0.01 },
-        "label-disagrees" => if is("antifreeze-wrong-kind") { 0.5 } else { 0.01 },
+        "trips-early-then-settles" => {
+            if is("antifreeze-unmixed") {
+                0.5
+            } else {
+                0.01
+            }
+        }
+        "other-fluid-added" => {
+            if is("antifreeze-wrong-kind") {
+                0.4
+            } else {
+                0.01
+            }
+        }
+        "label-disagrees" => {
+            if is("antifreeze-wrong-kind") {
+                0.5
+            } else {
+                0.01
+            }
+        }
         "sample-foams" => match fault {
             "antifreeze-wrong-kind" | "antifreeze-degraded" => 0.35,
             _ => 0.01 + 0.1 * state.air,
         },
         "sample-smells" => {
             let by_age = if is("antifreeze-degraded") { 0.5 } else { 0.0 };
-            let wrong = if is("antifreeze-wrong-kind") { 0.35 } else { 0.0 };
+            let wrong = if is("antifreeze-wrong-kind") {
+                0.35
+            } else {
+                0.0
+            };
             0.01 + by_age + wrong + 0.65 * state.slime
         }
-        "sample-discoloured" => 0.02 + 0.7 * aggressive + 0.35 * state.slime + 0.2 * ramp(state.iron, 0.5, 4.0),
-        "orange-mud" => {
-            0.005 + if is("iron-fill-water") { 0.75 } else { 0.15 * ramp(state.iron, 1.0, 5.0) }
+        "sample-discoloured" => {
+            0.02 + 0.7 * aggressive + 0.35 * state.slime + 0.2 * ramp(state.iron, 0.5, 4.0)
         }
-        "slime-on-screen" => 0.005 + 0.8 * state.slime + if is("iron-fill-water") { 0.15 } else { 0.0 },
-        "black-magnetic-dust" => if is("corrosion") { 0.75 } else { 0.015 + 0.25 * aggressive },
-        "bacteria-test-positive" => if state.slime > 0.0 { 0.9 } else { 0.02 },
-        "scale-on-parts" => if is("scaling-fill-water") { 0.65 } else { 0.02 },
-        "better-after-acid-wash" => if is("scaling-fill-water") { 0.85 } else { 0.05 },
+        "orange-mud" => {
+            0.005
+                + if is("iron-fill-water") {
+                    0.75
+                } else {
+                    0.15 * ramp(state.iron, 1.0, 5.0)
+                }
+        }
+        "slime-on-screen" => {
+            0.005 + 0.8 * state.slime + if is("iron-fill-water") { 0.15 } else { 0.0 }
+        }
+        "black-magnetic-dust" => {
+            if is("corrosion") {
+                0.75
+            } else {
+                0.015 + 0.25 * aggressive
+            }
+        }
+        "bacteria-test-positive" => {
+            if state.slime > 0.0 {
+                0.9
+            } else {
+                0.02
+            }
+        }
+        "scale-on-parts" => {
+            if is("scaling-fill-water") {
+                0.65
+            } else {
+                0.02
+            }
+        }
+        "better-after-acid-wash" => {
+            if is("scaling-fill-water") {
+                0.85
+            } else {
+                0.05
+            }
+        }
         "lime-in-house" => 0.05 + 0.75 * ramp(state.hardness, 120.0, 280.0),
         "orange-stains-in-house" => {
             let well = if truth.habits.well { 1.0 } else { 0.3 };
-            0.02 + if is("iron-fill-water") { 0.6 * well } else { 0.0 }
+            0.02 + if is("iron-fill-water") {
+                0.6 * well
+            } else {
+                0.0
+            }
         }
         _ => return None,
     })
@@ -278,7 +467,11 @@ fn heat_sign(truth: &Truth, finding: &str) -> Option<f64> {
     } else {
         ramp(running.entering, 31.0, 37.0)
     };
-    let rated = if heating { truth.plant.heating } else { truth.plant.cooling };
+    let rated = if heating {
+        truth.plant.heating
+    } else {
+        truth.plant.cooling
+    };
     let short = ramp(-running.capacity / rated, -0.95, -0.65);
     let weak = short.max(0.6 * off);
     Some(match finding {
@@ -301,8 +494,16 @@ fn heat_sign(truth: &Truth, finding: &str) -> Option<f64> {
         "low-heat" => 0.03 + 0.75 * weak,
         "high-bill" => 0.05 + 0.55 * weak,
         "auxiliary-heat-often" => {
-            let control = if truth.fault == "control-fault" { 0.4 } else { 0.0 };
-            if heating { 0.03 + 0.5 * weak + control } else { 0.01 }
+            let control = if truth.fault == "control-fault" {
+                0.4
+            } else {
+                0.0
+            };
+            if heating {
+                0.03 + 0.5 * weak + control
+            } else {
+                0.01
+            }
         }
         _ => return None,
     })
@@ -320,18 +521,64 @@ fn unit_sign(truth: &Truth, finding: &str) -> Option<f64> {
             } else {
                 0.5 * ramp(-share, -0.75, -0.4) + 0.3 * ramp(truth.running.entering, 32.0, 38.0)
             };
-            let air = if truth.plant.heating_now { 0.55 * starved_air } else { 0.0 };
+            let air = if truth.plant.heating_now {
+                0.55 * starved_air
+            } else {
+                0.0
+            };
             0.01 + water + air
         }
         "weak-airflow" => 0.02 + 0.6 * starved_air,
         "air-filter-dirty" => 0.08 + 0.85 * starved_air,
-        "lockout-though-flow-proven" => if is("flow-switch-or-sensor-fault") { 0.85 } else { 0.005 },
-        "display-disagrees" => if is("flow-switch-or-sensor-fault") { 0.5 } else { 0.015 },
-        "switch-sticks" => if is("flow-switch-or-sensor-fault") { 0.65 } else { 0.005 },
-        "controls-out-of-step" => if is("control-fault") { 0.85 } else { 0.01 },
-        "settings-wrong" => if is("control-fault") { 0.6 } else { 0.015 },
-        "oil-stain" => if is("refrigerant-undercharge") { 0.45 } else { 0.005 },
-        "hot-gas-both-ways" => if is("compressor-or-reversing-valve-weak") { 0.75 } else { 0.005 },
+        "lockout-though-flow-proven" => {
+            if is("flow-switch-or-sensor-fault") {
+                0.85
+            } else {
+                0.005
+            }
+        }
+        "display-disagrees" => {
+            if is("flow-switch-or-sensor-fault") {
+                0.5
+            } else {
+                0.015
+            }
+        }
+        "switch-sticks" => {
+            if is("flow-switch-or-sensor-fault") {
+                0.65
+            } else {
+                0.005
+            }
+        }
+        "controls-out-of-step" => {
+            if is("control-fault") {
+                0.85
+            } else {
+                0.01
+            }
+        }
+        "settings-wrong" => {
+            if is("control-fault") {
+                0.6
+            } else {
+                0.015
+            }
+        }
+        "oil-stain" => {
+            if is("refrigerant-undercharge") {
+                0.45
+            } else {
+                0.005
+            }
+        }
+        "hot-gas-both-ways" => {
+            if is("compressor-or-reversing-valve-weak") {
+                0.75
+            } else {
+                0.005
+            }
+        }
         _ => return None,
     })
 }

@@ -155,7 +155,11 @@ impl State {
         Self {
             air: 0.0,
             pump_air: 0.0,
-            solids: if dice.chance(0.1) { dice.between(0.0, 0.2) } else { 0.0 },
+            solids: if dice.chance(0.1) {
+                dice.between(0.0, 0.2)
+            } else {
+                0.0
+            },
             strainer_block: dice.between(0.7, 1.6),
             exchanger_block: dice.between(0.92, 1.1),
             valve_loss: 0.0,
@@ -166,21 +170,49 @@ impl State {
             pump_speed: 1.0,
             pump_input: dice.between(0.9, 1.1),
             bearing: 0.0,
-            fluid: solution(plant.fluid, plant.strength + if plant.strength > 0.0 { dice.between(-0.01, 0.02) } else { 0.0 }),
+            fluid: solution(
+                plant.fluid,
+                plant.strength
+                    + if plant.strength > 0.0 {
+                        dice.between(-0.01, 0.02)
+                    } else {
+                        0.0
+                    },
+            ),
             unmixed: 0.0,
-            ph: if alcohol { dice.between(7.3, 8.4) } else { dice.between(7.9, 9.4) },
+            ph: if alcohol {
+                dice.between(7.3, 8.4)
+            } else {
+                dice.between(7.9, 9.4)
+            },
             ground: dice.between(0.9, 1.1),
             fouling: dice.between(0.9, 1.15),
-            iron: if well { dice.between(0.02, 0.35) } else { dice.between(0.01, 0.15) },
-            hardness: if well { dice.between(60.0, 260.0) } else { dice.between(40.0, 150.0) },
-            alkalinity: if well { dice.between(60.0, 220.0) } else { dice.between(40.0, 120.0) },
+            iron: if well {
+                dice.between(0.02, 0.35)
+            } else {
+                dice.between(0.01, 0.15)
+            },
+            hardness: if well {
+                dice.between(60.0, 260.0)
+            } else {
+                dice.between(40.0, 150.0)
+            },
+            alkalinity: if well {
+                dice.between(60.0, 220.0)
+            } else {
+                dice.between(40.0, 120.0)
+            },
             water_ph: dice.between(6.9, 7.8),
             chloride: dice.between(5.0, 60.0),
             slime: 0.0,
             pressure: 0.0,
             loss: 0.0,
             added: 0.0,
-            level: if plant.centre == Centre::Vented { dice.between(-2.0, 2.0) } else { 0.0 },
+            level: if plant.centre == Centre::Vented {
+                dice.between(-2.0, 2.0)
+            } else {
+                0.0
+            },
             pre_charge: dice.between(-1.5, 1.0),
             waterlogged: false,
             charge: dice.between(0.96, 1.03),
@@ -197,9 +229,17 @@ impl Habits {
     pub fn usual(dice: &mut Dice) -> Self {
         Self {
             velocity: (!dice.chance(0.03)).then(|| {
-                if dice.chance(0.8) { dice.between(2.0, 3.2) } else { dice.between(1.3, 2.0) }
+                if dice.chance(0.8) {
+                    dice.between(2.0, 3.2)
+                } else {
+                    dice.between(1.3, 2.0)
+                }
             }),
-            hours: if dice.chance(0.75) { dice.between(2.0, 4.0) } else { dice.between(0.7, 2.0) },
+            hours: if dice.chance(0.75) {
+                dice.between(2.0, 4.0)
+            } else {
+                dice.between(0.7, 2.0)
+            },
             cart: [1.5, 1.5, 2.0, 2.0, 1.0][dice.below(5)],
             singly: dice.chance(0.25),
             isolated: dice.chance(0.85),
@@ -210,7 +250,11 @@ impl Habits {
             relaxed: dice.chance(0.75),
             charge: dice.between(45.0, 65.0),
             charge_temperature: 0.0,
-            mixed: if dice.chance(0.75) { dice.between(3.0, 5.0) } else { dice.between(1.0, 3.0) },
+            mixed: if dice.chance(0.75) {
+                dice.between(3.0, 5.0)
+            } else {
+                dice.between(1.0, 3.0)
+            },
             checked: dice.chance(0.7),
         }
     }
@@ -220,7 +264,11 @@ impl Habits {
 #[must_use]
 pub fn dates(plant: &Plant, age: Age, dice: &mut Dice) -> Dates {
     let year = 2025;
-    let months: &[u32] = if plant.heating_now { &[11, 12, 1, 2, 3] } else { &[6, 7, 8, 9] };
+    let months: &[u32] = if plant.heating_now {
+        &[11, 12, 1, 2, 3]
+    } else {
+        &[6, 7, 8, 9]
+    };
     let month = months[dice.below(months.len())];
     let day = 1 + dice.below(28) as u32;
     let visit = NaiveDate::from_ymd_opt(year, month, day).expect("a day");
@@ -236,7 +284,10 @@ pub fn dates(plant: &Plant, age: Age, dice: &mut Dice) -> Dates {
         Age::Old => dice.between(700.0, 4_200.0),
         Age::Any => any(dice),
     };
-    Dates { start: visit - Duration::days(days as i64), visit }
+    Dates {
+        start: visit - Duration::days(days as i64),
+        visit,
+    }
 }
 
 /// Temperature of the fill at the first start: cool water and ground in winter,

@@ -60,7 +60,11 @@ pub fn run(plant: &Plant, state: &State) -> Running {
         heat = heat_moved(plant, state, entering, flows.unit);
         // The ground: fewer live metres and a laminar film take less heat.
         let wanted: f64 = flows.circuits.iter().sum::<f64>() / flows.circuits.len() as f64;
-        let live = flows.circuits.iter().map(|q| (q / wanted.max(1e-9)).min(1.0)).sum::<f64>()
+        let live = flows
+            .circuits
+            .iter()
+            .map(|q| (q / wanted.max(1e-9)).min(1.0))
+            .sum::<f64>()
             / flows.circuits.len() as f64;
         let film = if flows.reynolds < LAMINAR { 1.3 } else { 1.0 };
         let ground = plant.resistance * film / (state.ground * live.powf(0.8).max(0.15));
@@ -85,7 +89,9 @@ pub fn run(plant: &Plant, state: &State) -> Running {
         plant.cooling * (1.0 + 1.0 / plant.cop.1)
     };
     let load = heat / nominal;
-    let slow = (plant.rated_flow / flows.unit.max(0.1 * plant.rated_flow)).powf(0.5).min(2.0);
+    let slow = (plant.rated_flow / flows.unit.max(0.1 * plant.rated_flow))
+        .powf(0.5)
+        .min(2.0);
     let clean = match (plant.heating_now, plant.plate) {
         (true, true) => 4.3,
         (true, false) => 6.2,
@@ -99,7 +105,11 @@ pub fn run(plant: &Plant, state: &State) -> Running {
     let (superheat, subcooling) = superheat_and_subcooling(plant, state, flows.unit);
     let (capacity, input) = capacity_and_input(plant, state, heat);
     let rated_rise = if plant.heating_now { 15.0 } else { 10.5 };
-    let rated = if plant.heating_now { plant.heating } else { plant.cooling };
+    let rated = if plant.heating_now {
+        plant.heating
+    } else {
+        plant.cooling
+    };
     let air = rated_rise * capacity / rated / state.airflow;
     let returns = flows
         .circuits
@@ -157,7 +167,11 @@ fn heat_moved(plant: &Plant, state: &State, entering: f64, flow: f64) -> f64 {
 /// Capacity of the refrigerant side over a sound one. Judgement, with published
 /// laboratory work that undercharge costs heating more than cooling.
 fn refrigerant_factor(state: &State) -> f64 {
-    let charge = if state.charge < 0.95 { 1.0 - 1.1 * (0.95 - state.charge) } else { 1.0 };
+    let charge = if state.charge < 0.95 {
+        1.0 - 1.1 * (0.95 - state.charge)
+    } else {
+        1.0
+    };
     charge * (1.0 - 0.28 * state.metering.abs()) * state.compressor.min(1.0)
 }
 
@@ -172,9 +186,17 @@ fn superheat_and_subcooling(plant: &Plant, state: &State, flow: f64) -> (f64, f6
     let under = (0.95 - state.charge).max(0.0);
     let short = (1.0 - flow / plant.rated_flow).clamp(0.0, 0.8);
     let low_flow = if plant.heating_now { 2.5 * short } else { 0.0 };
-    let metering = if state.metering < 0.0 { -12.0 * state.metering } else { -5.0 * state.metering };
+    let metering = if state.metering < 0.0 {
+        -12.0 * state.metering
+    } else {
+        -5.0 * state.metering
+    };
     let superheat = (5.6 + 45.0 * under + metering - low_flow).max(0.0);
-    let held_back = if state.metering < 0.0 { -6.0 * state.metering } else { -0.8 * state.metering };
+    let held_back = if state.metering < 0.0 {
+        -6.0 * state.metering
+    } else {
+        -0.8 * state.metering
+    };
     let subcooling = (5.2 - 26.0 * under + held_back).max(0.0);
     (superheat, subcooling)
 }
@@ -189,6 +211,10 @@ fn capacity_and_input(plant: &Plant, state: &State, heat: f64) -> (f64, f64) {
         plant.cooling / plant.cop.1
     };
     let input = rated * (1.0 - 0.7 * under - weak) * load;
-    let capacity = if plant.heating_now { heat + input } else { heat - input };
+    let capacity = if plant.heating_now {
+        heat + input
+    } else {
+        heat - input
+    };
     (capacity.max(0.1 * rated), input)
 }

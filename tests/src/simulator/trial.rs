@@ -6,7 +6,6 @@ use super::signs::leads_to_a_call;
 use super::truth::Truth;
 use crate::invented::Dice;
 use chrono::NaiveDate;
-use std::sync::OnceLock;
 use returnline_core::api::{Call, Wording, knowledge, read_visit_file};
 use returnline_core::diagnosis::{
     CauseKind, Diagnosis, EvidenceKind, Graph, Licence, Means, NextStep, Policy, SourceText,
@@ -15,6 +14,7 @@ use returnline_core::diagnosis::{
 use returnline_core::evidence::{Evaluator, gather};
 use returnline_core::model::LoopModel;
 use returnline_core::records::ReadingPoint;
+use std::sync::OnceLock;
 
 /// A graph read from a folder instead of the one built in, to try a change of it
 /// without building the program anew.
@@ -26,9 +26,14 @@ static OTHER_GRAPH: OnceLock<Graph> = OnceLock::new();
 /// If the folder cannot be read, or holds no valid graph.
 pub fn use_graph_of(folder: &str) {
     let read = |name: &str| std::fs::read_to_string(format!("{folder}/{name}")).expect(name);
-    let texts: Vec<(&str, String)> = shipped::FILES.iter().map(|f| (f.name, read(f.name))).collect();
-    let sources: Vec<SourceText<'_>> =
-        texts.iter().map(|(name, text)| SourceText { name, text }).collect();
+    let texts: Vec<(&str, String)> = shipped::FILES
+        .iter()
+        .map(|f| (f.name, read(f.name)))
+        .collect();
+    let sources: Vec<SourceText<'_>> = texts
+        .iter()
+        .map(|(name, text)| SourceText { name, text })
+        .collect();
     let graph = Graph::load(&sources).unwrap_or_else(|problems| panic!("{problems:#?}"));
     OTHER_GRAPH.set(graph).ok();
 }
@@ -145,7 +150,10 @@ fn assess(call: &SimulatedCall) -> Diagnosis {
             .expect("evidence that can be weighed");
     }
     let assessed = Call::assess(&file, today, Wording::default());
-    assessed.diagnosis().expect("evidence that can be weighed").clone()
+    assessed
+        .diagnosis()
+        .expect("evidence that can be weighed")
+        .clone()
 }
 
 /// Does the check that comes next; false if there is none.
@@ -195,7 +203,9 @@ fn outcome(call: &SimulatedCall, faulty: bool, diagnosis: &Diagnosis) -> Outcome
         fault: call.truth.fault,
         faulty,
         ranked: ranking(diagnosis, faulty),
-        first_of_all: ranking(diagnosis, false).first().map(|(cause, _)| cause.clone()),
+        first_of_all: ranking(diagnosis, false)
+            .first()
+            .map(|(cause, _)| cause.clone()),
         called_healthy: matches!(diagnosis.verdict, Verdict::NothingToCorrect { .. }),
         called_elsewhere: matches!(diagnosis.verdict, Verdict::NotTheLoop { .. }),
         no_fault: diagnosis.health.no_fault,

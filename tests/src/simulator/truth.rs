@@ -58,7 +58,11 @@ impl Truth {
         };
         let mut habits = Habits::usual(dice);
         shape_habits(fault.id, &mut habits, dice);
-        let age = if fault.id.is_empty() { Age::Any } else { fault.age };
+        let age = if fault.id.is_empty() {
+            Age::Any
+        } else {
+            fault.age
+        };
         let dates = dates(&plant, age, dice);
         habits.charge_temperature = fill_temperature(dates.start, dice);
         let mut state = State::sound(&plant, habits.well, dice);
@@ -155,35 +159,59 @@ impl Truth {
     fn wanted(&self) -> Wanted {
         let tank = self.plant.centre == Centre::Tank;
         let sound = if tank {
-            Wanted { charge: (20.0, 34.0), today: (13.0, 42.0), fallen: -90.0 }
+            Wanted {
+                charge: (20.0, 34.0),
+                today: (13.0, 42.0),
+                fallen: -90.0,
+            }
         } else {
-            Wanted { charge: (40.0, 68.0), today: (17.0, 66.0), fallen: -90.0 }
+            Wanted {
+                charge: (40.0, 68.0),
+                today: (17.0, 66.0),
+                fallen: -90.0,
+            }
         };
         match self.fault {
-            "charge-left-too-low" => {
-                Wanted { charge: (10.0, 36.0), today: (-4.0, 12.5), fallen: -90.0 }
-            }
-            "pipe-never-relaxed" => {
-                Wanted { charge: (40.0, 60.0), today: (-4.0, 14.0), fallen: 20.0 }
-            }
-            "charged-cold-without-allowance" => {
-                Wanted { charge: (38.0, 60.0), today: (-6.0, 12.5), fallen: 20.0 }
-            }
-            "over-pressurised" if tank => {
-                Wanted { charge: (45.0, 75.0), today: (46.0, 95.0), fallen: -90.0 }
-            }
-            "over-pressurised" => {
-                Wanted { charge: (66.0, 98.0), today: (77.0, 125.0), fallen: -90.0 }
-            }
-            "ordinary-relaxation" => {
-                Wanted { charge: (45.0, 66.0), today: (20.0, 55.0), fallen: 7.0 }
-            }
-            "seasonal-swing" => {
-                Wanted { charge: (45.0, 68.0), today: (17.0, 50.0), fallen: 12.0 }
-            }
-            "expansion-tank-waterlogged" | "expansion-tank-pre-charge-wrong" => {
-                Wanted { charge: (16.0, 34.0), today: (-3.0, 62.0), fallen: -90.0 }
-            }
+            "charge-left-too-low" => Wanted {
+                charge: (10.0, 36.0),
+                today: (-4.0, 12.5),
+                fallen: -90.0,
+            },
+            "pipe-never-relaxed" => Wanted {
+                charge: (40.0, 60.0),
+                today: (-4.0, 14.0),
+                fallen: 20.0,
+            },
+            "charged-cold-without-allowance" => Wanted {
+                charge: (38.0, 60.0),
+                today: (-6.0, 12.5),
+                fallen: 20.0,
+            },
+            "over-pressurised" if tank => Wanted {
+                charge: (45.0, 75.0),
+                today: (46.0, 95.0),
+                fallen: -90.0,
+            },
+            "over-pressurised" => Wanted {
+                charge: (66.0, 98.0),
+                today: (77.0, 125.0),
+                fallen: -90.0,
+            },
+            "ordinary-relaxation" => Wanted {
+                charge: (45.0, 66.0),
+                today: (20.0, 55.0),
+                fallen: 7.0,
+            },
+            "seasonal-swing" => Wanted {
+                charge: (45.0, 68.0),
+                today: (17.0, 50.0),
+                fallen: 12.0,
+            },
+            "expansion-tank-waterlogged" | "expansion-tank-pre-charge-wrong" => Wanted {
+                charge: (16.0, 34.0),
+                today: (-3.0, 62.0),
+                fallen: -90.0,
+            },
             _ => sound,
         }
     }

@@ -50,7 +50,11 @@ fn system(truth: &Truth, chance: f64, dice: &mut Dice) -> Value {
     let plant = &truth.designed;
     let psi = |pa: f64| Unit::Psi.from_si(pa);
     let gpm = |flow: f64| Unit::GallonPerMinute.from_si(flow);
-    let mut unit = Paper { map: Map::new(), chance, dice };
+    let mut unit = Paper {
+        map: Map::new(),
+        chance,
+        dice,
+    };
     unit.note("heating_capacity", measure(plant.heating / 1e3, "kW"));
     unit.note("cooling_capacity", measure(plant.tons, "ton"));
     unit.note("heating_cop", measure(plant.cop.0, "1"));
@@ -72,7 +76,11 @@ fn system(truth: &Truth, chance: f64, dice: &mut Dice) -> Value {
         }),
     );
     let heat_pump = Value::Object(unit.map);
-    let mut paper = Paper { map: Map::new(), chance, dice };
+    let mut paper = Paper {
+        map: Map::new(),
+        chance,
+        dice,
+    };
     paper.map.insert("heat_pump".into(), heat_pump);
     paper.note("installed_on", json!(truth.dates.start.to_string()));
     // What stands in the room is seen.
@@ -111,10 +119,20 @@ fn circuits(truth: &Truth) -> Vec<Value> {
             "length": measure(feet(plant.circuit.length * share), "ft"),
         })
     };
-    if truth.state.circuit_length.iter().all(|share| (share - 1.0).abs() < 1e-9) {
+    if truth
+        .state
+        .circuit_length
+        .iter()
+        .all(|share| (share - 1.0).abs() < 1e-9)
+    {
         vec![group(plant.circuits, 1.0)]
     } else {
-        truth.state.circuit_length.iter().map(|&share| group(1, share)).collect()
+        truth
+            .state
+            .circuit_length
+            .iter()
+            .map(|&share| group(1, share))
+            .collect()
     }
 }
 
@@ -160,7 +178,11 @@ fn circulators(plant: &Plant, curve: bool) -> Value {
 
 fn commissioning(truth: &Truth, chance: f64, dice: &mut Dice) -> Value {
     let habits = &truth.habits;
-    let mut paper = Paper { map: Map::new(), chance, dice };
+    let mut paper = Paper {
+        map: Map::new(),
+        chance,
+        dice,
+    };
     paper.note("date", json!(truth.dates.start.to_string()));
     // A crew that never flushed wrote nothing about it.
     match habits.velocity {
@@ -182,11 +204,17 @@ fn commissioning(truth: &Truth, chance: f64, dice: &mut Dice) -> Value {
     paper.note("filtered", json!(habits.filtered));
     paper.note("circulators_bled", json!(habits.bled));
     paper.note("water_tested", json!(habits.tested));
-    paper.note("water_source", json!(if habits.well { "well" } else { "mains" }));
+    paper.note(
+        "water_source",
+        json!(if habits.well { "well" } else { "mains" }),
+    );
     paper.note("pipe_relaxed", json!(habits.relaxed));
     if truth.plant.centre != Centre::Vented {
         paper.note("charge_pressure", measure(habits.charge, "psi"));
-        paper.note("charge_temperature", measure(habits.charge_temperature, "degC"));
+        paper.note(
+            "charge_temperature",
+            measure(habits.charge_temperature, "degC"),
+        );
     }
     paper.note("mix_duration", measure(habits.mixed, "h"));
     paper.note("concentration_checked", json!(habits.checked));
@@ -196,13 +224,30 @@ fn commissioning(truth: &Truth, chance: f64, dice: &mut Dice) -> Value {
 /// How the trouble began, as people tell it.
 pub fn began(fault: &str, dice: &mut Dice) -> Option<&'static str> {
     let usual = match fault {
-        "air-left-in-circuit" | "flush-too-weak" | "circulators-not-bled" | "circuit-air-locked"
-        | "supply-return-crossed" | "circulator-too-small" | "circulators-opposed"
-        | "check-valve-missing" | "unit-not-isolated-in-flush" | "circuits-unbalanced"
-        | "circuit-kinked" | "ground-conducts-poorly" | "loop-too-short" => "since-start-up",
-        "circulator-worn" | "strainer-loaded" | "exchanger-loaded" | "antifreeze-degraded"
-        | "scaling-fill-water" | "iron-fill-water" | "corrosion" | "biological-fouling"
-        | "air-filter-or-coil-dirty" | "refrigerant-undercharge" | "leak-indoors"
+        "air-left-in-circuit"
+        | "flush-too-weak"
+        | "circulators-not-bled"
+        | "circuit-air-locked"
+        | "supply-return-crossed"
+        | "circulator-too-small"
+        | "circulators-opposed"
+        | "check-valve-missing"
+        | "unit-not-isolated-in-flush"
+        | "circuits-unbalanced"
+        | "circuit-kinked"
+        | "ground-conducts-poorly"
+        | "loop-too-short" => "since-start-up",
+        "circulator-worn"
+        | "strainer-loaded"
+        | "exchanger-loaded"
+        | "antifreeze-degraded"
+        | "scaling-fill-water"
+        | "iron-fill-water"
+        | "corrosion"
+        | "biological-fouling"
+        | "air-filter-or-coil-dirty"
+        | "refrigerant-undercharge"
+        | "leak-indoors"
         | "leak-in-ground" => "came-on-slowly",
         "one-circulator-dead" | "flow-switch-or-sensor-fault" | "check-valve-stuck-shut" => {
             "came-on-suddenly"
@@ -210,7 +255,11 @@ pub fn began(fault: &str, dice: &mut Dice) -> Option<&'static str> {
         _ => "",
     };
     let any = ["since-start-up", "came-on-slowly", "came-on-suddenly"][dice.below(3)];
-    let told = if !usual.is_empty() && dice.chance(0.75) { usual } else { any };
+    let told = if !usual.is_empty() && dice.chance(0.75) {
+        usual
+    } else {
+        any
+    };
     // Ordinary behaviour and calls about nothing have no beginning that is told.
     let ordinary = matches!(fault, "" | "ordinary-relaxation" | "seasonal-swing");
     (!ordinary || dice.chance(0.3)).then_some(told)
