@@ -139,3 +139,18 @@ fn practice_calls_come_out_as_a_senior_technician_would_have_them() {
     }
     assert!(missed.is_empty(), "{missed:#?}");
 }
+
+/// What the run below showed is in `core/docs/diagnosis-figures.md`; the shares
+/// asked for here lie three standard deviations of a share of 80 calls under it.
+#[test]
+fn simulated_calls_come_out_no_worse_than_they_did() {
+    let setting = Setting {
+        effort: Effort::HALF,
+        lying: false,
+        follow: 0,
+        alike: false,
+    };
+    let score = Score::of(&many(setting, true, 80, 1));
+    assert!(score.first >= 0.68 - 3.0 * 0.052, "{score:?}");
+    assert!(score.among_three >= 0.90 - 3.0 * 0.034, "{score:?}");
+}
