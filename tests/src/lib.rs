@@ -6,6 +6,7 @@ pub mod pages;
 pub mod practice;
 pub mod program;
 pub mod simulator;
+pub mod spoil;
 
 /// Rows of a committed reference table: comment lines and the header line left out, cells
 /// split at commas.

@@ -69,7 +69,7 @@ const ALLOWED: &[(&str, &[&str])] = &[
         ],
     ),
     ("store", &["records", "units"]),
-    ("report", &["text", "units", "figures"]),
+    ("report", &["records", "text", "units", "figures"]),
 ];
 
 /// Composes everything.
@@ -106,6 +106,7 @@ const PURE: &[&str] = &[
     "model",
     "evidence",
     "plan",
+    "calc",
     "text",
 ];
 

@@ -1,5 +1,6 @@
 //! What can go wrong with the store.
 
+use std::io::ErrorKind;
 use std::path::PathBuf;
 use thiserror::Error;
 
@@ -43,12 +44,33 @@ pub enum StoreError {
         /// What is wrong.
         detail: String,
     },
+    /// The visit has as many photos as it may.
+    #[error(
+        "a visit has at most {} photos",
+        crate::records::attachment::limits::PHOTOS
+    )]
+    TooManyPhotos,
+    /// A file beside the database could not be read or written.
+    #[error("{}: {source}", path.display())]
+    File {
+        /// The file.
+        path: PathBuf,
+        /// Why.
+        source: std::io::Error,
+    },
     /// SQLite failed.
     #[error("the database failed: {0}")]
     Sqlite(#[from] rusqlite::Error),
 }
 
 impl StoreError {
+    pub(super) fn file(path: &std::path::Path, source: std::io::Error) -> Self {
+        Self::File {
+            path: path.to_owned(),
+            source,
+        }
+    }
+
     /// Stable code, the key of its message.
     pub fn code(&self) -> &'static str {
         use rusqlite::ErrorCode as E;
@@ -58,6 +80,12 @@ impl StoreError {
             Self::Migration(_) => "store-migration",
             Self::NotFound { .. } => "not-found",
             Self::Damaged { .. } => "store-damaged",
+            Self::TooManyPhotos => "too-many-photos",
+            Self::File { source, .. } => match source.kind() {
+                ErrorKind::StorageFull | ErrorKind::QuotaExceeded => "store-disk-full",
+                ErrorKind::PermissionDenied | ErrorKind::ReadOnlyFilesystem => "store-read-only",
+                _ => "store-file",
+            },
             Self::Sqlite(error) => match error.sqlite_error_code() {
                 Some(E::DiskFull) => "store-disk-full",
                 Some(E::ReadOnly | E::PermissionDenied) => "store-read-only",

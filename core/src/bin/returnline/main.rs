@@ -1,7 +1,9 @@
 //! The headless program `returnline`: the engine for scripts and servers.
 
+mod calc;
 mod diagnose;
 mod failure;
+mod report;
 mod show;
 
 use clap::{Parser, Subcommand};
@@ -28,12 +30,25 @@ enum Command {
         returnline diagnose call.json --json > answer.json\n  \
         returnline diagnose call.json --keep calls.db --units si")]
     Diagnose(diagnose::Arguments),
+    /// Write a report of a call as PDF.
+    #[command(
+        after_help = "Examples:\n  returnline report call.json --for technician --out report.pdf\n  \
+        returnline report call.json --for homeowner --out page.pdf --paper a4 --units si\n  \
+        returnline report call.json --for technician --out report.pdf --photo strainer.jpg --photo gauge.jpg"
+    )]
+    Report(report::Arguments),
     /// Check a visit file and report every fault.
     #[command(after_help = "Example:\n  returnline check call.json")]
     Check {
         /// The visit file; `-` reads standard input.
         visit: PathBuf,
     },
+    /// Compute any quantity of the physics: one JSON object a line in, one a line out.
+    #[command(after_help = "Examples:\n  returnline calc --list\n  \
+        returnline calc head-loss --schema\n  \
+        returnline calc head-loss --example | returnline calc head-loss\n  \
+        returnline calc strength samples.jsonl --units si")]
+    Calc(calc::Arguments),
     /// Print the JSON Schema of the visit file.
     #[command(after_help = "Example:\n  returnline schema > visit.schema.json")]
     Schema,
@@ -43,7 +58,9 @@ fn main() -> ExitCode {
     let arguments = Arguments::parse();
     let done = match arguments.command {
         Command::Diagnose(arguments) => diagnose::run(&arguments),
+        Command::Report(arguments) => report::run(&arguments),
         Command::Check { visit } => diagnose::check(&visit),
+        Command::Calc(arguments) => calc::run(&arguments),
         Command::Schema => show::json(&returnline_core::records::visit_file::schema()),
     };
     match done {

@@ -28,10 +28,10 @@ const TANK_MOST_BAR: f64 = 2.5;
 const BELOW_LEAST_BAR: f64 = 0.2;
 /// Mean loop temperatures of the seasons, °C, with their standard uncertainty:
 /// the middle of the usual entering water, common practice, no source.
-const SEASONS: [(f64, f64); 2] = [(4.0, 4.0), (23.0, 7.0)];
+pub const SEASONS: [(f64, f64); 2] = [(4.0, 4.0), (23.0, 7.0)];
 /// Days after today at which the seasons are looked at: half a year and five
 /// years. In between the pipe relaxes steadily, so the ends are enough.
-const SEASON_DAYS: [f64; 2] = [182.0, 1_826.0];
+pub const SEASON_DAYS: [f64; 2] = [182.0, 1_826.0];
 /// Days of the first and the last recheck.
 const RECHECK_DAYS: [f64; 2] = [1.0, 30.0];
 /// How far the loop's temperature may move from one recheck to the next, K. Judgement.
@@ -171,8 +171,9 @@ fn charge(known: &Known<'_>, system: SealedLoop, sheet: &mut Sheet) -> Result<()
     let leave = belief.leave(&demand, &today)?;
     leaving(&leave, &demand, now, &today, sheet);
     let left = belief.recharged(leave.pressure, &today);
-    rechecks(&left, &leave, now, sheet)?;
     hold(&left, &leave, now, sheet)?;
+    let (volume, air) = known.model.trapped_air();
+    rechecks(&left.with_air(volume, air), &leave, now, sheet)?;
     volumes(known, &system, unknowns, &leave, now, sheet);
     Ok(())
 }
@@ -203,12 +204,15 @@ fn leaving(
         .with("plan-lowest-rating", Figure::exact(demand.limit_today))
         .with("plan-loop-temperature", Figure::uncertain(now))
     };
+    let inside =
+        Figure::exact(Fraction::from_si(leave.inside)).shown_in(Unit::Percent, Unit::Percent);
     let gauge = PressureDifference::from_si(today.gauge);
     let difference = |pressure: PressureDifference| Figure::exact(pressure);
     let (from, to) = match leave.outcome {
         Outcome::Possible { from, to } => (from, to),
         Outcome::Impossible { short, over } => {
             sheet.remarks.push(Remark::NoPressureServes {
+                inside,
                 short: difference(short),
                 over: difference(over),
             });
@@ -216,6 +220,7 @@ fn leaving(
         }
         Outcome::LimitedToday { short } => {
             sheet.remarks.push(Remark::LimitedByRating {
+                inside,
                 short: difference(short),
             });
             (leave.pressure - gauge, leave.pressure + gauge)
@@ -226,7 +231,7 @@ fn leaving(
     sheet.add(
         Q::LeavePressure,
         Figure::uncertain(Uncertain::new(capped(leave.pressure), today.gauge)),
-        why(),
+        why().with("plan-inside-limits", inside),
     );
     sheet.add(Q::LeavePressureLow, Figure::exact(capped(from)), why());
     sheet.add(Q::LeavePressureHigh, Figure::exact(capped(to)), why());
