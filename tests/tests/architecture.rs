@@ -68,7 +68,9 @@ const ALLOWED: &[(&str, &[&str])] = &[
             "water",
         ],
     ),
-    ("store", &["records", "units"]),
+    ("exchange", &["records", "units"]),
+    ("fleet", &["records", "units", "exchange"]),
+    ("store", &["records", "units", "exchange", "fleet"]),
     ("report", &["text", "units", "figures"]),
 ];
 
@@ -107,6 +109,8 @@ const PURE: &[&str] = &[
     "evidence",
     "plan",
     "text",
+    "exchange",
+    "fleet",
 ];
 
 fn root() -> PathBuf {

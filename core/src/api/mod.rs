@@ -8,6 +8,7 @@
 mod assess;
 mod call;
 mod error;
+mod fleet;
 mod forms;
 mod knowledge;
 mod plan;
@@ -19,6 +20,7 @@ mod work;
 
 pub use call::{Answer, Call, read_visit_file};
 pub use error::ApiError;
+pub use fleet::{Trial, trial};
 pub use knowledge::{Knowledge, knowledge};
 pub use work::OpenCall;
 
@@ -84,6 +86,7 @@ pub struct Engine {
     store: Store,
     surroundings: Box<dyn Surroundings>,
     wording: Wording,
+    fleet: Option<fleet::Kept>,
 }
 
 impl Engine {
@@ -98,6 +101,7 @@ impl Engine {
             store,
             surroundings,
             wording,
+            fleet: None,
         })
     }
 

@@ -1,5 +1,6 @@
 //! What can go wrong with the store.
 
+use crate::exchange::ExchangeError;
 use std::path::PathBuf;
 use thiserror::Error;
 
@@ -43,6 +44,9 @@ pub enum StoreError {
         /// What is wrong.
         detail: String,
     },
+    /// An exchange file cannot be written or taken.
+    #[error(transparent)]
+    Exchange(#[from] ExchangeError),
     /// SQLite failed.
     #[error("the database failed: {0}")]
     Sqlite(#[from] rusqlite::Error),
@@ -58,6 +62,7 @@ impl StoreError {
             Self::Migration(_) => "store-migration",
             Self::NotFound { .. } => "not-found",
             Self::Damaged { .. } => "store-damaged",
+            Self::Exchange(error) => error.code(),
             Self::Sqlite(error) => match error.sqlite_error_code() {
                 Some(E::DiskFull) => "store-disk-full",
                 Some(E::ReadOnly | E::PermissionDenied) => "store-read-only",

@@ -4,12 +4,18 @@
 //! write-ahead log with full synchronisation: when a call returns `Ok`, the
 //! entry survives a kill of the process and a loss of power.
 
+mod board;
 mod error;
+mod exchange;
+mod follow_ups;
 mod row;
 mod sites;
 mod visits;
 
+pub use board::BoardFacts;
 pub use error::StoreError;
+pub use exchange::{Conflict, Exported, Imported, Side};
+pub use follow_ups::EarlierFix;
 pub use visits::{VisitRecord, VisitSummary};
 
 use chrono::{DateTime, Utc};
@@ -20,7 +26,10 @@ use std::time::Duration;
 
 /// Shipped migrations, in order. A shipped file is never edited: a change of
 /// the schema is one more file.
-const MIGRATIONS: &[&str] = &[include_str!("../../data/schema/0001_records.sql")];
+const MIGRATIONS: &[&str] = &[
+    include_str!("../../data/schema/0001_records.sql"),
+    include_str!("../../data/schema/0004_fleet.sql"),
+];
 
 /// How long a call waits for another process that holds the database.
 const BUSY_WAIT: Duration = Duration::from_secs(5);

@@ -31,6 +31,7 @@ const ENGLISH: Files = files!("en":
     "assessment",
     "evidence",
     "fields",
+    "fleet",
     "graph-air",
     "graph-base",
     "graph-circuits",

@@ -1,9 +1,11 @@
 //! What crosses the boundary. TypeScript is generated from these types.
 
 mod assessment;
+mod fleet;
 mod plan;
 mod records;
 
 pub use assessment::*;
+pub use fleet::*;
 pub use plan::*;
 pub use records::*;

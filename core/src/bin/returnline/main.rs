@@ -1,7 +1,9 @@
 //! The headless program `returnline`: the engine for scripts and servers.
 
 mod diagnose;
+mod exchange;
 mod failure;
+mod fleet;
 mod show;
 
 use clap::{Parser, Subcommand};
@@ -37,6 +39,12 @@ enum Command {
     /// Print the JSON Schema of the visit file.
     #[command(after_help = "Example:\n  returnline schema > visit.schema.json")]
     Schema,
+    /// Carry records between devices as files.
+    #[command(subcommand)]
+    Exchange(exchange::Command),
+    /// See which causes keep coming back, over all visits.
+    #[command(subcommand)]
+    Fleet(fleet::Command),
 }
 
 fn main() -> ExitCode {
@@ -44,6 +52,8 @@ fn main() -> ExitCode {
     let done = match arguments.command {
         Command::Diagnose(arguments) => diagnose::run(&arguments),
         Command::Check { visit } => diagnose::check(&visit),
+        Command::Exchange(command) => exchange::run(command),
+        Command::Fleet(command) => fleet::run(command),
         Command::Schema => show::json(&returnline_core::records::visit_file::schema()),
     };
     match done {
