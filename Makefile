@@ -7,7 +7,7 @@ ALL := tauri/custom-protocol
 SAMPLES := $(wildcard core/data/samples/*.json)
 export CARGO_TERM_COLOR ?= auto
 
-.PHONY: all demo test app bench lint core-test ui ui-test app-build app-test setup setup-ui types pictures clean
+.PHONY: all demo test app bench kills spoil lint core-test ui ui-test app-build app-test setup setup-ui types pictures clean
 
 all: demo
 
@@ -61,6 +61,16 @@ app-test: app-build
 ## Opens the app.
 app: app-build
 	$(APP)
+
+## Kills a writing process again and again (RETURNLINE_KILLS times) and counts what is lost.
+RETURNLINE_KILLS ?= 500
+kills: setup-build
+	RETURNLINE_KILLS=$(RETURNLINE_KILLS) $(CARGO) test --workspace --features $(ALL) --test durability -- --nocapture
+
+## Feeds spoilt input to every reader, so many seconds each.
+RETURNLINE_SPOIL_SECONDS ?= 120
+spoil: setup-build
+	RETURNLINE_SPOIL_SECONDS=$(RETURNLINE_SPOIL_SECONDS) $(CARGO) test --workspace --features $(ALL) --test any_input -- --nocapture --test-threads 2
 
 ## Measures; prints figures and asserts none.
 bench: setup-build

@@ -11,7 +11,7 @@ pub mod commands;
 mod saving;
 mod state;
 
-use commands::{about, answer, readings, report, visits};
+use commands::{about, answer, backups, readings, report, visits};
 use tauri::Manager;
 
 /// Builds the app and runs it until its window is closed.
@@ -42,6 +42,10 @@ pub fn run() {
             answer::mark_step,
             report::save_report,
             report::open_report,
+            backups::keeping,
+            backups::save_backup,
+            backups::restore_backup,
+            backups::restore_backup_file,
         ])
         .run(tauri::generate_context!());
     if let Err(error) = outcome {

@@ -48,6 +48,37 @@ pub fn ask<R: Runtime>(app: &AppHandle<R>, proposal: &Proposal<'_>) -> Option<Pl
     })
 }
 
+/// Asks for a file and copies it to `target`, which the app may read whatever
+/// kind of address was chosen; false when the person chose none. Must not be
+/// called on the main thread, which draws the dialog.
+///
+/// # Errors
+/// What the file system said.
+pub fn take<R: Runtime>(
+    app: &AppHandle<R>,
+    title: &str,
+    kind: &str,
+    extension: &str,
+    target: &Path,
+) -> io::Result<bool> {
+    let chosen = app
+        .dialog()
+        .file()
+        .set_title(title)
+        .add_filter(kind, &[extension])
+        .blocking_pick_file();
+    let Some(chosen) = chosen else {
+        return Ok(false);
+    };
+    let mut options = OpenOptions::new();
+    options.read(true);
+    let mut from = app.fs().open(chosen, options)?;
+    let mut to = std::fs::File::create(target)?;
+    io::copy(&mut from, &mut to)?;
+    to.sync_all()?;
+    Ok(true)
+}
+
 /// Fills the file behind an address. The phone's system made it already and
 /// knows no renaming, so it is filled in place.
 ///

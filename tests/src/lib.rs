@@ -4,6 +4,7 @@ pub mod invented;
 pub mod networks;
 pub mod pages;
 pub mod program;
+pub mod spoil;
 
 /// Rows of a committed reference table: comment lines and the header line left out, cells
 /// split at commas.

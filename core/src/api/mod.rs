@@ -6,6 +6,7 @@
 //! it was typed. Nothing outside needs engineering or unit arithmetic.
 
 mod assess;
+mod backups;
 mod call;
 mod error;
 mod fleet;
@@ -18,6 +19,7 @@ pub mod types;
 mod visits;
 mod work;
 
+pub use backups::{backups, restore, restore_kept};
 pub use call::{Answer, Call, read_visit_file};
 pub use error::ApiError;
 pub use fleet::{Trial, trial};

@@ -1,6 +1,7 @@
 //! What can go wrong with the store.
 
 use crate::exchange::ExchangeError;
+use std::io::ErrorKind;
 use std::path::PathBuf;
 use thiserror::Error;
 
@@ -47,12 +48,27 @@ pub enum StoreError {
     /// An exchange file cannot be written or taken.
     #[error(transparent)]
     Exchange(#[from] ExchangeError),
+    /// A file beside the database could not be read or written.
+    #[error("{}: {source}", path.display())]
+    File {
+        /// The file.
+        path: PathBuf,
+        /// Why.
+        source: std::io::Error,
+    },
     /// SQLite failed.
     #[error("the database failed: {0}")]
     Sqlite(#[from] rusqlite::Error),
 }
 
 impl StoreError {
+    pub(super) fn file(path: &std::path::Path, source: std::io::Error) -> Self {
+        Self::File {
+            path: path.to_owned(),
+            source,
+        }
+    }
+
     /// Stable code, the key of its message.
     pub fn code(&self) -> &'static str {
         use rusqlite::ErrorCode as E;
@@ -63,6 +79,11 @@ impl StoreError {
             Self::NotFound { .. } => "not-found",
             Self::Damaged { .. } => "store-damaged",
             Self::Exchange(error) => error.code(),
+            Self::File { source, .. } => match source.kind() {
+                ErrorKind::StorageFull | ErrorKind::QuotaExceeded => "store-disk-full",
+                ErrorKind::PermissionDenied | ErrorKind::ReadOnlyFilesystem => "store-read-only",
+                _ => "store-file",
+            },
             Self::Sqlite(error) => match error.sqlite_error_code() {
                 Some(E::DiskFull) => "store-disk-full",
                 Some(E::ReadOnly | E::PermissionDenied) => "store-read-only",

@@ -7,7 +7,7 @@ use crate::records::{
 use crate::units::{Length, Measure, Unit};
 use uuid::Uuid;
 
-fn now() -> DateTime<Utc> {
+pub(super) fn now() -> DateTime<Utc> {
     DateTime::from_timestamp(1_788_000_000, 0).expect("a valid time")
 }
 
@@ -19,7 +19,7 @@ fn reading(psi: f64) -> Reading {
     Reading::new(ReadingPoint::StaticPressure, value).expect("possible")
 }
 
-fn record() -> VisitRecord {
+pub(super) fn record() -> VisitRecord {
     let mut first = reading(8.0);
     first.id = Some(ReadingId(Uuid::from_u128(77)));
     VisitRecord {

@@ -1,11 +1,13 @@
 //! What crosses the boundary. TypeScript is generated from these types.
 
 mod assessment;
+mod backup;
 mod fleet;
 mod plan;
 mod records;
 
 pub use assessment::*;
+pub use backup::*;
 pub use fleet::*;
 pub use plan::*;
 pub use records::*;
