@@ -7,7 +7,7 @@ ALL := tauri/custom-protocol
 SAMPLES := $(wildcard core/data/samples/*.json)
 export CARGO_TERM_COLOR ?= auto
 
-.PHONY: all demo test app bench kills spoil lint core-test ui ui-test app-build app-test setup setup-ui types pictures clean
+.PHONY: all demo test app bench kills spoil lint core-test ui ui-test app-build app-test setup setup-ui types pictures pages clean
 
 all: demo
 
@@ -61,6 +61,16 @@ app-test: app-build
 ## Opens the app.
 app: app-build
 	$(APP)
+
+## Writes every kind of report, usual and crowded, and a picture of each page, to out/pages.
+pages: setup
+	@rm -rf out/pages && mkdir -p out/pages
+	$(CARGO) run -q -p returnline-tests --example sample_reports out/pages
+	@for report in out/pages/*.pdf; do \
+	  qpdf --check $$report > /dev/null || exit 1; \
+	  pdftoppm -r 70 -png $$report $${report%.pdf} || exit 1; \
+	done
+	@ls out/pages/*.png | wc -l
 
 ## Kills a writing process again and again (RETURNLINE_KILLS times) and counts what is lost.
 RETURNLINE_KILLS ?= 500

@@ -11,7 +11,7 @@ pub mod commands;
 mod saving;
 mod state;
 
-use commands::{about, answer, backups, readings, report, visits};
+use commands::{about, answer, attachments, backups, readings, report, visits};
 use tauri::Manager;
 
 /// Builds the app and runs it until its window is closed.
@@ -40,6 +40,13 @@ pub fn run() {
             readings::remove_reading,
             answer::answer_call,
             answer::mark_step,
+            attachments::attachments,
+            attachments::add_photo,
+            attachments::describe_photo,
+            attachments::remove_photo,
+            attachments::show_photo,
+            attachments::set_signature,
+            attachments::clear_signature,
             report::save_report,
             report::open_report,
             backups::keeping,

@@ -71,7 +71,7 @@ const ALLOWED: &[(&str, &[&str])] = &[
     ("exchange", &["records", "units"]),
     ("fleet", &["records", "units", "exchange"]),
     ("store", &["records", "units", "exchange", "fleet"]),
-    ("report", &["text", "units", "figures"]),
+    ("report", &["records", "text", "units", "figures"]),
 ];
 
 /// Composes everything.

@@ -13,7 +13,15 @@ use returnline_core::report::{
     photo::Photo,
     to_pdf,
 };
-use returnline_tests::pages::{empty, hard, jpeg_bytes, photos, png_bytes, texts_of, usual, words};
+use returnline_core::{
+    api::{Reader, Wording},
+    report::{fleet, homeowner, service},
+    text::{Language, catalog},
+};
+use returnline_tests::pages::{
+    bare, call, crowded, empty, hard, issue, jpeg_bytes, photos, png_bytes, texts_of, usual, words,
+};
+use returnline_tests::program::sample;
 
 #[test]
 fn same_input_gives_same_bytes() {
@@ -315,4 +323,58 @@ fn red_corner(document: &Document) -> &'static str {
         matches!(pixels[at..at + 3], [red, green, blue] if red > 180 && green < 80 && blue < 80)
     });
     red.map_or("nowhere", |(name, ..)| name)
+}
+
+/// Every report of every kind, from content to text: each word of the content
+/// comes out of the file, wherever a font has its letters.
+#[test]
+fn every_report_is_accepted_and_holds_every_word_of_its_content() {
+    let catalog = catalog(Language::English);
+    let mut documents = Vec::new();
+    let mut texts = vec![("crowded", crowded()), ("bare", bare())];
+    for name in [
+        "air-in-one-circuit",
+        "freeze-guard-trips",
+        "pressure-lost-over-summer",
+    ] {
+        texts.push((name, fs::read_to_string(sample(name)).unwrap()));
+    }
+    for (name, text) in texts {
+        let call = call(&text, Wording::default());
+        let issue = issue(PageSize::Letter, false);
+        let service = service::document(&call.service_content(&issue), catalog);
+        let page = homeowner::document(&call.homeowner_content(&issue), catalog);
+        let made = call.report(Reader::Homeowner, &issue).unwrap();
+        assert!(
+            made == to_pdf(&page, &service::words(catalog)).unwrap(),
+            "content and report differ"
+        );
+        documents.push((name, service));
+        documents.push((name, page));
+    }
+    for crowded in [false, true] {
+        let report = returnline_tests::pages::fleet(PageSize::A4, crowded);
+        documents.push(("fleet", fleet::document(&report, catalog).unwrap()));
+    }
+    for (name, document) in documents {
+        let bytes = to_pdf(&document, &service::words(catalog)).unwrap();
+        assert!(bytes.len() < 400_000, "{name}: {} bytes", bytes.len());
+        run("qpdf", &["--check"], &bytes, &[]);
+        let squeezed = |text: &str| text.split_whitespace().collect::<String>();
+        let (layout, raw) = (
+            squeezed(&extracted(&bytes, "-layout")),
+            squeezed(&extracted(&bytes, "-raw")),
+        );
+        for text in texts_of(&document.blocks) {
+            for word in text.split_whitespace() {
+                let shown = word
+                    .chars()
+                    .all(|sign| sign.is_ascii() || "°±·–—×≤≥≠−“”‘’…²³äöüßéΔ→½".contains(sign));
+                assert!(
+                    !shown || layout.contains(word) || raw.contains(word),
+                    "{name}: {word:?} is lost"
+                );
+            }
+        }
+    }
 }

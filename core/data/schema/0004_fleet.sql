@@ -166,6 +166,24 @@ CREATE TRIGGER follow_up_update_noted AFTER UPDATE ON follow_up BEGIN
     INSERT OR IGNORE INTO unnoted VALUES ('follow_up', NEW.id);
     INSERT OR IGNORE INTO uncounted VALUES ('visit', NEW.visit_id);
 END;
+CREATE TRIGGER photo_insert_noted AFTER INSERT ON photo BEGIN
+    INSERT OR IGNORE INTO unnoted VALUES ('photo', NEW.id);
+END;
+CREATE TRIGGER photo_update_noted AFTER UPDATE ON photo BEGIN
+    INSERT OR IGNORE INTO unnoted VALUES ('photo', NEW.id);
+END;
+CREATE TRIGGER photo_delete_noted AFTER DELETE ON photo BEGIN
+    INSERT OR IGNORE INTO unnoted VALUES ('photo', OLD.id);
+END;
+CREATE TRIGGER signature_insert_noted AFTER INSERT ON signature BEGIN
+    INSERT OR IGNORE INTO unnoted VALUES ('signatures', NEW.visit_id);
+END;
+CREATE TRIGGER signature_update_noted AFTER UPDATE ON signature BEGIN
+    INSERT OR IGNORE INTO unnoted VALUES ('signatures', NEW.visit_id);
+END;
+CREATE TRIGGER signature_delete_noted AFTER DELETE ON signature BEGIN
+    INSERT OR IGNORE INTO unnoted VALUES ('signatures', OLD.visit_id);
+END;
 
 -- What is there already.
 INSERT INTO unnoted SELECT 'site', id FROM site;
@@ -174,5 +192,7 @@ INSERT INTO unnoted SELECT 'system', id FROM system;
 INSERT INTO unnoted SELECT 'commissioning', system_id FROM commissioning;
 INSERT INTO unnoted SELECT 'visit', id FROM visit;
 INSERT INTO unnoted SELECT 'words', id FROM visit;
+INSERT INTO unnoted SELECT 'photo', id FROM photo;
+INSERT INTO unnoted SELECT DISTINCT 'signatures', visit_id FROM signature;
 INSERT INTO uncounted SELECT 'system', id FROM system;
 INSERT INTO uncounted SELECT 'visit', id FROM visit;

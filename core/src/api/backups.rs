@@ -36,6 +36,7 @@ impl Engine {
             store,
             surroundings,
             wording,
+            fleet: None,
         })
     }
 

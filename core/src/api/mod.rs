@@ -6,6 +6,7 @@
 //! it was typed. Nothing outside needs engineering or unit arithmetic.
 
 mod assess;
+mod attachments;
 mod backups;
 mod call;
 mod error;
@@ -19,17 +20,19 @@ pub mod types;
 mod visits;
 mod work;
 
+pub use attachments::{read_picture, read_picture_text};
 pub use backups::{backups, restore, restore_kept};
 pub use call::{Answer, Call, read_visit_file};
 pub use error::ApiError;
 pub use fleet::{Trial, trial};
 pub use knowledge::{Knowledge, knowledge};
+pub use report::{Issue, Reader, not_written, photo_part};
 pub use work::OpenCall;
 
 use crate::store::Store;
 use crate::text::{Catalog, Language, catalog};
 use crate::units::UnitSystem;
-use chrono::{DateTime, NaiveDate, Utc};
+use chrono::{DateTime, FixedOffset, NaiveDate, Utc};
 use std::path::Path;
 use uuid::Uuid;
 
@@ -38,6 +41,10 @@ use uuid::Uuid;
 pub trait Surroundings: Send + Sync {
     /// Now.
     fn now(&self) -> DateTime<Utc>;
+    /// Now, by the clock where the person stands.
+    fn here(&self) -> DateTime<FixedOffset> {
+        self.now().fixed_offset()
+    }
     /// The day where the person stands.
     fn today(&self) -> NaiveDate;
     /// A new identifier.
@@ -50,6 +57,9 @@ pub struct ThisMachine;
 impl Surroundings for ThisMachine {
     fn now(&self) -> DateTime<Utc> {
         Utc::now()
+    }
+    fn here(&self) -> DateTime<FixedOffset> {
+        chrono::Local::now().fixed_offset()
     }
     fn today(&self) -> NaiveDate {
         chrono::Local::now().date_naive()

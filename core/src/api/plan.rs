@@ -31,22 +31,26 @@ const MEAN_SPREAD: f64 = 1.5;
 impl Call {
     /// What to do; none when there is nothing to treat.
     pub(super) fn plan(&self) -> Option<PlanView> {
+        Some(self.plan_view(&self.work_plan()?))
+    }
+
+    /// The plan as it was worked out.
+    pub(super) fn work_plan(&self) -> Option<WorkPlan> {
         let diagnosis = self.diagnosis.as_ref()?;
         let treatments = treatments(diagnosis);
-        let plan = work_plan(
+        work_plan(
             &knowledge().library,
             &treatments,
             &self.file,
             &self.model,
             self.conditions(),
         )
-        .ok()?;
-        Some(self.plan_view(&plan))
+        .ok()
     }
 
     /// What the readings say of the day: the loop at rest, else the mean of
     /// entering and leaving water.
-    fn conditions(&self) -> Conditions {
+    pub(super) fn conditions(&self) -> Conditions {
         let read = |point: ReadingPoint| {
             let readings = self.file.visit.readings.iter().rev();
             let mut found = readings.filter(|r| r.point() == point && r.phase == Phase::Found);
@@ -208,7 +212,7 @@ impl Call {
         views
     }
 
-    fn quantity_label(&self, kind: QuantityKind, part: Part) -> String {
+    pub(super) fn quantity_label(&self, kind: QuantityKind, part: Part) -> String {
         let catalog = self.wording.catalog();
         let label = catalog.text(&format!("plan-quantity-{}", kind.id()));
         let (key, number) = match part {

@@ -14,7 +14,7 @@ impl Surroundings for Fixed {
     }
 }
 
-fn engine() -> Engine {
+pub(super) fn engine() -> Engine {
     let store = Store::in_memory().expect("opens");
     Engine {
         store,
@@ -23,7 +23,7 @@ fn engine() -> Engine {
     }
 }
 
-fn started(engine: &mut Engine) -> String {
+pub(super) fn started(engine: &mut Engine) -> String {
     let new = NewVisit {
         site: "Invented farm".to_owned(),
         complaint: None,

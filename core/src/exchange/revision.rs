@@ -30,11 +30,15 @@ pub enum Kind {
     Words,
     /// Whether a fix held.
     FollowUp,
+    /// A photo with its picture.
+    Photo,
+    /// The signatures of a visit.
+    Signatures,
 }
 
 impl Kind {
     /// Every kind; a record comes after those it needs.
-    pub const ALL: [Self; 7] = [
+    pub const ALL: [Self; 9] = [
         Self::Site,
         Self::Household,
         Self::System,
@@ -42,6 +46,8 @@ impl Kind {
         Self::Visit,
         Self::Words,
         Self::FollowUp,
+        Self::Photo,
+        Self::Signatures,
     ];
 
     /// Stable identifier.
@@ -55,6 +61,8 @@ impl Kind {
             Self::Visit => "visit",
             Self::Words => "words",
             Self::FollowUp => "follow_up",
+            Self::Photo => "photo",
+            Self::Signatures => "signatures",
         }
     }
 
@@ -67,7 +75,10 @@ impl Kind {
     /// Whether it may name a person at a home.
     #[must_use]
     pub fn is_personal(self) -> bool {
-        matches!(self, Self::Household | Self::Words)
+        matches!(
+            self,
+            Self::Household | Self::Words | Self::Photo | Self::Signatures
+        )
     }
 }
 

@@ -31,3 +31,5 @@ record_id!(/// Identifies a visit.
     VisitId);
 record_id!(/// Identifies one reading of a visit.
     ReadingId);
+record_id!(/// Identifies one photo of a visit.
+    PhotoId);

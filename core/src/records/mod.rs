@@ -3,6 +3,7 @@
 //! Everything may be unknown, so almost every field is an `Option`; nothing
 //! here computes engineering. Records depend on `units` and on nothing else.
 
+pub mod attachment;
 mod commissioning;
 pub mod field;
 mod id;
@@ -14,6 +15,7 @@ mod system;
 mod visit;
 pub mod visit_file;
 
+pub use attachment::{AttachmentError, Photo, PhotoPhase, Picture, Signature, SignatureRole};
 pub use commissioning::*;
 pub use id::*;
 pub use instrument::*;

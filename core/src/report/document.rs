@@ -189,6 +189,8 @@ pub enum Block {
     Table(Table),
     /// A framed word of caution or a note.
     Callout(Callout),
+    /// A caution that stood in full before, in short.
+    Reminder(Text),
     /// Numbered steps.
     Steps {
         /// Number of the first step.

@@ -43,6 +43,12 @@ pub enum PhotoError {
     /// Neither JPEG nor PNG.
     #[error("neither a JPEG nor a PNG picture")]
     UnknownFormat,
+    /// The file is larger than a photo of a visit ever is.
+    #[error("picture file of {bytes} bytes is over the limit")]
+    TooManyBytes {
+        /// Size of the file.
+        bytes: usize,
+    },
     /// More pixels than a photo of a visit ever has.
     #[error("picture of {width} x {height} pixels is over the limit")]
     TooLarge {
@@ -57,6 +63,18 @@ pub enum PhotoError {
         /// What the decoder said.
         source: image::ImageError,
     },
+}
+
+impl PhotoError {
+    /// Stable code, the key of its message.
+    #[must_use]
+    pub fn code(&self) -> &'static str {
+        match self {
+            Self::UnknownFormat => "photo-format",
+            Self::TooManyBytes { .. } | Self::TooLarge { .. } => "photo-too-large",
+            Self::Damaged { .. } => "photo-damaged",
+        }
+    }
 }
 
 /// Why a file was not written. Nothing is left behind in any of these cases.
@@ -83,6 +101,12 @@ pub enum WriteError {
     /// The target is a folder.
     #[error("{} is a folder", path.display())]
     IsAFolder {
+        /// The path asked for.
+        path: PathBuf,
+    },
+    /// The target is a device, a pipe or a socket, which must not be replaced.
+    #[error("{} is not a file that can be replaced", path.display())]
+    NotAFile {
         /// The path asked for.
         path: PathBuf,
     },

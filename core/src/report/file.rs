@@ -55,12 +55,12 @@ fn folder_of(path: &Path) -> Result<PathBuf, WriteError> {
         Ok(_) => {}
         Err(source) => return Err(explain(source, path, &folder)),
     }
-    if path.is_dir() {
-        return Err(WriteError::IsAFolder {
-            path: path.to_owned(),
-        });
+    let path = path.to_owned();
+    match fs::metadata(&path) {
+        Ok(found) if found.is_dir() => Err(WriteError::IsAFolder { path }),
+        Ok(found) if !found.is_file() => Err(WriteError::NotAFile { path }),
+        _ => Ok(folder),
     }
-    Ok(folder)
 }
 
 fn create_draft(path: &Path, folder: &Path) -> Result<(PathBuf, File), WriteError> {

@@ -48,6 +48,12 @@ pub enum StoreError {
     /// An exchange file cannot be written or taken.
     #[error(transparent)]
     Exchange(#[from] ExchangeError),
+    /// The visit has as many photos as it may.
+    #[error(
+        "a visit has at most {} photos",
+        crate::records::attachment::limits::PHOTOS
+    )]
+    TooManyPhotos,
     /// A file beside the database could not be read or written.
     #[error("{}: {source}", path.display())]
     File {
@@ -79,6 +85,7 @@ impl StoreError {
             Self::NotFound { .. } => "not-found",
             Self::Damaged { .. } => "store-damaged",
             Self::Exchange(error) => error.code(),
+            Self::TooManyPhotos => "too-many-photos",
             Self::File { source, .. } => match source.kind() {
                 ErrorKind::StorageFull | ErrorKind::QuotaExceeded => "store-disk-full",
                 ErrorKind::PermissionDenied | ErrorKind::ReadOnlyFilesystem => "store-read-only",

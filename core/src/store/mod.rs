@@ -4,6 +4,7 @@
 //! write-ahead log with full synchronisation: when a call returns `Ok`, the
 //! entry survives a kill of the process and a loss of power.
 
+mod attachments;
 pub mod backup;
 mod board;
 mod error;
@@ -29,6 +30,7 @@ use std::time::Duration;
 /// the schema is one more file.
 const MIGRATIONS: &[&str] = &[
     include_str!("../../data/schema/0001_records.sql"),
+    include_str!("../../data/schema/0002_attachments.sql"),
     include_str!("../../data/schema/0004_fleet.sql"),
 ];
 

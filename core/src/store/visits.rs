@@ -246,7 +246,7 @@ impl Store {
     }
 
     /// One change inside a visit, in one transaction with the time of the change.
-    fn change(
+    pub(super) fn change(
         &mut self,
         visit: VisitId,
         now: DateTime<Utc>,

@@ -47,12 +47,14 @@ const ENGLISH: Files = files!("en":
     "graph-unit",
     "graph-valves",
     "graph-water",
+    "homeowner",
     "messages",
     "model",
     "plan",
     "program",
     "records",
     "report",
+    "report-fleet",
 );
 
 impl Language {

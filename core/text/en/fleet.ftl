@@ -149,6 +149,7 @@ exchange-kind-visit = Visit
 exchange-kind-words = Complaint and notes of a visit
 exchange-kind-follow_up = Whether a fix held
 exchange-kind-photo = Photo
+exchange-kind-signatures = Signatures
 exchange-nothing-to-decide = Nothing to decide.
 
 error-exchange-not-ours = This is not an exchange file. Nothing was changed.

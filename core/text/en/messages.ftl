@@ -53,3 +53,22 @@ count = { $count }
 error-report-not-written = The report was not written. { $detail }
 error-report-failed = The report could not be made. { $detail }
 error-report-not-opened = The report could not be opened. { $detail }
+
+# Photos and signatures.
+photo-before = As found
+photo-after = As left
+photo-other = Other
+signature-technician = Technician
+signature-customer = Customer
+error-photo-format = This is neither a JPEG nor a PNG picture. Choose another file.
+error-photo-too-large = The picture is too large ({ $detail }). A photo has at most { $megabytes } MB and { $megapixels } million pixels. Take it again at a lower resolution.
+error-photo-damaged = The picture cannot be read. { $detail }. Take it again.
+error-too-many-photos = The photo was not kept: { $detail }. Take one away first.
+error-caption-too-long = The caption is too long. Write at most { $most } characters.
+error-name-too-long = The name is too long. Write at most { $most } characters.
+error-signature-no-name = Write the name in print beside the signature.
+error-signature-empty = Nothing was drawn. Sign in the field.
+error-signature-too-much = There are too many strokes. Clear the field and sign again.
+error-signature-damaged = The signature could not be read. Clear the field and sign again.
+error-report-no-room = The report was not written: { $detail }. Make room or choose another place; nothing was left behind.
+error-report-read-only = The report was not written: { $detail }. Choose another folder; nothing was left behind.

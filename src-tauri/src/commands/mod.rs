@@ -5,6 +5,7 @@
 
 pub mod about;
 pub mod answer;
+pub mod attachments;
 pub mod backups;
 pub mod readings;
 pub mod report;

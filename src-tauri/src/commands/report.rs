@@ -1,6 +1,6 @@
-//! The service report.
+//! The reports of a visit.
 
-use returnline_core::api::ApiError;
+use returnline_core::api::{ApiError, types::ReportRequest};
 use serde::Serialize;
 use tauri::{AppHandle, State};
 use tauri_plugin_opener::OpenerExt;
@@ -21,15 +21,21 @@ pub struct Saved {
     pub can_open: bool,
 }
 
-/// Asks where to save the service report and writes it there.
+/// Asks where to save a report and writes it there. Without a request it is the
+/// service report.
 #[tauri::command(async)]
 pub fn save_report(
     app: AppHandle,
     shell: State<'_, Shell>,
     visit: &str,
     title: &str,
+    request: Option<ReportRequest>,
 ) -> Answer<Saved> {
-    let name = shell.engine().service_report_name(visit)?;
+    let request = request.unwrap_or_else(|| ReportRequest {
+        reader: "technician".to_owned(),
+        ..ReportRequest::default()
+    });
+    let name = shell.engine().report_name(visit, &request)?;
     let proposal = Proposal {
         title,
         name: &name,
@@ -40,7 +46,7 @@ pub fn save_report(
     match saving::ask(&app, &proposal) {
         None => Ok(Saved::default()),
         Some(Place::Path(path)) => {
-            shell.engine().save_service_report(visit, &path)?;
+            shell.engine().save_report(visit, &request, &path)?;
             let place = path.display().to_string();
             shell.remember_saved(path);
             Ok(Saved {
@@ -50,7 +56,7 @@ pub fn save_report(
         }
         Some(Place::Address(address)) => {
             let engine = shell.engine();
-            let bytes = engine.service_report(visit)?;
+            let bytes = engine.report(visit, &request)?;
             saving::fill(&app, address, &bytes).map_err(|error| {
                 let context = [("detail", error.to_string())];
                 let context = context

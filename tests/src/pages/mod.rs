@@ -2,11 +2,13 @@
 
 mod hard;
 mod photos;
+mod reports;
 mod texts;
 mod usual;
 
 pub use hard::{empty, hard};
 pub use photos::{jpeg_bytes, photos, png_bytes};
+pub use reports::{bare, call, crowded, fleet, issue};
 pub use texts::texts_of;
 pub use usual::usual;
 

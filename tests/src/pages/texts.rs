@@ -20,7 +20,7 @@ fn texts_of_block(block: &Block) -> Vec<String> {
             vec![some(overline), text.clone(), plain(subtitle)]
         }
         Block::Heading { text, .. } => vec![text.clone()],
-        Block::Paragraph { text, .. } => vec![text.to_plain()],
+        Block::Paragraph { text, .. } | Block::Reminder(text) => vec![text.to_plain()],
         Block::Facts(facts) => facts
             .iter()
             .flat_map(|fact| [fact.label.clone(), fact.value.to_plain()])

@@ -235,3 +235,17 @@ pub struct ReadingEntry {
     /// Which circuit, from 1.
     pub circuit: Option<u32>,
 }
+
+/// Which report, and how.
+#[derive(Clone, PartialEq, Debug, Default, Deserialize, TS)]
+#[ts(export)]
+pub struct ReportRequest {
+    /// `technician` or `homeowner`.
+    pub reader: String,
+    /// Tag of the language; the language of the screen if not given.
+    pub language: Option<String>,
+    /// `letter` or `a4`.
+    pub paper: Option<String>,
+    /// Day of the next visit, `YYYY-MM-DD`, if one is agreed.
+    pub next_visit: Option<String>,
+}

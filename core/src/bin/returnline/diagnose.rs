@@ -2,7 +2,7 @@
 
 use super::failure::Failure;
 use super::show;
-use returnline_core::api::{self, Call, Engine, Surroundings, ThisMachine, Wording};
+use returnline_core::api::{self, Call, Engine, Issue, Reader, Surroundings, ThisMachine, Wording};
 use returnline_core::records::visit_file::VisitFile;
 use returnline_core::report::document::PageSize;
 use returnline_core::report::file::write_whole;
@@ -37,24 +37,39 @@ pub struct Arguments {
 }
 
 #[derive(Copy, Clone, clap::ValueEnum)]
-enum Units {
+pub enum Units {
     Us,
     Si,
 }
 
 #[derive(Copy, Clone, clap::ValueEnum)]
-enum Paper {
+pub enum Paper {
     Letter,
     A4,
+}
+
+impl From<Units> for UnitSystem {
+    fn from(units: Units) -> Self {
+        match units {
+            Units::Us => Self::Us,
+            Units::Si => Self::Si,
+        }
+    }
+}
+
+impl From<Paper> for PageSize {
+    fn from(paper: Paper) -> Self {
+        match paper {
+            Paper::Letter => Self::Letter,
+            Paper::A4 => Self::A4,
+        }
+    }
 }
 
 /// Runs `returnline diagnose`.
 pub fn run(arguments: &Arguments) -> Result<(), Failure> {
     let wording = Wording {
-        units: match arguments.units {
-            Units::Us => UnitSystem::Us,
-            Units::Si => UnitSystem::Si,
-        },
+        units: arguments.units.into(),
         ..Wording::default()
     };
     let bytes = read(&arguments.visit)?;
@@ -69,11 +84,8 @@ pub fn run(arguments: &Arguments) -> Result<(), Failure> {
     }
     let mut out = std::io::stdout().lock();
     if let Some(path) = &arguments.pdf {
-        let page = match arguments.paper {
-            Paper::Letter => PageSize::Letter,
-            Paper::A4 => PageSize::A4,
-        };
-        let report = call.service_report(machine.now(), page);
+        let issue = Issue::new(machine.here(), arguments.paper.into());
+        let report = call.report(Reader::Technician, &issue);
         let pdf = report.map_err(|error| Failure::Io(error.to_string()))?;
         write_whole(path, &pdf).map_err(|error| Failure::Io(error.to_string()))?;
         if !arguments.json {
@@ -114,12 +126,12 @@ pub fn check(path: &Path) -> Result<(), Failure> {
     Ok(())
 }
 
-fn take(path: &Path, bytes: &[u8], wording: Wording) -> Result<VisitFile, Failure> {
+pub fn take(path: &Path, bytes: &[u8], wording: Wording) -> Result<VisitFile, Failure> {
     api::read_visit_file(bytes, wording)
         .map_err(|error| Failure::Input(format!("{}:\n{}", path.display(), error.message)))
 }
 
-fn read(path: &Path) -> Result<Vec<u8>, Failure> {
+pub fn read(path: &Path) -> Result<Vec<u8>, Failure> {
     let mut bytes = Vec::new();
     let read = if path == Path::new("-") {
         std::io::stdin()

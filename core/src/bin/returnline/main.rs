@@ -4,6 +4,7 @@ mod diagnose;
 mod exchange;
 mod failure;
 mod fleet;
+mod report;
 mod show;
 
 use clap::{Parser, Subcommand};
@@ -30,6 +31,13 @@ enum Command {
         returnline diagnose call.json --json > answer.json\n  \
         returnline diagnose call.json --keep calls.db --units si")]
     Diagnose(diagnose::Arguments),
+    /// Write a report of a call as PDF.
+    #[command(
+        after_help = "Examples:\n  returnline report call.json --for technician --out report.pdf\n  \
+        returnline report call.json --for homeowner --out page.pdf --paper a4 --units si\n  \
+        returnline report call.json --for technician --out report.pdf --photo strainer.jpg --photo gauge.jpg"
+    )]
+    Report(report::Arguments),
     /// Check a visit file and report every fault.
     #[command(after_help = "Example:\n  returnline check call.json")]
     Check {
@@ -51,6 +59,7 @@ fn main() -> ExitCode {
     let arguments = Arguments::parse();
     let done = match arguments.command {
         Command::Diagnose(arguments) => diagnose::run(&arguments),
+        Command::Report(arguments) => report::run(&arguments),
         Command::Check { visit } => diagnose::check(&visit),
         Command::Exchange(command) => exchange::run(command),
         Command::Fleet(command) => fleet::run(command),

@@ -10,6 +10,7 @@ mod static_pressure;
 
 pub use kind::QuantityKind;
 pub use sheet::{Computed, Conditions, Known, Lack, Lacking, Part, Remark, Sheet, sheet};
+pub use static_pressure::{SEASON_DAYS, SEASONS};
 
 use crate::figures::Figure;
 use crate::units::{Dimension, Unit};

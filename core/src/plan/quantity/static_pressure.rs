@@ -28,10 +28,10 @@ const TANK_MOST_BAR: f64 = 2.5;
 const BELOW_LEAST_BAR: f64 = 0.2;
 /// Mean loop temperatures of the seasons, °C, with their standard uncertainty:
 /// the middle of the usual entering water, common practice, no source.
-const SEASONS: [(f64, f64); 2] = [(4.0, 4.0), (23.0, 7.0)];
+pub const SEASONS: [(f64, f64); 2] = [(4.0, 4.0), (23.0, 7.0)];
 /// Days after today at which the seasons are looked at: half a year and five
 /// years. In between the pipe relaxes steadily, so the ends are enough.
-const SEASON_DAYS: [f64; 2] = [182.0, 1_826.0];
+pub const SEASON_DAYS: [f64; 2] = [182.0, 1_826.0];
 /// Days of the first and the last recheck.
 const RECHECK_DAYS: [f64; 2] = [1.0, 30.0];
 /// How far the loop's temperature may move from one recheck to the next, K. Judgement.

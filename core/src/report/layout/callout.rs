@@ -88,6 +88,24 @@ impl Composer<'_> {
     }
 }
 
+impl Composer<'_> {
+    /// A caution in short: a small sign and its words, without ground.
+    pub(super) fn reminder(&mut self, text: &Text, x: f32, width: f32) -> Vec<Slab> {
+        let (left, inner) = (x + SIGN - 4.0, width - SIGN + 4.0);
+        let lines = set_lines(&mut self.set, text, BODY, inner);
+        let mut slabs = stack(lines, left, inner, Align::Start);
+        if let Some(first) = slabs.first_mut() {
+            let middle = BODY.leading / 2.0 + 0.4;
+            first
+                .items
+                .extend(sign(CalloutKind::Caution, x + 7.0, middle));
+        }
+        hold(&mut slabs, Keep::Group);
+        space(&mut slabs, 1.0, 2.0);
+        slabs
+    }
+}
+
 /// A triangle with a stroke and a dot, or a circle with a dot and a stroke.
 fn sign(kind: CalloutKind, x: f32, y: f32) -> Vec<Item> {
     let outline = |legs, ink| Item::Path {

@@ -113,6 +113,7 @@ impl Composer<'_> {
             Block::Facts(facts) => self.facts(facts, x, width),
             Block::Table(table) => self.table(table, x, width),
             Block::Callout(callout) => self.callout(callout, x, width),
+            Block::Reminder(text) => self.reminder(text, x, width),
             Block::Steps { start, steps } => self.steps(*start, steps, x, width),
             Block::Checks(checks) => self.checks(checks, x, width),
             Block::Points(points) => self.points(points, x, width),

@@ -11,15 +11,19 @@ use image::{
 };
 
 use super::error::PhotoError;
+use crate::records::Picture;
+use crate::records::attachment::limits;
 
-/// Longest edge kept, in pixels: about 200 to the inch over the text width.
-pub const LONGEST_EDGE: u32 = 1600;
-/// Most pixels read: 100 million, far above any phone camera.
-pub const MOST_PIXELS: u64 = 100_000_000;
-/// Memory that reading one picture may take.
-const MOST_BYTES: u64 = 512 * 1024 * 1024;
+/// Longest edge kept, in pixels.
+pub const LONGEST_EDGE: u32 = limits::PHOTO_EDGE;
+/// Most pixels read.
+pub const MOST_PIXELS: u64 = limits::PHOTO_PIXELS;
+/// Memory that reading one picture may take: its pixels at four bytes each.
+const MOST_BYTES: u64 = MOST_PIXELS * 4;
 /// Quality of JPEG pictures written anew.
 const QUALITY: u8 = 82;
+/// Quality of the small picture of a list.
+const SMALL_QUALITY: u8 = 70;
 
 /// How the stored pixels are laid down to stand upright.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -125,29 +129,19 @@ impl Photo {
                 });
             }
         }
-        let (picture, turn) = decode(bytes)?;
-        let mut picture = shrink(picture);
-        picture.apply_orientation(turn);
-        let rgb = picture.into_rgb8();
+        let rgb = upright(bytes)?;
         let (width, height) = rgb.dimensions();
-        let mut out = Vec::new();
-        JpegEncoder::new_with_quality(&mut out, QUALITY)
-            .encode_image(&rgb)
-            .map_err(|source| PhotoError::Damaged { source })?;
         Ok(Self {
             width,
             height,
             orientation: Orientation::UPRIGHT,
             encoding: Encoding::Jpeg { grey: false },
-            bytes: out,
+            bytes: jpeg(&rgb, QUALITY)?,
         })
     }
 
     fn from_png(bytes: &[u8]) -> Result<Self, PhotoError> {
-        let (picture, turn) = decode(bytes)?;
-        let mut picture = shrink(picture);
-        picture.apply_orientation(turn);
-        let rgb = over_white(picture);
+        let rgb = upright(bytes)?;
         let (width, height) = rgb.dimensions();
         Ok(Self {
             width,
@@ -187,6 +181,47 @@ impl Photo {
     }
 }
 
+/// Makes a picture file ready to be kept: turned upright, scaled to
+/// [`limits::PHOTO_EDGE`], written anew as JPEG without any metadata.
+///
+/// # Errors
+/// [`PhotoError`]: a file or picture over the limits is refused before its
+/// pixels are read.
+pub fn picture(bytes: &[u8]) -> Result<Picture, PhotoError> {
+    if bytes.len() > limits::PHOTO_FILE_BYTES {
+        return Err(PhotoError::TooManyBytes { bytes: bytes.len() });
+    }
+    if !matches!(bytes, [0xff, 0xd8, 0xff, ..] | [0x89, b'P', b'N', b'G', ..]) {
+        return Err(PhotoError::UnknownFormat);
+    }
+    let rgb = upright(bytes)?;
+    let (width, height) = rgb.dimensions();
+    let large = jpeg(&rgb, QUALITY)?;
+    let small = shrink(DynamicImage::ImageRgb8(rgb), limits::THUMBNAIL_EDGE).into_rgb8();
+    Ok(Picture {
+        jpeg: large,
+        thumbnail: jpeg(&small, SMALL_QUALITY)?,
+        width,
+        height,
+    })
+}
+
+/// The pixels of a file as they stand on a page.
+fn upright(bytes: &[u8]) -> Result<RgbImage, PhotoError> {
+    let (picture, turn) = decode(bytes)?;
+    let mut picture = shrink(picture, LONGEST_EDGE);
+    picture.apply_orientation(turn);
+    Ok(over_white(picture))
+}
+
+fn jpeg(rgb: &RgbImage, quality: u8) -> Result<Vec<u8>, PhotoError> {
+    let mut out = Vec::new();
+    JpegEncoder::new_with_quality(&mut out, quality)
+        .encode_image(rgb)
+        .map_err(|source| PhotoError::Damaged { source })?;
+    Ok(out)
+}
+
 fn check_size(width: u32, height: u32) -> Result<(), PhotoError> {
     if u64::from(width) * u64::from(height) > MOST_PIXELS {
         return Err(PhotoError::TooLarge { width, height });
@@ -212,14 +247,14 @@ fn decode(bytes: &[u8]) -> Result<(DynamicImage, Turn), PhotoError> {
 
 /// Smaller where the longest edge is over the limit. Averages whole blocks of
 /// pixels, which needs no second copy of the picture.
-fn shrink(picture: DynamicImage) -> DynamicImage {
+fn shrink(picture: DynamicImage, most: u32) -> DynamicImage {
     let longest = picture.width().max(picture.height());
-    if longest <= LONGEST_EDGE {
+    if longest <= most {
         return picture;
     }
     let scaled = |edge: u32| {
-        let edge = u64::from(edge) * u64::from(LONGEST_EDGE) / u64::from(longest);
-        u32::try_from(edge).unwrap_or(LONGEST_EDGE).max(1)
+        let edge = u64::from(edge) * u64::from(most) / u64::from(longest);
+        u32::try_from(edge).unwrap_or(most).max(1)
     };
     let (width, height) = (scaled(picture.width()), scaled(picture.height()));
     picture.thumbnail_exact(width, height)

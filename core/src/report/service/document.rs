@@ -1,20 +1,36 @@
 //! The order of the service report.
 
 use crate::report::document::{
-    Align, Block, Callout, CalloutKind, Column, Document, Emphasis, Fact, Level, Mark, Row,
-    Signature, Step, Strokes, Table, Text, Tone, Width,
+    Align, Block, Check, Document, Emphasis, Level, Mark, Row, Table, Text, Tone, Width,
+};
+use crate::report::parts::{
+    chart, column, facts, mark, part, photos, points, section, signatures, small,
 };
 use crate::text::{Args, Catalog};
 
-use super::{CausePart, ServiceReport, StepPart};
+use super::steps::correction;
+use super::{CausePart, ServiceReport};
+
+/// Reasons shown of the leading cause, and of each other.
+const REASONS: [usize; 2] = [12, 3];
 
 /// The report as a document, headings in the catalog's language.
 pub fn document(report: &ServiceReport, catalog: &Catalog) -> Document {
     let mut blocks = head(report, catalog);
+    blocks.extend(readings(report, catalog));
     blocks.extend(causes(report, catalog));
-    blocks.extend(found(report, catalog));
     blocks.extend(correction(report, catalog));
     blocks.extend(proof(report, catalog));
+    blocks.extend(used(report, catalog));
+    if !report.charts.is_empty() {
+        blocks.push(section(catalog, "service-charts"));
+        blocks.extend(report.charts.iter().map(chart));
+    }
+    if !report.photos.is_empty() {
+        blocks.push(section(catalog, "service-photos"));
+        blocks.push(photos(&report.photos, catalog));
+    }
+    blocks.extend(after(report, catalog));
     blocks.extend(system(report, catalog));
     blocks.extend(method(report, catalog));
     Document {
@@ -24,32 +40,21 @@ pub fn document(report: &ServiceReport, catalog: &Catalog) -> Document {
     }
 }
 
-fn section(catalog: &Catalog, key: &str) -> Block {
-    Block::heading(Level::Section, catalog.text(key))
-}
-
-fn small(text: impl Into<Text>) -> Block {
-    Block::Paragraph {
-        text: text.into(),
-        tone: Tone::Small,
-    }
-}
-
-fn points(items: &[String]) -> Block {
-    Block::Points(
-        items
-            .iter()
-            .map(|item| Text::plain(item.as_str()))
-            .collect(),
-    )
-}
-
 fn head(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
-    let mut blocks = vec![Block::Title {
-        overline: Some(catalog.text("service-report")),
+    let kind = catalog.text("service-report");
+    let overline = match &report.issuer.company {
+        Some(company) => format!("{company} · {kind}"),
+        None => kind,
+    };
+    let mut blocks = mark(&report.issuer);
+    blocks.push(Block::Title {
+        overline: Some(overline),
         text: report.site.clone(),
         subtitle: Some(Text::plain(report.meta.subject.as_str())),
-    }];
+    });
+    if !report.about.is_empty() {
+        blocks.push(facts(&report.about));
+    }
     if let Some(complaint) = &report.complaint {
         let said = catalog.fill(
             "service-complaint",
@@ -64,6 +69,30 @@ fn head(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
         text: Text::strong(&report.headline),
         tone: Tone::Lead,
     });
+    if !report.verdicts.is_empty() {
+        blocks.push(part(catalog, "service-verdicts"));
+        let check = |line: &super::VerdictLine| Check {
+            mark: if line.confirmed {
+                Mark::Done
+            } else {
+                Mark::NotApplied
+            },
+            text: {
+                let key = if line.confirmed {
+                    "service-confirmed"
+                } else {
+                    "service-ruled-out"
+                };
+                let args = Args::new().text("cause", line.cause.as_str());
+                Text::plain(catalog.fill(key, &args))
+            },
+            remark: line.check.as_ref().map(|check| {
+                let args = Args::new().text("check", check.as_str());
+                Text::plain(catalog.fill("service-by-check", &args))
+            }),
+        };
+        blocks.push(Block::Checks(report.verdicts.iter().map(check).collect()));
+    }
     blocks
 }
 
@@ -78,24 +107,13 @@ fn causes(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
     let lists = [
         ("service-unexplained", &report.unexplained),
         ("service-doubted", &report.doubted),
+        ("service-unused", &report.unused),
     ];
     for (key, items) in lists {
         if !items.is_empty() {
-            blocks.push(Block::heading(Level::Part, catalog.text(key)));
+            blocks.push(part(catalog, key));
             blocks.push(points(items));
         }
-    }
-    if !report.checks.is_empty() {
-        blocks.push(Block::heading(Level::Part, catalog.text("service-next")));
-        let facts = report.checks.iter();
-        blocks.push(Block::Facts(
-            facts
-                .map(|(title, brings)| Fact {
-                    label: title.clone(),
-                    value: brings.as_str().into(),
-                })
-                .collect(),
-        ));
     }
     blocks
 }
@@ -104,7 +122,7 @@ fn one_cause(cause: &CausePart, leading: bool, catalog: &Catalog) -> Vec<Block> 
     let title = format!("{} · {}", cause.title, cause.probability);
     let mut blocks = vec![Block::heading(Level::Part, title)];
     // The leading cause is argued in full; the others by their strongest reasons.
-    let reasons = if leading { 12 } else { 3 };
+    let reasons = REASONS[usize::from(!leading)];
     let rows: Vec<Row> = cause
         .reasons
         .iter()
@@ -138,142 +156,44 @@ fn one_cause(cause: &CausePart, leading: bool, catalog: &Catalog) -> Vec<Block> 
     blocks
 }
 
-fn column(catalog: &Catalog, key: &str, align: Align, width: Width) -> Column {
-    Column {
-        head: catalog.text(key),
-        align,
-        width,
-    }
-}
-
-fn found(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
+fn readings(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
     let mut blocks = vec![section(catalog, "service-readings")];
     if report.readings.is_empty() {
         blocks.push(Block::paragraph(catalog.text("service-no-readings")));
     } else {
-        let rows = report
-            .readings
-            .iter()
-            .map(|line| {
-                let mut value = Text::plain(line.value.as_str());
-                if let Some(warning) = &line.warning {
-                    value = value.then(format!("\n{warning}"), Emphasis::Soft);
-                }
-                Row::new(vec![
-                    Text::plain(line.point.as_str()),
-                    value,
-                    Text::plain(line.instrument.as_str()),
-                    Text::plain(line.mode.as_str()),
-                    Text::plain(line.phase.as_str()),
-                ])
-            })
-            .collect();
+        let cell = |text: &Option<String>| Text::plain(text.as_deref().unwrap_or("–"));
+        let rows = report.readings.iter().map(|line| {
+            let mut point = Text::plain(line.point.as_str());
+            for remark in &line.remarks {
+                point = point.then(format!("\n{remark}"), Emphasis::Soft);
+            }
+            Row::new(vec![
+                point,
+                cell(&line.found),
+                cell(&line.left),
+                Text::plain(line.instrument.as_str()),
+                Text::plain(line.mode.as_str()),
+            ])
+        });
+        let wide = |key, share| column(catalog, key, Align::Start, Width::Share(share));
         blocks.push(Block::Table(Table {
             caption: None,
             columns: vec![
-                column(catalog, "service-point", Align::Start, Width::Share(3.0)),
-                column(catalog, "service-value", Align::End, Width::Natural),
-                column(
-                    catalog,
-                    "service-instrument",
-                    Align::Start,
-                    Width::Share(1.6),
-                ),
-                column(catalog, "service-mode", Align::Start, Width::Share(1.3)),
-                column(catalog, "service-phase", Align::Start, Width::Natural),
+                wide("service-point", 2.6),
+                column(catalog, "service-before", Align::End, Width::Natural),
+                column(catalog, "service-after", Align::End, Width::Natural),
+                wide("service-instrument", 1.5),
+                wide("service-mode", 1.4),
             ],
-            rows,
+            rows: rows.collect(),
         }));
         blocks.push(small(catalog.text("service-uncertainty")));
     }
     if !report.answers.is_empty() {
-        blocks.push(Block::heading(Level::Part, catalog.text("service-answers")));
-        let facts = report.answers.iter();
-        blocks.push(Block::Facts(
-            facts
-                .map(|(finding, answer)| Fact {
-                    label: finding.clone(),
-                    value: answer.as_str().into(),
-                })
-                .collect(),
-        ));
+        blocks.push(part(catalog, "service-answers"));
+        blocks.push(facts(&report.answers));
     }
     blocks
-}
-
-fn correction(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
-    let mut blocks = vec![section(catalog, "service-correction")];
-    if report.steps.is_empty() {
-        blocks.push(Block::paragraph(catalog.text("service-no-plan")));
-        return blocks;
-    }
-    let treats = report.treats.join("; ");
-    let treats = catalog.fill("service-treats", &Args::new().text("causes", treats));
-    blocks.push(Block::paragraph(treats));
-    blocks.push(Block::Callout(Callout {
-        kind: CalloutKind::Note,
-        title: None,
-        body: vec![Text::plain(catalog.text("service-defer"))],
-    }));
-    for (key, items) in [
-        ("service-tools", &report.tools),
-        ("service-materials", &report.materials),
-    ] {
-        if !items.is_empty() {
-            let line = Text::strong(catalog.text(key))
-                .then(format!(" {}", items.join(" · ")), Emphasis::None);
-            blocks.push(Block::paragraph(line));
-        }
-    }
-    let mut number = 1;
-    for group in report.steps.chunk_by(|a, b| a.stage == b.stage) {
-        if let Some(first) = group.first() {
-            blocks.push(Block::heading(Level::Detail, first.stage.as_str()));
-        }
-        let steps: Vec<Step> = group.iter().map(|step| one_step(step, catalog)).collect();
-        blocks.push(Block::Steps {
-            start: number,
-            steps,
-        });
-        number += u32::try_from(group.len()).unwrap_or(0);
-    }
-    blocks
-}
-
-fn one_step(step: &StepPart, catalog: &Catalog) -> Step {
-    let mut blocks = Vec::new();
-    if !step.cautions.is_empty() {
-        blocks.push(Block::Callout(Callout {
-            kind: CalloutKind::Caution,
-            title: None,
-            body: step
-                .cautions
-                .iter()
-                .map(|text| Text::plain(text.as_str()))
-                .collect(),
-        }));
-    }
-    if !step.quantities.is_empty() {
-        let fact = |(label, value): &(String, String)| Fact {
-            label: label.clone(),
-            value: Text::strong(value.as_str()),
-        };
-        blocks.push(Block::Facts(step.quantities.iter().map(fact).collect()));
-    }
-    if let Some((pass, otherwise)) = &step.gate {
-        let text = Text::strong(catalog.text("service-go-on"))
-            .then(format!(" {pass}\n"), Emphasis::None)
-            .then(catalog.text("service-go-back"), Emphasis::Strong)
-            .then(format!(" {otherwise}"), Emphasis::None);
-        blocks.push(Block::paragraph(text));
-    }
-    Step {
-        text: Text::plain(step.text.as_str()),
-        mark: step
-            .done
-            .map(|done| if done { Mark::Done } else { Mark::NotDone }),
-        blocks,
-    }
 }
 
 fn proof(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
@@ -308,6 +228,40 @@ fn proof(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
     ]
 }
 
+fn used(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
+    if report.used.is_empty() {
+        return Vec::new();
+    }
+    vec![section(catalog, "service-used"), facts(&report.used)]
+}
+
+/// What should follow, notes, and the signatures.
+fn after(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
+    let mut blocks = Vec::new();
+    if !(report.recommendations.is_empty() && report.checks.is_empty() && report.remarks.is_empty())
+    {
+        blocks.push(section(catalog, "service-recommendations"));
+    }
+    for items in [&report.recommendations, &report.remarks] {
+        if !items.is_empty() {
+            blocks.push(points(items));
+        }
+    }
+    if !report.checks.is_empty() {
+        blocks.push(part(catalog, "service-next"));
+        blocks.push(facts(&report.checks));
+    }
+    if let Some(notes) = &report.notes {
+        blocks.push(section(catalog, "service-notes"));
+        blocks.push(Block::paragraph(notes.as_str()));
+    }
+    if !report.signatures.is_empty() {
+        blocks.push(section(catalog, "service-signatures"));
+        blocks.push(signatures(&report.signatures));
+    }
+    blocks
+}
+
 fn system(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
     let mut blocks = vec![section(catalog, "service-system")];
     let known: Vec<_> = report
@@ -318,13 +272,9 @@ fn system(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
     if known.is_empty() {
         blocks.push(Block::paragraph(catalog.text("service-nothing-known")));
     }
-    for (group, facts) in known {
+    for (group, known) in known {
         blocks.push(Block::heading(Level::Part, group.as_str()));
-        let fact = |(label, value): &(String, String)| Fact {
-            label: label.clone(),
-            value: value.as_str().into(),
-        };
-        blocks.push(Block::Facts(facts.iter().map(fact).collect()));
+        blocks.push(facts(known));
     }
     blocks
 }
@@ -333,24 +283,14 @@ fn method(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
     let mut blocks = vec![section(catalog, "service-method")];
     blocks.push(small(catalog.text("service-how")));
     if !report.assumptions.is_empty() {
-        blocks.push(Block::heading(Level::Part, catalog.text("service-assumed")));
+        blocks.push(part(catalog, "service-assumed"));
         blocks.push(points(&report.assumptions));
     }
     if !report.sources.is_empty() {
-        blocks.push(Block::heading(Level::Part, catalog.text("service-sources")));
-        blocks.push(points(&report.sources));
+        blocks.push(part(catalog, "service-sources"));
+        blocks.push(small(report.sources.join(" · ")));
     }
-    blocks.push(Block::heading(Level::Part, catalog.text("service-limits")));
+    blocks.push(part(catalog, "service-limits"));
     blocks.push(small(catalog.text("service-not-covered")));
-    let signature = |key: &str| Signature {
-        role: catalog.text(key),
-        name: String::new(),
-        date: String::new(),
-        strokes: Strokes::default(),
-    };
-    blocks.push(Block::Signatures(vec![
-        signature("service-sign-technician"),
-        signature("service-sign-customer"),
-    ]));
     blocks
 }

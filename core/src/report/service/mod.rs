@@ -4,12 +4,14 @@
 //! has the store and the engine. [`document`] only arranges it.
 
 mod document;
+mod steps;
 
 pub use document::document;
 
 use crate::text::Catalog;
 
 use super::document::{Meta, PageSize};
+use super::parts::{ChartPart, Issuer, PhotoPart, SignaturePart};
 use super::words::Words;
 
 /// Everything a service report says.
@@ -19,8 +21,12 @@ pub struct ServiceReport {
     pub meta: Meta,
     /// Paper.
     pub page: PageSize,
+    /// Who issues it.
+    pub issuer: Issuer,
     /// Name of the site.
     pub site: String,
+    /// Day, technician, system, outcome: label and value.
+    pub about: Vec<(String, String)>,
     /// The complaint in the customer's words.
     pub complaint: Option<String>,
     /// Groups of known facts: label of the group, then label and value of each.
@@ -31,6 +37,8 @@ pub struct ServiceReport {
     pub readings: Vec<ReadingLine>,
     /// The answer in one sentence.
     pub headline: String,
+    /// What was decided by a check: sentences.
+    pub verdicts: Vec<VerdictLine>,
     /// Causes worth naming, most probable first.
     pub causes: Vec<CausePart>,
     /// What the causes leave unexplained.
@@ -47,31 +55,58 @@ pub struct ServiceReport {
     pub materials: Vec<String>,
     /// The steps of the correction.
     pub steps: Vec<StepPart>,
+    /// What was done besides the plan, and whether it was finished.
+    pub others: Vec<(String, bool)>,
     /// What is to be said beside the steps.
     pub remarks: Vec<String>,
+    /// Parts, materials and time used: label and value.
+    pub used: Vec<(String, String)>,
     /// Readings that prove the work: label, expected, before, after.
     pub proof: Vec<ProofLine>,
+    /// Charts.
+    pub charts: Vec<ChartPart>,
+    /// Photos.
+    pub photos: Vec<PhotoPart>,
+    /// What should follow.
+    pub recommendations: Vec<String>,
+    /// Notes of the technician.
+    pub notes: Option<String>,
+    /// Signatures, and places for those not given.
+    pub signatures: Vec<SignaturePart>,
     /// What was assumed for want of a record.
     pub assumptions: Vec<String>,
+    /// Readings that could not be used, and why.
+    pub unused: Vec<String>,
     /// Sources that the figures rest on.
     pub sources: Vec<String>,
 }
 
-/// One reading.
+/// One reading, as found and as left.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct ReadingLine {
     /// Label of the point, with the circuit if it has one.
     pub point: String,
-    /// Value with unit and uncertainty.
-    pub value: String,
+    /// Value as found, with unit and uncertainty.
+    pub found: Option<String>,
+    /// Value as left, with unit and uncertainty.
+    pub left: Option<String>,
     /// Instrument.
     pub instrument: String,
-    /// State of operation.
+    /// State of operation, and the time where it was written.
     pub mode: String,
-    /// As found or as left.
-    pub phase: String,
-    /// A word of warning, if the value is surprising.
-    pub warning: Option<String>,
+    /// Words of warning, where a value is surprising, and notes.
+    pub remarks: Vec<String>,
+}
+
+/// A cause decided by a check.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct VerdictLine {
+    /// The cause.
+    pub cause: String,
+    /// Whether it was there.
+    pub confirmed: bool,
+    /// The check that decided it.
+    pub check: Option<String>,
 }
 
 /// A cause with its reasons.
@@ -115,6 +150,8 @@ pub struct StepPart {
     pub gate: Option<(String, String)>,
     /// Whether it was done; none while it is only planned.
     pub done: Option<bool>,
+    /// What was noted at it: results of its gate, why it was left out.
+    pub noted: Vec<String>,
 }
 
 /// A reading that proves the work.
@@ -142,6 +179,23 @@ pub fn words(catalog: &Catalog) -> Words {
         continued: catalog.text("page-continued"),
         no_rows: catalog.text("page-no-rows"),
         date: catalog.text("page-date"),
+    }
+}
+
+/// What a file says about itself, for the tests of all kinds of report.
+#[cfg(test)]
+pub(super) fn test_meta() -> Meta {
+    Meta {
+        title: "Report".to_owned(),
+        author: "Invented company".to_owned(),
+        subject: "Invented call".to_owned(),
+        language: "en".to_owned(),
+        date: chrono::DateTime::from_timestamp(1_788_000_000, 0)
+            .unwrap_or_default()
+            .fixed_offset(),
+        id: "test".to_owned(),
+        running_head: String::new(),
+        running_foot: String::new(),
     }
 }
 

@@ -5,19 +5,19 @@ use crate::text::{Language, catalog};
 
 fn empty() -> ServiceReport {
     ServiceReport {
-        meta: Meta {
-            title: "Service report".to_owned(),
-            author: "Invented company".to_owned(),
-            subject: "Invented call".to_owned(),
-            language: "en".to_owned(),
-            date: chrono::DateTime::from_timestamp(1_788_000_000, 0)
-                .expect("valid")
-                .fixed_offset(),
-            id: "test".to_owned(),
-            running_head: String::new(),
-            running_foot: String::new(),
-        },
+        meta: test_meta(),
         page: PageSize::Letter,
+        issuer: Issuer::default(),
+        about: Vec::new(),
+        verdicts: Vec::new(),
+        others: Vec::new(),
+        used: Vec::new(),
+        charts: Vec::new(),
+        photos: Vec::new(),
+        recommendations: Vec::new(),
+        notes: None,
+        signatures: Vec::new(),
+        unused: Vec::new(),
         site: "Invented farm".to_owned(),
         complaint: None,
         facts: Vec::new(),
@@ -58,27 +58,63 @@ fn a_report_without_any_content_is_still_a_document() {
     assert!(bytes.starts_with(b"%PDF-1.7"));
 }
 
-#[test]
-fn a_caution_stands_at_the_step_it_belongs_to() {
-    let mut report = empty();
-    report.steps = vec![StepPart {
+fn step(text: &str, cautions: &[&str]) -> StepPart {
+    StepPart {
         stage: "Make safe".to_owned(),
-        text: "Switch off".to_owned(),
-        cautions: vec!["Lock the breaker.".to_owned()],
+        text: text.to_owned(),
+        cautions: cautions.iter().map(|text| (*text).to_owned()).collect(),
         quantities: vec![("Pressure".to_owned(), "0 psi".to_owned())],
         gate: Some(("it is dead".to_owned(), "lock it again".to_owned())),
         done: None,
-    }];
+        noted: Vec::new(),
+    }
+}
+
+#[test]
+fn a_caution_stands_in_full_once_and_in_short_at_every_later_step() {
+    const SHOCK: &str = "Electric shock kills. Lock the breaker, tag it.";
+    const WET: &str = "Wet floors trip.";
+    let mut report = empty();
+    report.steps = vec![
+        step("Switch off", &[SHOCK]),
+        step("Drain", &[WET, SHOCK]),
+        step("Mop", &[WET]),
+    ];
     let document = document(&report, catalog(Language::English));
-    let step = document.blocks.iter().find_map(|block| match block {
-        Block::Steps { steps, .. } => steps.first(),
+    let steps = document.blocks.iter().find_map(|block| match block {
+        Block::Steps { steps, .. } => Some(steps),
         _ => None,
     });
-    let kinds: Vec<bool> = step
-        .expect("there is a step")
-        .blocks
+    let cautions: Vec<Vec<(bool, String)>> = steps
+        .expect("there are steps")
         .iter()
-        .map(|block| matches!(block, Block::Callout(_)))
+        .map(|step| {
+            let blocks = step.blocks.iter();
+            blocks
+                .flat_map(|block| match block {
+                    Block::Callout(callout) => callout
+                        .body
+                        .iter()
+                        .map(|text| (true, text.to_plain()))
+                        .collect(),
+                    Block::Reminder(text) => vec![(false, text.to_plain())],
+                    _ => Vec::new(),
+                })
+                .collect()
+        })
         .collect();
-    assert_eq!(kinds, [true, false, false]);
+    let full = |number: &str, text: &str| (true, format!("{number} {text}"));
+    let short = |text: &str| (false, text.to_owned());
+    assert_eq!(
+        cautions,
+        [
+            vec![full("C1", SHOCK)],
+            vec![
+                full("C2", WET),
+                short("C1 Electric shock kills. (in full at step 1)"),
+            ],
+            // A single sentence is short enough to stand whole.
+            vec![short("C2 Wet floors trip.")],
+        ]
+    );
 }

@@ -4,6 +4,7 @@
 //! or met by another device's: triggers name the records that changed, and a
 //! digest tells whether anything is different.
 
+mod attachments;
 mod records;
 
 use super::visits::parse_id;
@@ -59,6 +60,13 @@ pub struct Side {
     /// Whether it stands until somebody decides.
     pub shown: bool,
 }
+
+/// Photos that are there, or were.
+const PHOTOS: &str = "SELECT id FROM photo UNION SELECT record_id FROM revision \
+     WHERE kind = 'photo'";
+/// Photos that were there and were carried to others.
+const GONE_PHOTOS: &str = "SELECT record_id FROM revision WHERE kind = 'photo' \
+     AND record_id NOT IN (SELECT id FROM photo)";
 
 /// What to carry out.
 type Chosen = BTreeSet<(Kind, Uuid)>;
@@ -251,39 +259,44 @@ fn choose(
             ),
             ("SELECT id FROM visit", &[Kind::Visit, Kind::Words]),
             ("SELECT id FROM follow_up", &[Kind::FollowUp]),
+            (PHOTOS, &[Kind::Photo]),
+            (
+                "SELECT DISTINCT visit_id FROM signature",
+                &[Kind::Signatures],
+            ),
         ] {
             add(connection, sql, None, kinds, &mut chosen)?;
         }
         return Ok(chosen);
     }
+    let mut wanted: BTreeSet<VisitId> = visits.iter().copied().collect();
     for system in systems {
-        let key = system.to_string();
         super::sites::system(connection, *system)?;
-        add_system(connection, &key, &mut chosen)?;
+        add_system(connection, &system.to_string(), &mut chosen)?;
         let sql = "SELECT id FROM visit WHERE system_id = ?1";
+        let mut found = Chosen::new();
         add(
             connection,
             sql,
-            Some(&key),
-            &[Kind::Visit, Kind::Words],
-            &mut chosen,
+            Some(&system.to_string()),
+            &[Kind::Visit],
+            &mut found,
         )?;
+        wanted.extend(found.into_iter().map(|(_, id)| VisitId(id)));
     }
-    for visit in visits {
+    for visit in wanted {
         let key = visit.to_string();
-        let (system, _) = super::visits::visit(connection, *visit)?;
+        let (system, _) = super::visits::visit(connection, visit)?;
         add_system(connection, &system.to_string(), &mut chosen)?;
-        chosen.insert((Kind::Visit, visit.0));
-        chosen.insert((Kind::Words, visit.0));
+        let kinds = [Kind::Visit, Kind::Words, Kind::Signatures];
+        chosen.extend(kinds.map(|kind| (kind, visit.0)));
         let sql = "SELECT id FROM follow_up WHERE visit_id = ?1";
         add(connection, sql, Some(&key), &[Kind::FollowUp], &mut chosen)?;
+        let sql = "SELECT id FROM photo WHERE visit_id = ?1";
+        add(connection, sql, Some(&key), &[Kind::Photo], &mut chosen)?;
     }
-    for system in systems {
-        let sql = "SELECT follow_up.id FROM follow_up JOIN visit ON visit.id = visit_id \
-             WHERE system_id = ?1";
-        let key = system.to_string();
-        add(connection, sql, Some(&key), &[Kind::FollowUp], &mut chosen)?;
-    }
+    // A photo that was taken away is of no visit any more.
+    add(connection, GONE_PHOTOS, None, &[Kind::Photo], &mut chosen)?;
     Ok(chosen)
 }
 
@@ -348,6 +361,10 @@ fn note(
         })
         .optional()?;
     let mut past = BTreeSet::new();
+    if last.is_none() && content == "null" {
+        // Made and taken away between two exchanges: nobody else knows of it.
+        return Ok(());
+    }
     if let Some((last, earlier, digest)) = last {
         if Digest(digest) == Digest::of(content.as_bytes()) {
             return Ok(());

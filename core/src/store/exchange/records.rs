@@ -1,5 +1,6 @@
 //! Records as the exchange carries them, out of the tables and into them.
 
+use super::attachments;
 use crate::exchange::{
     FollowUp, Household, Kind, SiteContent, SystemContent, VisitContent, Words, check_text, read,
     text,
@@ -56,6 +57,8 @@ fn write(connection: &Connection, kind: Kind, id: Uuid) -> Result<Option<String>
             Some(found) => text(&found),
             None => return Ok(None),
         },
+        Kind::Photo => return attachments::photo(connection, id).map(Some),
+        Kind::Signatures => return attachments::signatures(connection, id).map(Some),
     };
     written
         .map(Some)
@@ -105,6 +108,8 @@ pub(super) fn check(kind: Kind, id: Uuid, written: &str) -> Result<(), String> {
             read::<Words>(written)?;
         }
         Kind::FollowUp => check_text(&read::<FollowUp>(written)?.cause)?,
+        Kind::Photo => attachments::check_photo(written)?,
+        Kind::Signatures => attachments::check_signatures(written)?,
     }
     match check_limits(&file).first() {
         Some(fault) => Err(format!("{}: {}", fault.path, fault.found)),
@@ -188,6 +193,8 @@ fn put(
             visit(connection, content.visit)?;
             put_follow_up(connection, id, &content, now)
         }
+        Kind::Photo => attachments::put_photo(connection, id, written),
+        Kind::Signatures => attachments::put_signatures(connection, id, written),
     }
 }
 
@@ -221,7 +228,9 @@ fn beside(kind: Kind) -> Option<Kind> {
         Kind::Household => Some(Kind::Site),
         Kind::Visit => Some(Kind::Words),
         Kind::Words => Some(Kind::Visit),
-        Kind::System | Kind::Commissioning | Kind::FollowUp => None,
+        Kind::System | Kind::Commissioning | Kind::FollowUp | Kind::Photo | Kind::Signatures => {
+            None
+        }
     }
 }
 

@@ -1,0 +1,252 @@
+//! Charts of the service report.
+
+use super::super::Call;
+use super::super::types::AssessmentView;
+use crate::figures::Figure;
+use crate::hydraulics::pump::PumpCurve;
+use crate::hydraulics::purge::PurgeRules;
+use crate::plan::WorkPlan;
+use crate::plan::quantity::QuantityKind;
+use crate::records::{Circulator, CirculatorPiping, Phase, ReadingPoint};
+use crate::report::chart::{Bar, BarChart, LineChart, Role, Series, SeriesMark};
+use crate::report::fonts::Typesetter;
+use crate::report::parts::ChartPart;
+use crate::units::{Dimension, Length, Number, Quantity, VolumeFlow};
+use std::sync::Arc;
+
+/// Width of a chart, points: the text width of the narrower paper.
+const WIDTH: f32 = 460.0;
+/// Causes in the chart.
+const CAUSES: usize = 6;
+/// Points of a curve.
+const POINTS: u8 = 24;
+
+impl Call {
+    pub(super) fn charts(&self, view: &AssessmentView, plan: Option<&WorkPlan>) -> Vec<ChartPart> {
+        let Ok(mut set) = Typesetter::new() else {
+            return Vec::new();
+        };
+        let season = self.season(plan);
+        let season = season
+            .and_then(|season| self.season_chart(&season, "service-chart-season-words", WIDTH));
+        [
+            self.cause_chart(view, &mut set),
+            season,
+            plan.and_then(|plan| self.velocity_chart(plan, &mut set)),
+            self.pump_chart(&mut set),
+        ]
+        .into_iter()
+        .flatten()
+        .collect()
+    }
+
+    fn cause_chart(&self, view: &AssessmentView, set: &mut Typesetter) -> Option<ChartPart> {
+        if view.causes.is_empty() {
+            return None;
+        }
+        let title = self.say("service-chart-causes");
+        let bars = view.causes.iter().take(CAUSES).enumerate();
+        let bars = bars.map(|(index, cause)| Bar {
+            label: cause.title.clone(),
+            value: cause.probability,
+            text: cause.shown.clone(),
+            interval: None,
+            strong: index == 0,
+        });
+        let chart = BarChart {
+            width: WIDTH,
+            description: title.clone(),
+            bars: bars.collect(),
+            full: Some(1.0),
+        };
+        Some(ChartPart {
+            title,
+            drawing: Arc::new(chart.draw(set)),
+            caption: self.say("service-chart-causes-words"),
+        })
+    }
+
+    /// Velocity the cart reaches in each part, against the one that is needed.
+    fn velocity_chart(&self, plan: &WorkPlan, set: &mut Typesetter) -> Option<ChartPart> {
+        let units = self.wording.units;
+        let needed = Figure::exact(PurgeRules::default().velocity);
+        let reached: Vec<_> = plan.sheet.all(QuantityKind::CartVelocity).collect();
+        let first = reached.first()?;
+        let unit = first.figure.unit(units);
+        let named = reached
+            .iter()
+            .map(|computed| {
+                let label = self.quantity_label(computed.kind, computed.part);
+                (
+                    label,
+                    computed.figure.in_unit(units).0,
+                    computed.figure.text(units),
+                )
+            })
+            .collect::<Vec<_>>();
+        let mut bars: Vec<Bar> = named
+            .iter()
+            .map(|(label, value, text)| Bar {
+                label: label.clone(),
+                value: *value,
+                text: text.clone(),
+                ..Bar::default()
+            })
+            .collect();
+        bars.push(Bar {
+            label: self.say("service-chart-needed"),
+            value: unit.from_si(needed.si),
+            text: needed.text(units),
+            strong: true,
+            ..Bar::default()
+        });
+        let title = self.say("service-chart-velocity");
+        let list: Vec<String> = named
+            .iter()
+            .map(|(label, _, text)| format!("{label}: {text}"))
+            .collect();
+        let chart = BarChart {
+            width: WIDTH,
+            description: title.clone(),
+            bars,
+            full: None,
+        };
+        let words = [("needed", needed.text(units)), ("list", list.join("; "))];
+        let words = words
+            .each_ref()
+            .map(|(name, value)| (*name, value.as_str()));
+        Some(ChartPart {
+            title,
+            drawing: Arc::new(chart.draw(set)),
+            caption: self.fill("service-chart-velocity-words", &words),
+        })
+    }
+
+    /// The circulators' curve with the loop's curve through the flow read.
+    fn pump_chart(&self, set: &mut Typesetter) -> Option<ChartPart> {
+        let pumps = Pumps::of(self)?;
+        let units = self.wording.units;
+        let [flow_unit, head_unit] =
+            [Dimension::VolumeFlow, Dimension::Length].map(|dimension| units.unit(dimension));
+        let shown = |(flow, head): (f64, f64)| (flow_unit.from_si(flow), head_unit.from_si(head));
+        let steps = || (0..=POINTS).map(|step| f64::from(step) / f64::from(POINTS));
+        let free = pumps.free_flow();
+        let curve: Vec<(f64, f64)> = steps()
+            .filter_map(|part| Some((part * free, pumps.head(part * free)?)))
+            .filter(|(_, head)| *head >= 0.0)
+            .map(shown)
+            .collect();
+        let mut series = vec![Series {
+            name: self.say("service-chart-pump-line"),
+            points: curve,
+            mark: SeriesMark::Line,
+            role: Role::Primary,
+        }];
+        let flow = self
+            .read_flow()
+            .filter(|flow| (0.0..free).contains(flow) && *flow > 0.0)?;
+        let head = pumps.head(flow).filter(|head| *head > 0.0)?;
+        let highest = pumps.head(0.0)?;
+        let by_squares = steps()
+            .map(|part| part * free)
+            .map(|at| (at, head * (at / flow).powi(2)))
+            .filter(|(_, head)| *head <= highest)
+            .map(shown);
+        series.push(Series {
+            name: self.say("service-chart-loop-line"),
+            points: by_squares.collect(),
+            mark: SeriesMark::Dashes,
+            role: Role::Secondary,
+        });
+        series.push(Series {
+            name: self.say("service-chart-point"),
+            points: vec![shown((flow, head))],
+            mark: SeriesMark::Dots,
+            role: Role::Measured,
+        });
+        let title = self.say("service-chart-pump");
+        let axis = |key: &str, unit: &str| self.fill(key, &[("unit", unit)]);
+        let chart = LineChart {
+            width: WIDTH,
+            height: 200.0,
+            description: title.clone(),
+            x_label: axis("service-chart-flow", flow_unit.display()),
+            y_label: axis("service-chart-head", head_unit.display()),
+            series,
+            ..LineChart::default()
+        };
+        let asks = Figure::uncertain(self.model.demand.flow).text(units);
+        let pump = self.fill("service-chart-pump-needed", &[("flow", &asks)]);
+        let read = Figure::exact(VolumeFlow::from_si(flow)).text(units);
+        Some(ChartPart {
+            title,
+            drawing: Arc::new(chart.draw(set)),
+            caption: self.fill(
+                "service-chart-pump-words",
+                &[("pump", &pump), ("flow", &read)],
+            ),
+        })
+    }
+
+    /// The flow as left, else as found, m³/s.
+    fn read_flow(&self) -> Option<f64> {
+        let read = |phase: Phase| {
+            let mut readings = self.file.visit.readings.iter().rev();
+            let found = readings.find(|r| r.point() == ReadingPoint::Flow && r.phase == phase)?;
+            Some(found.quantity::<VolumeFlow>()?.si())
+        };
+        read(Phase::Left).or_else(|| read(Phase::Found))
+    }
+}
+
+/// All circulators together.
+struct Pumps {
+    curves: Vec<(PumpCurve, Number)>,
+    parallel: bool,
+}
+
+impl Pumps {
+    /// None unless the curve of every circulator is known.
+    fn of(call: &Call) -> Option<Self> {
+        let system = &call.file.system;
+        let curve = |circulator: &Circulator| {
+            let points: Vec<(VolumeFlow, Length)> = circulator
+                .curve
+                .iter()
+                .map(|point| (point.flow.get(), point.head.get()))
+                .collect();
+            let speed = circulator.speed.map_or(1.0, |speed| speed.get().si());
+            Some((PumpCurve::through(&points).ok()?, Number::from_si(speed)))
+        };
+        let curves: Option<Vec<_>> = system.circulators.iter().map(curve).collect();
+        let curves = curves.filter(|curves| !curves.is_empty())?;
+        Some(Self {
+            curves,
+            parallel: system.circulator_piping == Some(CirculatorPiping::Parallel),
+        })
+    }
+
+    /// Head at a flow, m; side by side each takes its equal part.
+    fn head(&self, flow: f64) -> Option<f64> {
+        #[allow(clippy::cast_precision_loss)]
+        let count = self.curves.len() as f64;
+        let each = if self.parallel { flow / count } else { flow };
+        let mut heads = 0.0;
+        for (curve, speed) in &self.curves {
+            heads += curve.head(VolumeFlow::from_si(each), *speed).ok()?.si();
+        }
+        Some(if self.parallel { heads / count } else { heads })
+    }
+
+    /// Flow at which the least of them gives no head any more, m³/s.
+    fn free_flow(&self) -> f64 {
+        #[allow(clippy::cast_precision_loss)]
+        let count = if self.parallel {
+            self.curves.len() as f64
+        } else {
+            1.0
+        };
+        let free = |(curve, speed): &(PumpCurve, Number)| curve.free_flow().si() * speed.si();
+        count * self.curves.iter().map(free).fold(f64::INFINITY, f64::min)
+    }
+}

@@ -1,0 +1,221 @@
+use super::*;
+use crate::api::tests::{engine, started};
+use crate::api::types::{FieldEntry, NewPhoto, ReadingEntry, SignatureEntry};
+use crate::report::document::Block;
+
+const SAMPLES: [&str; 3] = [
+    include_str!("../../../data/samples/air-in-one-circuit.json"),
+    include_str!("../../../data/samples/freeze-guard-trips.json"),
+    include_str!("../../../data/samples/pressure-lost-over-summer.json"),
+];
+
+fn call(sample: &str) -> Call {
+    let wording = Wording::default();
+    let file = super::super::read_visit_file(sample.as_bytes(), wording).expect("a sample");
+    let day = NaiveDate::from_ymd_opt(2026, 8, 20).expect("a day");
+    Call::assess(&file, day, wording)
+}
+
+fn issue() -> Issue {
+    let moment = DateTime::from_timestamp(1_788_000_000, 0).expect("a time");
+    Issue::new(moment.fixed_offset(), PageSize::Letter)
+}
+
+fn request(reader: &str) -> ReportRequest {
+    ReportRequest {
+        reader: reader.to_owned(),
+        ..ReportRequest::default()
+    }
+}
+
+/// Everything that is said, to look for messages that do not exist.
+fn said(blocks: &[Block]) -> String {
+    format!("{blocks:?}")
+}
+
+#[test]
+fn no_text_of_any_report_is_missing() {
+    for sample in SAMPLES {
+        let call = call(sample);
+        let catalog = call.wording.catalog();
+        let service = crate::report::service::document(&call.service_content(&issue()), catalog);
+        let page = crate::report::homeowner::document(&call.homeowner_content(&issue()), catalog);
+        for blocks in [&service.blocks, &page.blocks] {
+            let said = said(blocks);
+            assert!(!said.contains('«'), "{said}");
+        }
+    }
+    let catalog = Wording::default().catalog();
+    for procedure in super::super::knowledge().library.procedures() {
+        let key = format!("homeowner-work-{}", procedure.id.as_str());
+        assert!(catalog.has(&key), "{key}");
+    }
+    for cause in super::super::knowledge().graph.causes() {
+        let key = format!("cause-{}.homeowner", cause.id);
+        assert!(catalog.has(&key), "{key}");
+    }
+    for name in [
+        "water",
+        "propylene_glycol",
+        "ethylene_glycol",
+        "methanol",
+        "ethanol",
+        "unknown",
+    ] {
+        assert!(catalog.has(&format!("homeowner-fluid-{name}")), "{name}");
+    }
+    for name in ["fixed", "partly", "nothing_wrong", "handed_over", "open"] {
+        assert!(catalog.has(&format!("homeowner-short-{name}")), "{name}");
+    }
+}
+
+#[test]
+fn the_band_of_the_homeowner_is_the_band_of_the_plan() {
+    let call = call(SAMPLES[2]);
+    let plan = call.work_plan().expect("a plan");
+    let season = call.season(Some(&plan)).expect("a sealed loop");
+    let (low, high) = season.ends();
+    let at = |kind| plan.sheet.get(kind).map(|computed| computed.figure.si);
+    use crate::plan::quantity::QuantityKind as Q;
+    use crate::units::Quantity;
+    // The same model, asked at the same moments for the same pressure.
+    let (planned_low, planned_high) = (at(Q::SeasonLow), at(Q::SeasonHigh));
+    assert!((low.si() - planned_low.expect("low")).abs() < 50.0);
+    assert!((high.si() - planned_high.expect("high")).abs() < 50.0);
+    // A sealed loop of polyethylene reads lower when warm.
+    let middle = |point: &(
+        f64,
+        crate::units::GaugePressure,
+        crate::units::GaugePressure,
+    )| { 0.5 * (point.1.si() + point.2.si()) };
+    let (winter, summer) = (middle(&season.points[0]), middle(&season.points[4]));
+    assert!(summer < winter, "{summer} {winter}");
+}
+
+#[test]
+fn a_reading_as_left_stands_beside_the_one_as_found() {
+    let mut engine = engine();
+    let visit = started(&mut engine);
+    let entry = |text: &str, phase: &str, mode: &str| ReadingEntry {
+        id: None,
+        point: "static_pressure".to_owned(),
+        text: text.to_owned(),
+        unit: "psi".to_owned(),
+        accuracy: None,
+        instrument: None,
+        mode: Some(mode.to_owned()),
+        phase: phase.to_owned(),
+        circuit: None,
+    };
+    for (text, phase, mode) in [
+        ("8", "found", "idle"),
+        ("21", "found", "heating"),
+        ("45", "left", "idle"),
+        ("44", "left", "cooling"),
+    ] {
+        engine
+            .put_reading(&visit, &entry(text, phase, mode))
+            .expect("kept");
+    }
+    let call = engine.call(&visit).expect("there");
+    let readings = call.service_content(&issue()).readings;
+    let number = |text: &Option<String>| {
+        let text = text.as_deref()?;
+        text.split(' ').next().map(str::to_owned)
+    };
+    let pairs: Vec<_> = readings
+        .iter()
+        .map(|line| [number(&line.found), number(&line.left)])
+        .collect();
+    let written = |text: &str| Some(text.to_owned());
+    assert_eq!(
+        pairs,
+        [
+            [written("8"), written("45")],
+            [written("21"), None],
+            [None, written("44")]
+        ]
+    );
+}
+
+#[test]
+fn an_empty_visit_gives_both_reports_with_photos_and_signatures() {
+    let mut engine = engine();
+    let visit = started(&mut engine);
+    let picture = {
+        let rgb = image::RgbImage::from_pixel(64, 48, image::Rgb([90, 120, 140]));
+        let mut bytes = Vec::new();
+        image::codecs::jpeg::JpegEncoder::new(&mut bytes)
+            .encode_image(&rgb)
+            .expect("encoded");
+        super::super::read_picture(&bytes, engine.wording()).expect("taken")
+    };
+    let photo = NewPhoto {
+        data: String::new(),
+        phase: "before".to_owned(),
+        caption: Some("Strainer".to_owned()),
+        taken_at: None,
+    };
+    engine.add_photo(&visit, &photo, &picture).expect("kept");
+    let signature = SignatureEntry {
+        role: "customer".to_owned(),
+        name: "An Invented Name".to_owned(),
+        aspect: 3.0,
+        strokes: vec![vec![[0.1, 0.5], [0.9, 0.4]]],
+    };
+    engine.set_signature(&visit, &signature).expect("kept");
+    for reader in ["technician", "homeowner"] {
+        let first = engine.report(&visit, &request(reader)).expect("made");
+        assert!(first.starts_with(b"%PDF-1.7"));
+        let again = engine.report(&visit, &request(reader)).expect("made");
+        assert!(first == again, "two runs differ");
+        assert!(
+            first.windows(9).any(|part| part == b"DCTDecode"),
+            "the photo is there"
+        );
+    }
+    let names = ["technician", "homeowner"].map(|reader| {
+        engine
+            .report_name(&visit, &request(reader))
+            .expect("a name")
+    });
+    assert_eq!(
+        names,
+        [
+            "2026-08-14 Invented farm service report.pdf",
+            "2026-08-14 Invented farm for the homeowner.pdf"
+        ]
+    );
+}
+
+#[test]
+fn a_wrong_request_is_refused_by_its_name() {
+    let mut engine = engine();
+    let visit = started(&mut engine);
+    let refused = |engine: &Engine, request: &ReportRequest| {
+        engine.report(&visit, request).expect_err("refused").code
+    };
+    assert_eq!(refused(&engine, &request("manager")), "no-such-name");
+    let mut other = request("homeowner");
+    other.language = Some("xx".to_owned());
+    assert_eq!(refused(&engine, &other), "no-such-name");
+    other.language = None;
+    other.next_visit = Some("tomorrow".to_owned());
+    assert_eq!(refused(&engine, &other), "no-such-name");
+    let _ = engine.set_field(
+        &visit,
+        &FieldEntry {
+            id: "visit.outcome".to_owned(),
+            text: Some("fixed".to_owned()),
+            unit: None,
+        },
+    );
+    let page = engine
+        .call(&visit)
+        .expect("there")
+        .homeowner_content(&issue());
+    assert_eq!(
+        page.short,
+        "Your system is fixed and we checked that it runs as it should."
+    );
+}

@@ -1,0 +1,124 @@
+//! `returnline report`.
+
+use super::diagnose::{Paper, Units, read, take};
+use super::failure::Failure;
+use chrono::NaiveDate;
+use returnline_core::api::{
+    Call, Issue, Reader, Surroundings, ThisMachine, Wording, not_written, photo_part, read_picture,
+};
+use returnline_core::records::attachment::limits;
+use returnline_core::report::file::write_whole;
+use returnline_core::report::parts::{Issuer, PhotoPart};
+use returnline_core::text::{Args, Language, catalog};
+use std::io::{Read, Write};
+use std::path::{Path, PathBuf};
+
+/// Words after `returnline report`.
+#[derive(clap::Args)]
+pub struct Arguments {
+    /// The visit file; `-` reads standard input.
+    visit: PathBuf,
+    /// For whom the report is written.
+    #[arg(long = "for", value_enum, value_name = "READER")]
+    reader: For,
+    /// The file to write; one that is there is replaced.
+    #[arg(long, value_name = "FILE")]
+    out: PathBuf,
+    /// Language of the report.
+    #[arg(long, value_parser = languages(), default_value = "en")]
+    language: String,
+    /// Units of what is computed; readings stay as written.
+    #[arg(long, value_enum, default_value = "us")]
+    units: Units,
+    /// Paper.
+    #[arg(long, value_enum, default_value = "letter")]
+    paper: Paper,
+    /// A photo, JPEG or PNG; may be given again.
+    #[arg(long, value_name = "FILE")]
+    photo: Vec<PathBuf>,
+    /// Name of the company that issues the report.
+    #[arg(long, value_name = "NAME")]
+    company: Option<String>,
+    /// Number that the customer calls.
+    #[arg(long, value_name = "NUMBER")]
+    phone: Option<String>,
+    /// Day of the next visit, YYYY-MM-DD.
+    #[arg(long, value_name = "DAY")]
+    next_visit: Option<NaiveDate>,
+    /// Moment of issue, RFC 3339; now if not given. The same call and the same
+    /// moment give the same bytes.
+    #[arg(long, value_name = "MOMENT")]
+    issued: Option<chrono::DateTime<chrono::FixedOffset>>,
+}
+
+#[derive(Copy, Clone, clap::ValueEnum)]
+enum For {
+    Technician,
+    Homeowner,
+}
+
+fn languages() -> clap::builder::PossibleValuesParser {
+    Language::ALL.map(Language::tag).into()
+}
+
+/// Runs `returnline report`.
+pub fn run(arguments: &Arguments) -> Result<(), Failure> {
+    let wording = Wording {
+        units: arguments.units.into(),
+        language: Language::from_tag(&arguments.language).unwrap_or(Language::English),
+    };
+    let bytes = read(&arguments.visit)?;
+    let file = take(&arguments.visit, &bytes, wording)?;
+    let machine = ThisMachine;
+    let call = Call::assess(&file, machine.today(), wording);
+    let reader = match arguments.reader {
+        For::Technician => Reader::Technician,
+        For::Homeowner => Reader::Homeowner,
+    };
+    // One photo at a time: read, made small, dropped.
+    let photos: Result<Vec<PhotoPart>, Failure> = arguments
+        .photo
+        .iter()
+        .map(|path| photo(path, wording))
+        .collect();
+    let issue = Issue {
+        issuer: Issuer {
+            company: arguments.company.clone(),
+            phone: arguments.phone.clone(),
+            logo: None,
+        },
+        photos: photos?,
+        next_visit: arguments.next_visit,
+        ..Issue::new(
+            arguments.issued.unwrap_or_else(|| machine.here()),
+            arguments.paper.into(),
+        )
+    };
+    let pdf = call
+        .report(reader, &issue)
+        .map_err(|error| Failure::Io(error.to_string()))?;
+    write_whole(&arguments.out, &pdf)
+        .map_err(|error| Failure::api(&not_written(&error, wording)))?;
+    let path = arguments.out.display().to_string();
+    let args = Args::new().text("path", path);
+    let line = catalog(wording.language).fill("program-pdf-written", &args);
+    writeln!(std::io::stdout().lock(), "{line}")?;
+    Ok(())
+}
+
+fn photo(path: &Path, wording: Wording) -> Result<PhotoPart, Failure> {
+    let mut bytes = Vec::new();
+    let most = limits::PHOTO_FILE_BYTES as u64 + 1;
+    std::fs::File::open(path)
+        .and_then(|file| file.take(most).read_to_end(&mut bytes))
+        .map_err(|error| Failure::file(path, &error))?;
+    let refused = |error: returnline_core::api::ApiError| {
+        Failure::Input(format!("{}: {}", path.display(), error.message))
+    };
+    let picture = read_picture(&bytes, wording).map_err(refused)?;
+    drop(bytes);
+    let caption = path
+        .file_stem()
+        .map(|name| name.to_string_lossy().into_owned());
+    photo_part(&picture.jpeg, "other", caption, None, wording).map_err(refused)
+}

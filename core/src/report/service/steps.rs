@@ -1,0 +1,162 @@
+//! The correction step by step. A caution stands in full at the first step it
+//! belongs to, under a number; at each later step its number and first sentence
+//! stand again, so that it is met where it counts and read once.
+
+use crate::report::document::{
+    Block, Callout, CalloutKind, Check, Emphasis, Fact, Level, Mark, Step, Text,
+};
+use crate::report::parts::{part, section};
+use crate::text::{Args, Catalog};
+
+use super::{ServiceReport, StepPart};
+
+/// Cautions met so far, each with the number of the step where it stands in full.
+#[derive(Default)]
+struct Met<'a> {
+    cautions: Vec<(&'a str, u32)>,
+}
+
+pub(super) fn correction(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
+    let mut blocks = vec![section(catalog, "service-correction")];
+    if report.steps.is_empty() {
+        blocks.push(Block::paragraph(catalog.text("service-no-plan")));
+    } else {
+        blocks.extend(opening(report, catalog));
+        let mut met = Met::default();
+        let mut number = 1;
+        for group in report.steps.chunk_by(|a, b| a.stage == b.stage) {
+            if let Some(first) = group.first() {
+                blocks.push(Block::heading(Level::Detail, first.stage.as_str()));
+            }
+            let start = number;
+            let mut steps = Vec::new();
+            for step in group {
+                steps.push(one_step(step, number, &mut met, catalog));
+                number += 1;
+            }
+            blocks.push(Block::Steps { start, steps });
+        }
+    }
+    if !report.others.is_empty() {
+        blocks.push(part(catalog, "service-others"));
+        let check = |(text, done): &(String, bool)| Check {
+            mark: mark(*done),
+            text: Text::plain(text.as_str()),
+            remark: None,
+        };
+        blocks.push(Block::Checks(report.others.iter().map(check).collect()));
+    }
+    blocks
+}
+
+fn opening(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
+    let treats = report.treats.join("; ");
+    let treats = catalog.fill("service-treats", &Args::new().text("causes", treats));
+    let mut blocks = vec![Block::paragraph(treats)];
+    let marked: Vec<bool> = report.steps.iter().filter_map(|step| step.done).collect();
+    let done = marked.iter().filter(|done| **done).count();
+    let key = if marked.is_empty() {
+        "service-steps-planned"
+    } else {
+        "service-steps-done"
+    };
+    let args = Args::new()
+        .text("done", done.to_string())
+        .text("steps", report.steps.len().to_string());
+    blocks.push(Block::paragraph(catalog.fill(key, &args)));
+    blocks.push(Block::Callout(Callout {
+        kind: CalloutKind::Note,
+        title: None,
+        body: vec![Text::plain(catalog.text("service-defer"))],
+    }));
+    for (key, items) in [
+        ("service-tools", &report.tools),
+        ("service-materials", &report.materials),
+    ] {
+        if !items.is_empty() {
+            let line = Text::strong(catalog.text(key))
+                .then(format!(" {}", items.join(" · ")), Emphasis::None);
+            blocks.push(Block::paragraph(line));
+        }
+    }
+    blocks
+}
+
+fn one_step<'a>(step: &'a StepPart, number: u32, met: &mut Met<'a>, catalog: &Catalog) -> Step {
+    let mut blocks = met.cautions(step, number, catalog);
+    if !step.quantities.is_empty() {
+        let fact = |(label, value): &(String, String)| Fact {
+            label: label.clone(),
+            value: Text::strong(value.as_str()),
+        };
+        blocks.push(Block::Facts(step.quantities.iter().map(fact).collect()));
+    }
+    if let Some((pass, otherwise)) = &step.gate {
+        let text = Text::strong(catalog.text("service-go-on"))
+            .then(format!(" {pass}\n"), Emphasis::None)
+            .then(catalog.text("service-go-back"), Emphasis::Strong)
+            .then(format!(" {otherwise}"), Emphasis::None);
+        blocks.push(Block::paragraph(text));
+    }
+    blocks.extend(
+        step.noted
+            .iter()
+            .map(|noted| Block::paragraph(noted.as_str())),
+    );
+    Step {
+        text: Text::plain(step.text.as_str()),
+        mark: step.done.map(mark),
+        blocks,
+    }
+}
+
+fn mark(done: bool) -> Mark {
+    if done { Mark::Done } else { Mark::NotDone }
+}
+
+impl<'a> Met<'a> {
+    /// The cautions of a step: new ones in full, known ones in short.
+    fn cautions(&mut self, step: &'a StepPart, number: u32, catalog: &Catalog) -> Vec<Block> {
+        let (mut full, mut short) = (Vec::new(), Vec::new());
+        for text in &step.cautions {
+            let known = self.cautions.iter().position(|(known, _)| known == text);
+            let place = known.unwrap_or(self.cautions.len());
+            let args = Args::new().text("number", (place + 1).to_string());
+            let name = catalog.fill("service-caution-number", &args);
+            match known.and_then(|at| self.cautions.get(at)) {
+                None => {
+                    self.cautions.push((text, number));
+                    full.push(Text::strong(name).then(format!(" {text}"), Emphasis::None));
+                }
+                Some((_, at)) => {
+                    let opening = first_sentence(text);
+                    let mut line = Text::strong(name).then(format!(" {opening}"), Emphasis::None);
+                    if opening.len() < text.len() {
+                        let args = Args::new().text("step", at.to_string());
+                        let see = catalog.fill("service-caution-see", &args);
+                        line = line.then(format!(" {see}"), Emphasis::Soft);
+                    }
+                    short.push(line);
+                }
+            }
+        }
+        let mut blocks = Vec::new();
+        if !full.is_empty() {
+            blocks.push(Block::Callout(Callout {
+                kind: CalloutKind::Caution,
+                title: None,
+                body: full,
+            }));
+        }
+        blocks.extend(short.into_iter().map(Block::Reminder));
+        blocks
+    }
+}
+
+/// The first sentence of a text, with its full stop.
+fn first_sentence(text: &str) -> &str {
+    match text.find(". ") {
+        Some(at) => &text[..=at],
+        None => text,
+    }
+}
