@@ -127,15 +127,12 @@ CREATE TRIGGER answer_delete_noted AFTER DELETE ON answer BEGIN
 END;
 CREATE TRIGGER reading_insert_noted AFTER INSERT ON reading BEGIN
     INSERT OR IGNORE INTO unnoted VALUES ('visit', NEW.visit_id);
-    INSERT OR IGNORE INTO unnoted VALUES ('words', NEW.visit_id);
 END;
 CREATE TRIGGER reading_update_noted AFTER UPDATE ON reading BEGIN
     INSERT OR IGNORE INTO unnoted VALUES ('visit', NEW.visit_id);
-    INSERT OR IGNORE INTO unnoted VALUES ('words', NEW.visit_id);
 END;
 CREATE TRIGGER reading_delete_noted AFTER DELETE ON reading BEGIN
     INSERT OR IGNORE INTO unnoted VALUES ('visit', OLD.visit_id);
-    INSERT OR IGNORE INTO unnoted VALUES ('words', OLD.visit_id);
 END;
 CREATE TRIGGER verdict_insert_noted AFTER INSERT ON verdict BEGIN
     INSERT OR IGNORE INTO unnoted VALUES ('visit', NEW.visit_id);

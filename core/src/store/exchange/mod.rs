@@ -361,8 +361,9 @@ fn note(
         })
         .optional()?;
     let mut past = BTreeSet::new();
-    if last.is_none() && content == "null" {
-        // Made and taken away between two exchanges: nobody else knows of it.
+    // Nothing said is no state: otherwise a visit that came without its words
+    // would seem to have lost them here.
+    if last.is_none() && records::says_nothing(kind, &content) {
         return Ok(());
     }
     if let Some((last, earlier, digest)) = last {

@@ -221,6 +221,17 @@ fn own_reading(connection: &Connection, reading: Uuid, visit: &str) -> Result<()
     }
 }
 
+/// Whether a content of such a record is that of one which was never made.
+pub(super) fn says_nothing(kind: Kind, written: &str) -> bool {
+    match kind {
+        Kind::Household => written == "{\"name\":\"\"}",
+        Kind::Words => written == "{}",
+        Kind::Photo => written == "null",
+        Kind::Signatures => written == "[]",
+        Kind::Site | Kind::System | Kind::Commissioning | Kind::Visit | Kind::FollowUp => false,
+    }
+}
+
 /// The kind that shares its row with another.
 fn beside(kind: Kind) -> Option<Kind> {
     match kind {
