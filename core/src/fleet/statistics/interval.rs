@@ -1,7 +1,7 @@
 //! Intervals of a share and of a rate.
 
 use super::Z;
-use puruspe::invgammp;
+use libm::lgamma;
 
 /// Two ends of an interval of 95 %.
 #[derive(Copy, Clone, PartialEq, Debug)]
@@ -54,12 +54,75 @@ pub fn poisson_rate(events: usize, exposure: f64) -> Option<Interval> {
     let low = if events == 0 {
         0.0
     } else {
-        invgammp(0.025, count)
+        inverse_gamma(0.025, count)
     };
     Some(Interval {
         low: low / exposure,
-        high: invgammp(0.975, count + 1.0) / exposure,
+        high: inverse_gamma(0.975, count + 1.0) / exposure,
     })
+}
+
+/// The x at which P(a, x), the regularised incomplete gamma function, is p; a at
+/// least 1.
+///
+/// Newton's steps from the estimate of Wilson and Hilferty (1931), kept inside a
+/// bracket that each evaluation narrows.
+fn inverse_gamma(p: f64, a: f64) -> f64 {
+    let log_gamma = lgamma(a);
+    let (mut low, mut high) = (0.0, a + 20.0 * (a.sqrt() + 1.0));
+    let z = if p < 0.5 { -Z } else { Z };
+    let mut x = a * (1.0 - 1.0 / (9.0 * a) + z / (3.0 * a.sqrt())).powi(3);
+    for _ in 0..200 {
+        if !(x > low && x < high) {
+            x = 0.5 * (low + high);
+        }
+        let density = ((a - 1.0) * x.ln() - x - log_gamma).exp();
+        let missing = p - lower_gamma(a, x, log_gamma);
+        if missing > 0.0 {
+            low = x;
+        } else {
+            high = x;
+        }
+        let step = missing / density;
+        if step.abs() <= 1e-14 * x || high - low <= 1e-15 * high {
+            return x + step;
+        }
+        x += step;
+    }
+    x
+}
+
+/// P(a, x): by the series of DLMF 8.11.4 below the mean, by the continued fraction
+/// of 8.9.2 (Lentz's way) above it.
+fn lower_gamma(a: f64, x: f64, log_gamma: f64) -> f64 {
+    let front = (a * x.ln() - x - log_gamma).exp();
+    if x < a + 1.0 {
+        let (mut term, mut sum, mut n) = (1.0 / a, 1.0 / a, a);
+        while term > 1e-17 * sum {
+            n += 1.0;
+            term *= x / n;
+            sum += term;
+        }
+        return front * sum;
+    }
+    let mut b = x + 1.0 - a;
+    let mut c = 1e300;
+    let mut d = 1.0 / b;
+    let mut fraction = d;
+    let mut n = 0.0;
+    loop {
+        n += 1.0;
+        let part = n * (a - n);
+        b += 2.0;
+        d = 1.0 / (part * d + b);
+        c = b + part / c;
+        let factor = c * d;
+        fraction *= factor;
+        // Far out the factor is 1; a fraction that is no number ends the loop too.
+        if (factor - 1.0).abs() < 1e-16 || !factor.is_finite() || n > 1e6 {
+            return 1.0 - front * fraction;
+        }
+    }
 }
 
 #[cfg(test)]
