@@ -39,7 +39,7 @@ CREATE INDEX revision_not_shown ON revision (kind, record_id) WHERE content IS N
 
 -- Records changed here since their last revision was noted, and rows of the
 -- board that are out of date. Kept by triggers, so that no way of writing can
--- forget it.
+-- forget it. In a trigger, OR IGNORE would give way to the outer statement.
 CREATE TABLE unnoted (
     kind TEXT NOT NULL,
     record_id TEXT NOT NULL,
@@ -83,103 +83,103 @@ CREATE TABLE board_visit (
 ) STRICT;
 
 CREATE TRIGGER site_insert_noted AFTER INSERT ON site BEGIN
-    INSERT OR IGNORE INTO unnoted VALUES ('site', NEW.id);
-    INSERT OR IGNORE INTO unnoted VALUES ('household', NEW.id);
+    INSERT INTO unnoted VALUES ('site', NEW.id) ON CONFLICT DO NOTHING;
+    INSERT INTO unnoted VALUES ('household', NEW.id) ON CONFLICT DO NOTHING;
 END;
 CREATE TRIGGER site_update_noted AFTER UPDATE ON site BEGIN
-    INSERT OR IGNORE INTO unnoted VALUES ('site', NEW.id);
-    INSERT OR IGNORE INTO unnoted VALUES ('household', NEW.id);
+    INSERT INTO unnoted VALUES ('site', NEW.id) ON CONFLICT DO NOTHING;
+    INSERT INTO unnoted VALUES ('household', NEW.id) ON CONFLICT DO NOTHING;
 END;
 CREATE TRIGGER system_insert_noted AFTER INSERT ON system BEGIN
-    INSERT OR IGNORE INTO unnoted VALUES ('system', NEW.id);
-    INSERT OR IGNORE INTO uncounted VALUES ('system', NEW.id);
+    INSERT INTO unnoted VALUES ('system', NEW.id) ON CONFLICT DO NOTHING;
+    INSERT INTO uncounted VALUES ('system', NEW.id) ON CONFLICT DO NOTHING;
 END;
 CREATE TRIGGER system_update_noted AFTER UPDATE ON system BEGIN
-    INSERT OR IGNORE INTO unnoted VALUES ('system', NEW.id);
-    INSERT OR IGNORE INTO uncounted VALUES ('system', NEW.id);
+    INSERT INTO unnoted VALUES ('system', NEW.id) ON CONFLICT DO NOTHING;
+    INSERT INTO uncounted VALUES ('system', NEW.id) ON CONFLICT DO NOTHING;
 END;
 CREATE TRIGGER commissioning_insert_noted AFTER INSERT ON commissioning BEGIN
-    INSERT OR IGNORE INTO unnoted VALUES ('commissioning', NEW.system_id);
-    INSERT OR IGNORE INTO uncounted VALUES ('system', NEW.system_id);
+    INSERT INTO unnoted VALUES ('commissioning', NEW.system_id) ON CONFLICT DO NOTHING;
+    INSERT INTO uncounted VALUES ('system', NEW.system_id) ON CONFLICT DO NOTHING;
 END;
 CREATE TRIGGER commissioning_update_noted AFTER UPDATE ON commissioning BEGIN
-    INSERT OR IGNORE INTO unnoted VALUES ('commissioning', NEW.system_id);
-    INSERT OR IGNORE INTO uncounted VALUES ('system', NEW.system_id);
+    INSERT INTO unnoted VALUES ('commissioning', NEW.system_id) ON CONFLICT DO NOTHING;
+    INSERT INTO uncounted VALUES ('system', NEW.system_id) ON CONFLICT DO NOTHING;
 END;
 CREATE TRIGGER visit_insert_noted AFTER INSERT ON visit BEGIN
-    INSERT OR IGNORE INTO unnoted VALUES ('visit', NEW.id);
-    INSERT OR IGNORE INTO unnoted VALUES ('words', NEW.id);
-    INSERT OR IGNORE INTO uncounted VALUES ('visit', NEW.id);
+    INSERT INTO unnoted VALUES ('visit', NEW.id) ON CONFLICT DO NOTHING;
+    INSERT INTO unnoted VALUES ('words', NEW.id) ON CONFLICT DO NOTHING;
+    INSERT INTO uncounted VALUES ('visit', NEW.id) ON CONFLICT DO NOTHING;
 END;
 CREATE TRIGGER visit_update_noted AFTER UPDATE ON visit BEGIN
-    INSERT OR IGNORE INTO unnoted VALUES ('visit', NEW.id);
-    INSERT OR IGNORE INTO unnoted VALUES ('words', NEW.id);
-    INSERT OR IGNORE INTO uncounted VALUES ('visit', NEW.id);
+    INSERT INTO unnoted VALUES ('visit', NEW.id) ON CONFLICT DO NOTHING;
+    INSERT INTO unnoted VALUES ('words', NEW.id) ON CONFLICT DO NOTHING;
+    INSERT INTO uncounted VALUES ('visit', NEW.id) ON CONFLICT DO NOTHING;
 END;
 CREATE TRIGGER answer_insert_noted AFTER INSERT ON answer BEGIN
-    INSERT OR IGNORE INTO unnoted VALUES ('visit', NEW.visit_id);
+    INSERT INTO unnoted VALUES ('visit', NEW.visit_id) ON CONFLICT DO NOTHING;
 END;
 CREATE TRIGGER answer_update_noted AFTER UPDATE ON answer BEGIN
-    INSERT OR IGNORE INTO unnoted VALUES ('visit', NEW.visit_id);
+    INSERT INTO unnoted VALUES ('visit', NEW.visit_id) ON CONFLICT DO NOTHING;
 END;
 CREATE TRIGGER answer_delete_noted AFTER DELETE ON answer BEGIN
-    INSERT OR IGNORE INTO unnoted VALUES ('visit', OLD.visit_id);
+    INSERT INTO unnoted VALUES ('visit', OLD.visit_id) ON CONFLICT DO NOTHING;
 END;
 CREATE TRIGGER reading_insert_noted AFTER INSERT ON reading BEGIN
-    INSERT OR IGNORE INTO unnoted VALUES ('visit', NEW.visit_id);
+    INSERT INTO unnoted VALUES ('visit', NEW.visit_id) ON CONFLICT DO NOTHING;
 END;
 CREATE TRIGGER reading_update_noted AFTER UPDATE ON reading BEGIN
-    INSERT OR IGNORE INTO unnoted VALUES ('visit', NEW.visit_id);
+    INSERT INTO unnoted VALUES ('visit', NEW.visit_id) ON CONFLICT DO NOTHING;
 END;
 CREATE TRIGGER reading_delete_noted AFTER DELETE ON reading BEGIN
-    INSERT OR IGNORE INTO unnoted VALUES ('visit', OLD.visit_id);
+    INSERT INTO unnoted VALUES ('visit', OLD.visit_id) ON CONFLICT DO NOTHING;
 END;
 CREATE TRIGGER verdict_insert_noted AFTER INSERT ON verdict BEGIN
-    INSERT OR IGNORE INTO unnoted VALUES ('visit', NEW.visit_id);
-    INSERT OR IGNORE INTO uncounted VALUES ('visit', NEW.visit_id);
+    INSERT INTO unnoted VALUES ('visit', NEW.visit_id) ON CONFLICT DO NOTHING;
+    INSERT INTO uncounted VALUES ('visit', NEW.visit_id) ON CONFLICT DO NOTHING;
 END;
 CREATE TRIGGER verdict_update_noted AFTER UPDATE ON verdict BEGIN
-    INSERT OR IGNORE INTO unnoted VALUES ('visit', NEW.visit_id);
-    INSERT OR IGNORE INTO uncounted VALUES ('visit', NEW.visit_id);
+    INSERT INTO unnoted VALUES ('visit', NEW.visit_id) ON CONFLICT DO NOTHING;
+    INSERT INTO uncounted VALUES ('visit', NEW.visit_id) ON CONFLICT DO NOTHING;
 END;
 CREATE TRIGGER verdict_delete_noted AFTER DELETE ON verdict BEGIN
-    INSERT OR IGNORE INTO unnoted VALUES ('visit', OLD.visit_id);
-    INSERT OR IGNORE INTO uncounted VALUES ('visit', OLD.visit_id);
+    INSERT INTO unnoted VALUES ('visit', OLD.visit_id) ON CONFLICT DO NOTHING;
+    INSERT INTO uncounted VALUES ('visit', OLD.visit_id) ON CONFLICT DO NOTHING;
 END;
 CREATE TRIGGER action_insert_noted AFTER INSERT ON action BEGIN
-    INSERT OR IGNORE INTO unnoted VALUES ('visit', NEW.visit_id);
+    INSERT INTO unnoted VALUES ('visit', NEW.visit_id) ON CONFLICT DO NOTHING;
 END;
 CREATE TRIGGER action_update_noted AFTER UPDATE ON action BEGIN
-    INSERT OR IGNORE INTO unnoted VALUES ('visit', NEW.visit_id);
+    INSERT INTO unnoted VALUES ('visit', NEW.visit_id) ON CONFLICT DO NOTHING;
 END;
 CREATE TRIGGER action_delete_noted AFTER DELETE ON action BEGIN
-    INSERT OR IGNORE INTO unnoted VALUES ('visit', OLD.visit_id);
+    INSERT INTO unnoted VALUES ('visit', OLD.visit_id) ON CONFLICT DO NOTHING;
 END;
 CREATE TRIGGER follow_up_insert_noted AFTER INSERT ON follow_up BEGIN
-    INSERT OR IGNORE INTO unnoted VALUES ('follow_up', NEW.id);
-    INSERT OR IGNORE INTO uncounted VALUES ('visit', NEW.visit_id);
+    INSERT INTO unnoted VALUES ('follow_up', NEW.id) ON CONFLICT DO NOTHING;
+    INSERT INTO uncounted VALUES ('visit', NEW.visit_id) ON CONFLICT DO NOTHING;
 END;
 CREATE TRIGGER follow_up_update_noted AFTER UPDATE ON follow_up BEGIN
-    INSERT OR IGNORE INTO unnoted VALUES ('follow_up', NEW.id);
-    INSERT OR IGNORE INTO uncounted VALUES ('visit', NEW.visit_id);
+    INSERT INTO unnoted VALUES ('follow_up', NEW.id) ON CONFLICT DO NOTHING;
+    INSERT INTO uncounted VALUES ('visit', NEW.visit_id) ON CONFLICT DO NOTHING;
 END;
 CREATE TRIGGER photo_insert_noted AFTER INSERT ON photo BEGIN
-    INSERT OR IGNORE INTO unnoted VALUES ('photo', NEW.id);
+    INSERT INTO unnoted VALUES ('photo', NEW.id) ON CONFLICT DO NOTHING;
 END;
 CREATE TRIGGER photo_update_noted AFTER UPDATE ON photo BEGIN
-    INSERT OR IGNORE INTO unnoted VALUES ('photo', NEW.id);
+    INSERT INTO unnoted VALUES ('photo', NEW.id) ON CONFLICT DO NOTHING;
 END;
 CREATE TRIGGER photo_delete_noted AFTER DELETE ON photo BEGIN
-    INSERT OR IGNORE INTO unnoted VALUES ('photo', OLD.id);
+    INSERT INTO unnoted VALUES ('photo', OLD.id) ON CONFLICT DO NOTHING;
 END;
 CREATE TRIGGER signature_insert_noted AFTER INSERT ON signature BEGIN
-    INSERT OR IGNORE INTO unnoted VALUES ('signatures', NEW.visit_id);
+    INSERT INTO unnoted VALUES ('signatures', NEW.visit_id) ON CONFLICT DO NOTHING;
 END;
 CREATE TRIGGER signature_update_noted AFTER UPDATE ON signature BEGIN
-    INSERT OR IGNORE INTO unnoted VALUES ('signatures', NEW.visit_id);
+    INSERT INTO unnoted VALUES ('signatures', NEW.visit_id) ON CONFLICT DO NOTHING;
 END;
 CREATE TRIGGER signature_delete_noted AFTER DELETE ON signature BEGIN
-    INSERT OR IGNORE INTO unnoted VALUES ('signatures', OLD.visit_id);
+    INSERT INTO unnoted VALUES ('signatures', OLD.visit_id) ON CONFLICT DO NOTHING;
 END;
 
 -- What is there already.
