@@ -6,6 +6,7 @@ heads in m, kinematic viscosity in m2/s.
 """
 
 import json
+import math
 import random
 import tempfile
 from pathlib import Path
@@ -15,6 +16,7 @@ import wntr
 TABLE = Path(__file__).parent / "tables" / "networks.json"
 WATER, COLD_GLYCOL, THICK = 1.31e-6, 3.4e-6, 2.2e-5
 EPANET_VISCOSITY = 1.1e-5 * 0.3048**2
+GRAVITY = 32.2 * 0.3048  # as EPANET has it, 0.08 % over the standard
 ROUGH = 0.0015
 CIRCULATOR = [[0.0, 9.5], [0.7, 7.4], [1.5, 2.0]]
 STRONG = [[0.0, 24.0], [2.5, 19.0], [6.0, 4.0]]
@@ -35,9 +37,10 @@ class Builder:
         self.spec["links"].append({"kind": "pipe", "from": a, "to": b, "bore": bore,
                                    "length": length, "k": k, "state": state})
 
-    def pump(self, a, b, curve=CIRCULATOR, speed=1.0):
-        self.spec["links"].append({"kind": "pump", "from": a, "to": b, "curve": curve,
-                                   "speed": speed})
+    def pump(self, a, b, curve=CIRCULATOR, speed=1.0, check=False):
+        """`check`: with a check valve, which EPANET has in every pump."""
+        link = {"kind": "pump", "from": a, "to": b, "curve": curve, "speed": speed}
+        self.spec["links"].append(link | ({"check": True} if check else {}))
 
     def field(self, a, b, circuits, headers, reverse=False):
         """circuits: (bore, length, k, state); headers: (bore, length) per section."""
@@ -119,7 +122,86 @@ def build():
         b.pipe(3, 5, 21.8, 15.0, 1.0)
         b.pipe(6, 8, 21.8, 25.0, 1.0)
     add("cross-ties", circuits([100, 140, 90, 160]), [(34.5, 8.0)] * 4, more=ties)
+
+    def weak_pump(b, out):
+        b.spec["links"][0]["check"] = True
+        b.pump(0, 1, CIRCULATOR, 0.5, check=True)
+    add("weak-one-beside", circuits([100, 150, 130]), even, more=weak_pump)
     return made
+
+
+def drawn(rnd, name):
+    """A network by chance: circuits, headers, pumps, bypass and ties of any kind."""
+    bores = [21.8, 27.3, 34.5, 39.5, 49.4, 72.7]
+    b = Builder(name, rnd.choice([1.0e-6, 1.31e-6, 1.8e-6, 3.4e-6, 6e-6, 2.2e-5]))
+    curve = rnd.choice([CIRCULATOR, STRONG, LISTED])
+
+    def speed():
+        return round(rnd.uniform(0.5, 1.4), 3)
+    if rnd.random() < 0.4:
+        out = b.plant([(curve, 1.0)])
+        b.spec["links"][0]["check"] = True
+        b.pump(0, 1, curve, speed(), check=True)
+    else:
+        out = b.plant([(curve, speed()) for _ in range(rnd.choice([1, 2, 3]))])
+    count = rnd.choice([2, 3, 5, 8, 13])
+    field = []
+    for i in range(count):
+        # A shut circuit at either end would leave pipes without flow, in which
+        # EPANET's small numbers mean nothing.
+        shut = 0 < i < count - 1 and rnd.random() < 0.2
+        field.append((rnd.choice(bores[:3]), round(rnd.uniform(5, 400), 1),
+                      rnd.choice([0, 3, round(rnd.uniform(0, 2000))]), "shut" if shut else "open"))
+    headers = sorted(((rnd.choice(bores[2:]), round(rnd.uniform(0.5, 20), 1))
+                      for _ in range(count)), reverse=True)
+    b.field(out, 0, field, headers, rnd.random() < 0.5)
+    if rnd.random() < 0.3:
+        b.pipe(out, 0, rnd.choice(bores[:3]), 1.0, round(10 ** rnd.uniform(0, 4)))
+    for _ in range(rnd.choice([0, 0, 1, 3])):
+        at, to = rnd.sample(range(1, b.spec["nodes"]), 2)
+        b.pipe(at, to, rnd.choice(bores[:2]), round(rnd.uniform(1, 60), 1), 2.0)
+    return b.spec
+
+
+def friction(re, rough):
+    """EPANET's law: 64/Re, Dunlop's cubic, Swamee-Jain (User Manual, section 3.1)."""
+    def turbulent(re):
+        return 0.25 / math.log10(rough / 3.7 + 5.74 / re**0.9) ** 2
+    if re <= 2000:
+        return 64 / max(re, 1e-9)
+    if re >= 4000:
+        return turbulent(re)
+    y2 = rough / 3.7 + 5.74 / 4000**0.9
+    fa = turbulent(4000)
+    fb = fa * (2 + 0.00514215 / (y2 * 0.86859 * math.log(y2)))
+    r = re / 2000
+    return (7 * fa - fb) + r * ((0.128 - 17 * fa + 2.5 * fb) + r * (
+        (-0.128 + 13 * fa - 2 * fb) + r * (0.032 - 3 * fa + 0.5 * fb)))
+
+
+def unsettled(spec):
+    """Largest error of energy in a pipe of EPANET's answer, over the largest head."""
+    worst = 0.0
+    for link, flow in zip(spec["links"], spec["flows"]):
+        if link["kind"] != "pipe" or link["state"] == "shut":
+            continue
+        bore = link["bore"] / 1e3
+        v = flow / 1e3 / (math.pi * bore**2 / 4)
+        f = friction(abs(v) * bore / spec["viscosity"], ROUGH / link["bore"])
+        loss = (f * link["length"] / bore + link["k"]) * v * abs(v) / (2 * GRAVITY)
+        drop = spec["heads"][link["from"]] - spec["heads"][link["to"]]
+        worst = max(worst, abs(loss - drop))
+    return worst / max(abs(head) for head in spec["heads"])
+
+
+def by_chance(count):
+    """Networks drawn by chance that EPANET itself has brought to rest."""
+    rnd, kept = random.Random(2024), []
+    while len(kept) < count:
+        spec = solve(drawn(rnd, f"drawn-{len(kept) + 1}"))
+        if unsettled(spec) < 1e-4:
+            kept.append(spec)
+    return kept
 
 
 def model(spec):
@@ -159,7 +241,7 @@ def solve(spec):
 
 
 if __name__ == "__main__":
-    networks = [solve(spec) for spec in build()]
+    networks = [solve(spec) for spec in build()] + by_chance(10)
     TABLE.write_text(json.dumps({
         "about": "Networks and their flows. EPANET 2.2 through wntr " + wntr.__version__
                  + ", sim.EpanetSimulator, head loss D-W. Published source: L. Rossman et al.,"

@@ -1,14 +1,19 @@
 //! The reference networks, read from their table.
 
-use returnline_core::hydraulics::component::FluidState;
+use returnline_core::hydraulics::component::{FluidState, LossCurve};
 use returnline_core::hydraulics::friction::FrictionLaw;
 use returnline_core::hydraulics::network::{Link, LinkId, Network, NodeId, PumpState};
 use returnline_core::hydraulics::pipe::Pipe;
 use returnline_core::hydraulics::pump::PumpCurve;
 use returnline_core::units::{
-    Density, DynamicViscosity, Length, Number, PressureDifference, Quantity, VolumeFlow,
+    Density, DynamicViscosity, Length, Number, PressureDifference, Quantity, STANDARD_GRAVITY,
+    VolumeFlow,
 };
 use serde::Deserialize;
+
+/// EPANET reckons with 32.2 ft/s². Its flows are those of standard gravity with every head
+/// this much higher.
+const HEAVIER: f64 = 32.2 * 0.3048 / STANDARD_GRAVITY;
 
 #[derive(Deserialize)]
 struct File {
@@ -42,6 +47,9 @@ enum LinkSpec {
         to: usize,
         curve: Vec<(f64, f64)>,
         speed: f64,
+        /// Whether a check valve stands behind it, as EPANET has in every pump.
+        #[serde(default)]
+        check: bool,
     },
 }
 
@@ -57,7 +65,7 @@ pub struct ReadNetwork {
     pub links: Vec<LinkId>,
     /// Flow of each link by EPANET.
     pub flows: Vec<VolumeFlow>,
-    /// Head of each node by EPANET, against the first.
+    /// Head of each node by EPANET, against the first, carried over to standard gravity.
     pub heads: Vec<Length>,
     /// Number of pipes in transition.
     pub in_transition: usize,
@@ -73,6 +81,25 @@ pub fn read_networks() -> Vec<ReadNetwork> {
     #[allow(clippy::expect_used)] // a broken table is a broken test
     let file = file.expect("the committed table of networks");
     file.networks.into_iter().map(build).collect()
+}
+
+/// A check valve without a loss to speak of in its direction.
+fn check_valve(fluid: FluidState) -> Link {
+    let wide = Pipe::new(
+        Length::from_si(0.24),
+        Length::from_si(0.2),
+        Length::from_si(1.5e-6),
+    );
+    #[allow(clippy::expect_used)] // a bore of the table of pipes
+    let curve = LossCurve::of_loss_coefficient(
+        Number::from_si(0.01),
+        wide.expect("a bore in range"),
+        fluid,
+    );
+    Link::Part {
+        curve,
+        one_way: true,
+    }
 }
 
 #[allow(clippy::expect_used)] // a broken table is a broken test
@@ -112,16 +139,22 @@ fn build(spec: Spec) -> ReadNetwork {
                 to,
                 curve,
                 speed,
+                check,
             } => {
                 let points: Vec<_> = curve
                     .into_iter()
-                    .map(|(q, h)| (VolumeFlow::from_si(q * 1e-3), Length::from_si(h)))
+                    .map(|(q, h)| (VolumeFlow::from_si(q * 1e-3), Length::from_si(h * HEAVIER)))
                     .collect();
                 let made = Link::Pump {
                     curve: PumpCurve::through(&points).expect("a falling curve"),
                     state: PumpState::Running(Number::from_si(speed)),
                 };
-                network.link(nodes[from], nodes[to], made)
+                let outlet = if check { network.node() } else { nodes[to] };
+                let pump = network.link(nodes[from], outlet, made);
+                if check {
+                    network.link(outlet, nodes[to], check_valve(fluid));
+                }
+                pump
             }
         })
         .collect();
@@ -135,7 +168,11 @@ fn build(spec: Spec) -> ReadNetwork {
             .into_iter()
             .map(|q| VolumeFlow::from_si(q * 1e-3))
             .collect(),
-        heads: spec.heads.into_iter().map(Length::from_si).collect(),
+        heads: spec
+            .heads
+            .into_iter()
+            .map(|head| Length::from_si(head * HEAVIER))
+            .collect(),
         in_transition: spec.in_transition,
     }
 }

@@ -112,19 +112,27 @@ fn contents_of_pipe_and_hose() {
 }
 
 /// Flow within 0.1 % and head within 0.2 % of EPANET. The law of friction is
-/// EPANET's own, so this holds in transition too. Flows below a thousandth of the
-/// largest are held to 0.1 % of that thousandth.
+/// EPANET's own, so this holds in transition too, and its gravity of 32.2 ft/s² is
+/// allowed for (it makes 0.04 % of flow and 0.08 % of head). Flows below a thousandth of the largest are held to 0.1 % of that
+/// thousandth. Ten of the networks were drawn by chance: among them are ties between points
+/// of nearly equal head, whose small flow hangs on the last digits of EPANET's input, and so
+/// they are held to 0.1 % of a fiftieth of the largest.
 #[test]
 fn networks_agree_with_epanet() {
     let all = read_networks();
-    assert!(all.len() >= 8);
+    assert!(all.len() >= 27);
     for read in &all {
         let name = &read.name;
         let solution = read.network.solve().unwrap();
         let largest = read.flows.iter().fold(0f64, |a, q| a.max(q.si().abs()));
+        let least = if name.starts_with("drawn") {
+            0.02
+        } else {
+            1e-3
+        };
         for (link, expected) in read.links.iter().zip(&read.flows) {
             let (flow, expected) = (solution.flow(*link).si(), expected.si());
-            let allowed = 1e-3 * expected.abs().max(1e-3 * largest);
+            let allowed = 1e-3 * expected.abs().max(least * largest);
             assert!(
                 (flow - expected).abs() <= allowed,
                 "{name} {link:?}: {flow} {expected}"
@@ -213,6 +221,15 @@ proptest! {
                 if to == node { sum += flow; }
             }
             prop_assert!(sum.abs() <= 1e-9 * total.max(1e-4), "{node:?} {sum} of {total}");
+        }
+        // Energy: every link loses what its ends differ by.
+        let highest = solution.drop(first, start).si();
+        for link in network.links() {
+            let (from, to) = network.ends(link).unwrap();
+            let loss = network.link_at(link).unwrap();
+            let loss = loss.loss(solution.flow(link), fluid, FrictionLaw::default()).si();
+            let drop = solution.drop(from, to).si();
+            prop_assert!((loss - drop).abs() <= 1e-6 * highest, "{link:?} {loss} {drop}");
         }
     }
 

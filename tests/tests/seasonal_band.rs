@@ -1,9 +1,10 @@
 //! The seasonal band and its narrowing by readings against Monte Carlo and importance sampling
 //! (table and generator under `reference/`).
 
+use proptest::prelude::*;
 use returnline_core::fluids::{Fluid, FluidKind};
 use returnline_core::hydraulics::elastic::Axial;
-use returnline_core::pressure::balance::{PlasticPart, SealedLoop};
+use returnline_core::pressure::balance::{PlasticPart, SealedLoop, TrappedAir};
 use returnline_core::pressure::band::Band;
 use returnline_core::pressure::belief::{Belief, Charge, Moment, Reading, Surround, Unknowns};
 use returnline_core::pressure::gas::Vessel;
@@ -34,7 +35,7 @@ fn moment(value: &Value) -> Moment {
         ),
     }
 }
-fn belief(case: &Value) -> Belief {
+fn system(case: &Value) -> SealedLoop {
     let kind = match case["fluid"].as_str().unwrap() {
         "water" => FluidKind::Water,
         "propylene-glycol" => FluidKind::PropyleneGlycol,
@@ -43,7 +44,7 @@ fn belief(case: &Value) -> Belief {
         other => panic!("{other}"),
     };
     let room = Temperature::from_celsius(20.0);
-    let system = SealedLoop {
+    SealedLoop {
         plastic: vec![PlasticPart {
             volume: Volume::from_si(number(case, "plastic")),
             ratio: Number::from_si(number(case, "sdr")),
@@ -63,7 +64,9 @@ fn belief(case: &Value) -> Belief {
             set_at: room,
             gas: room,
         }),
-    };
+    }
+}
+fn belief(case: &Value) -> Belief {
     let charge = Charge {
         pressure: psi(number(case, "charge_psi"), number(case, "charge_psi_u")),
         temperature: Uncertain::new(
@@ -80,7 +83,7 @@ fn belief(case: &Value) -> Belief {
         Fraction::from_si(held[0].as_f64().unwrap()),
         held[1].as_f64().unwrap(),
     );
-    Belief::prior(system, unknowns, charge).unwrap()
+    Belief::prior(system(case), unknowns, charge).unwrap()
 }
 
 /// Largest distance of the three quantiles, in parts of the reference's width plus a quarter
@@ -141,5 +144,52 @@ fn readings_narrow_the_band_as_importance_sampling_does() {
         let off = distance(&after, &case["posterior"]);
         assert!(off < 0.08, "{case}: {off} {after:?}");
         assert!(after.width() < before.width());
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(24))]
+
+    /// Whatever is asked, in range or not: a band of numbers in order, or an error with a code.
+    #[test]
+    fn no_band_is_not_a_number(
+        charge in -20.0..260.0f64, doubt in 0.0..20.0f64, charged_at in -8.0..45.0f64,
+        days in prop::sample::select(vec![-1.0, 0.0, 0.01, 1.0, 400.0, 3e4]),
+        now in prop::sample::select(vec![-40.0, -5.0, 0.5, 20.0, 41.0, 70.0, f64::NAN]),
+        sdr in 3.0..30.0f64, tank in prop::option::of(0.001..0.2f64), air in 0.0..0.02f64,
+        fluid in prop::sample::select(vec![("water", 0.0), ("propylene-glycol", 0.25), ("ethanol", 0.2)]),
+    ) {
+        let case = serde_json::json!({
+            "plastic": 0.4, "rigid": 0.01, "sdr": sdr, "axial": "held", "fluid": fluid.0,
+            "mass_fraction": fluid.1, "tank": tank, "precharge_psi": 12.0,
+        });
+        let (system, mut unknowns) = (system(&case), Unknowns::typical(Surround::Grout));
+        unknowns.modulus = Fraction::from_si(0.3);
+        let holds = system.volume().si();
+        let left = TrappedAir {
+            volume: Volume::from_si(air * holds),
+            dissolves: true,
+            saturation: Fraction::from_si(1.0),
+        };
+        let charge = Charge {
+            pressure: psi(charge, doubt),
+            temperature: Uncertain::new(Temperature::from_celsius(charged_at), 4.0),
+            held: Duration::from_si(1_800.0),
+            air: Some((Uncertain::new(left.volume, 0.5 * left.volume.si()), left)),
+            earlier: None,
+        };
+        let moment = Moment {
+            elapsed: Duration::from_si(days * DAY),
+            temperature: Uncertain::new(Temperature::from_celsius(now), 6.0),
+        };
+        let band = Belief::prior(system, unknowns, charge).and_then(|belief| belief.band(&moment));
+        match band {
+            Ok(band) => {
+                prop_assert!(band.low.si().is_finite() && band.high.si().is_finite());
+                prop_assert!(band.low <= band.median && band.median <= band.high);
+                prop_assert!(band.causes.iter().all(|(_, part)| (0.0..=1.0 + 1e-9).contains(part)));
+            }
+            Err(error) => prop_assert!(!error.code().is_empty()),
+        }
     }
 }

@@ -5,6 +5,7 @@ use crate::evidence::TOLD;
 use crate::plan::{self, Library};
 use crate::records::Level;
 use crate::records::visit_file::Vocabulary;
+use crate::text::distance;
 use std::sync::LazyLock;
 
 /// What the program knows: embedded, read at first use.
@@ -76,7 +77,7 @@ impl Vocabulary for Knowledge {
         let mut near: Vec<(usize, &str)> = findings
             .chain(causes)
             .map(|known| (distance(unknown, known), known))
-            .filter(|(distance, known)| *distance <= known.len() / 2)
+            .filter(|(slips, known)| *slips <= known.len() / 2)
             .collect();
         near.sort_unstable();
         near.into_iter()
@@ -84,22 +85,6 @@ impl Vocabulary for Knowledge {
             .map(|(_, known)| known.to_owned())
             .collect()
     }
-}
-
-/// Letters to change, add or drop to make one word the other (Levenshtein).
-fn distance(a: &str, b: &str) -> usize {
-    let b: Vec<char> = b.chars().take(64).collect();
-    let mut row: Vec<usize> = (0..=b.len()).collect();
-    for (i, c) in a.chars().take(64).enumerate() {
-        let mut before = row[0];
-        row[0] = i + 1;
-        for (j, other) in b.iter().enumerate() {
-            let change = before + usize::from(c != *other);
-            before = row[j + 1];
-            row[j + 1] = change.min(before + 1).min(row[j] + 1);
-        }
-    }
-    row[b.len()]
 }
 
 #[cfg(test)]
@@ -114,7 +99,6 @@ mod tests {
 
     #[test]
     fn a_slip_of_the_pen_is_met_with_the_right_name() {
-        assert_eq!(distance("kitten", "sitting"), 3);
         assert_eq!(
             knowledge().close_to("gurglin").first().map(String::as_str),
             Some("gurgling")

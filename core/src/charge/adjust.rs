@@ -63,7 +63,9 @@ impl Product {
             density,
         })
     }
-    /// A product whose label gives its strength by volume.
+    /// A product whose label gives its strength by volume: pure antifreeze in that of the
+    /// finished product, both at 20 °C, as [`Fluid::from_volume_fraction`] counts. Solves
+    /// φ = w ρ(w)/ρ_a for w, ρ(w) as in [`Product::new`].
     ///
     /// # Errors
     /// [`ChargeError::OutOfRange`].
@@ -71,9 +73,28 @@ impl Product {
         let phi = Bound::si("volume fraction of the product", 0.0, 1.0)
             .check(volume_fraction)?
             .si();
-        let antifreeze = phi * kind.pure_density().si();
-        let water = (1.0 - phi) * FluidKind::Water.pure_density().si();
-        Self::new(kind, Fraction::from_si(antifreeze / (antifreeze + water)))
+        if kind == FluidKind::Water {
+            return Self::new(kind, Fraction::from_si(phi));
+        }
+        let (mut low, mut high) = (0.0, 1.0);
+        for _ in 0..60 {
+            let middle = 0.5 * (low + high);
+            let density = Self::new(kind, Fraction::from_si(middle))?.density;
+            if middle * density / kind.pure_density().si() < phi {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        Self::new(kind, Fraction::from_si(high))
+    }
+    /// What it holds beside water.
+    pub fn kind(&self) -> FluidKind {
+        self.kind
+    }
+    /// Mass fraction of antifreeze.
+    pub fn mass_fraction(&self) -> Fraction {
+        Fraction::from_si(self.mass_fraction)
     }
     /// Density at 20 °C.
     pub fn density(&self) -> Density {
@@ -170,7 +191,7 @@ pub fn adjust(
         contraction: Volume::from_si(add - drain),
         result: target,
         freezing: target.freezing_point(),
-        cautions: cautions(&strongest, product.kind, wp, drain > 0.0),
+        cautions: cautions(&strongest, product.kind, Fraction::from_si(wp), drain > 0.0),
     })
 }
 
@@ -256,6 +277,28 @@ mod tests {
     }
     fn litres(v: f64) -> Volume {
         Volume::from_si(v * 1e-3)
+    }
+
+    /// By volume is of the finished product. OIML R 22 (alcoholometric tables, from memory):
+    /// ethanol of 50 % by volume at 20 °C is 42.43 % by mass and weighs 930.14 kg/m³; by
+    /// hand 0.5 · 789.3/930.1 = 0.4243. Counted by unmixed volumes it would be
+    /// 789.3/(789.3 + 998.2) = 0.4416.
+    #[test]
+    fn strength_by_volume_is_of_the_finished_product() {
+        let half = Product::by_volume(FluidKind::Ethanol, Fraction::from_si(0.5)).unwrap();
+        assert!(
+            (half.mass_fraction().si() - 0.4243).abs() < 0.002,
+            "{half:?}"
+        );
+        // The same count as that of the fluids, where both have one.
+        let fluid = Fluid::from_volume_fraction(FluidKind::Methanol, Fraction::from_si(0.3));
+        let product = Product::by_volume(FluidKind::Methanol, Fraction::from_si(0.3));
+        let difference = fluid.unwrap().mass_fraction() - product.unwrap().mass_fraction();
+        assert!(difference.si().abs() < 1e-9);
+        for (percent, mass) in [(0.0, 0.0), (1.0, 1.0)] {
+            let product = Product::by_volume(PG, Fraction::from_si(percent)).unwrap();
+            assert!((product.mass_fraction().si() - mass).abs() < 1e-9);
+        }
     }
 
     /// Mass of antifreeze in, out and left must balance whatever the strengths.

@@ -2,7 +2,7 @@
 
 use super::flash::flash_point;
 use crate::fluids::{Fluid, FluidKind};
-use crate::units::Quantity;
+use crate::units::{Fraction, Quantity};
 
 /// A caution that belongs to a result.
 #[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Debug, Hash)]
@@ -46,7 +46,7 @@ const PURE: f64 = 0.75;
 pub fn cautions(
     fluids: &[Fluid],
     product: FluidKind,
-    product_mass_fraction: f64,
+    product_mass_fraction: Fraction,
     drained: bool,
 ) -> Vec<Caution> {
     let holds = |kind: FluidKind| product == kind || fluids.iter().any(|f| f.kind() == kind);
@@ -67,11 +67,11 @@ pub fn cautions(
         Caution::FlammableProduct,
     );
     when(
-        fluids.iter().any(|f| lit(f.kind(), f.mass_fraction().si())),
+        fluids.iter().any(|f| lit(f.kind(), f.mass_fraction())),
         Caution::FlammableWhenDiluted,
     );
     when(
-        product.is_flammable() && product_mass_fraction > PURE,
+        product.is_flammable() && product_mass_fraction.si() > PURE,
         Caution::UsePremixedAlcohol,
     );
     when(
@@ -93,11 +93,15 @@ pub fn cautions(
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::units::Fraction;
 
     fn of(kind: FluidKind, w: f64, product: f64) -> Vec<Caution> {
         let fluid = Fluid::new(kind, Fraction::from_si(w)).unwrap();
-        cautions(&[Fluid::WATER, fluid], kind, product, true)
+        cautions(
+            &[Fluid::WATER, fluid],
+            kind,
+            Fraction::from_si(product),
+            true,
+        )
     }
 
     #[test]

@@ -1,7 +1,7 @@
 //! Flash point of alcohol in water.
 
 use crate::fluids::FluidKind;
-use crate::units::{Quantity, Temperature};
+use crate::units::{Fraction, Quantity, Temperature};
 
 /// Standard uncertainty of the pure flash points and of this estimate, K.
 pub const PURE_FLASH_DOUBT: f64 = 4.0;
@@ -36,7 +36,8 @@ const WATER_MOLAR_MASS: f64 = 18.015_28;
 /// the pure liquid: x γ p(T) = p(T_pure), γ by van Laar (lean limit taken as independent of
 /// temperature; Liaw and Chiu, *J. Hazard. Mater.* 137 (2006), from memory). Within about
 /// ±4 K. Below a mass fraction of 1 % none is given.
-pub fn flash_point(kind: FluidKind, mass_fraction: f64) -> Option<Temperature> {
+pub fn flash_point(kind: FluidKind, mass_fraction: Fraction) -> Option<Temperature> {
+    let mass_fraction = mass_fraction.si();
     let alcohol = match kind {
         FluidKind::Methanol => &METHANOL,
         FluidKind::Ethanol => &ETHANOL,
@@ -75,7 +76,7 @@ mod tests {
             for (phi, celsius) in volumes {
                 let rho = kind.pure_density().si();
                 let w = phi * rho / (phi * rho + (1.0 - phi) * 998.2);
-                let found = flash_point(kind, w).unwrap().celsius();
+                let found = flash_point(kind, Fraction::from_si(w)).unwrap().celsius();
                 assert!((found - celsius).abs() < 4.0, "{kind:?} {phi}: {found}");
             }
         }
@@ -83,12 +84,19 @@ mod tests {
 
     #[test]
     fn pure_alcohol_has_its_own_and_glycol_none() {
-        let pure = flash_point(FluidKind::Ethanol, 1.0).unwrap();
+        let pure = flash_point(FluidKind::Ethanol, Fraction::from_si(1.0)).unwrap();
         assert!((pure.celsius() - 13.0).abs() < 1e-9);
-        assert_eq!(flash_point(FluidKind::PropyleneGlycol, 0.5), None);
+        assert_eq!(
+            flash_point(FluidKind::PropyleneGlycol, Fraction::from_si(0.5)),
+            None
+        );
         let mut last = f64::INFINITY;
         for percent in 2..=100 {
-            let now = flash_point(FluidKind::Methanol, f64::from(percent) / 100.0).unwrap();
+            let now = flash_point(
+                FluidKind::Methanol,
+                Fraction::from_si(f64::from(percent) / 100.0),
+            )
+            .unwrap();
             assert!(now.celsius() <= last, "{percent}");
             last = now.celsius();
         }

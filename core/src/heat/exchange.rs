@@ -7,7 +7,7 @@ use crate::fluids::Fluid;
 use crate::uncertainty::{Propagated, Uncertain, propagate};
 use crate::units::{
     AbsolutePressure, Bound, Conductance, Fraction, GaugePressure, Number, Power, Quantity,
-    Temperature, TemperatureDifference, VolumeFlow,
+    Temperature, TemperatureDifference, ThermalResistance, VolumeFlow,
 };
 
 /// Flows of a unit.
@@ -171,9 +171,9 @@ pub struct ExchangerState {
     pub conductance: Propagated<Conductance>,
     /// Now over clean.
     pub share_of_clean: Uncertain<Fraction>,
-    /// Added resistance 1/UA − 1/UA_clean, K/W, with its standard uncertainty. For a fouling
-    /// factor in m²K/W multiply by the surface.
-    pub fouling: (f64, f64),
+    /// Added resistance 1/UA − 1/UA_clean. For a fouling factor in m²K/W multiply by the
+    /// surface.
+    pub fouling: Uncertain<ThermalResistance>,
     /// Probability that the conductance is below the clean value.
     pub probability_fouled: f64,
 }
@@ -225,7 +225,10 @@ pub fn exchanger(
             Fraction::from_si(share),
             relative(now).hypot(relative(clean)),
         ),
-        fouling: (resistance(now) - resistance(clean), doubt),
+        fouling: Uncertain::new(
+            ThermalResistance::from_si(resistance(now) - resistance(clean)),
+            doubt,
+        ),
         probability_fouled: below.probability_above(Conductance::ZERO),
         conductance,
     })
@@ -296,7 +299,7 @@ mod tests {
         // By hand: ε = 4/10, NTU = 0.5108, C = 0.5·999.9·4 200/1 000 = 2.1 kW/K: 1 073 W/K.
         let state = at(-2.0);
         assert!((state.conductance.result.value().si() - 1_073.0).abs() < 5.0);
-        assert!(state.fouling.0 > 0.0 && state.probability_fouled > 0.999);
+        assert!(state.fouling.value().si() > 0.0 && state.probability_fouled > 0.999);
         assert!(at(2.5).probability_fouled < state.probability_fouled);
         let crossed = exchanger(q(0.5), t(8.0), t(4.0), t(5.0), Fluid::WATER, clean);
         assert_eq!(crossed.err(), Some(HeatError::TemperaturesCross));

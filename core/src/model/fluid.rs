@@ -155,7 +155,7 @@ fn measured(file: &VisitFile, kind: FluidKind) -> Option<Uncertain<Fraction>> {
 }
 
 /// The physics' name of a recorded fluid.
-pub(super) fn kind_of(kind: LoopFluidKind) -> FluidKind {
+pub fn kind_of(kind: LoopFluidKind) -> FluidKind {
     match kind {
         LoopFluidKind::Water => FluidKind::Water,
         LoopFluidKind::PropyleneGlycol => FluidKind::PropyleneGlycol,

@@ -12,7 +12,7 @@ mod sealed;
 
 pub use assumption::Assumption;
 pub use demand::Demand;
-pub use fluid::{Concentration, FluidBelief};
+pub use fluid::{Concentration, FluidBelief, kind_of};
 pub use piping::{Piping, Section, pipe_of};
 
 use crate::fluids::atmospheric_pressure;

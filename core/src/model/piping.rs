@@ -1,7 +1,7 @@
 //! The pipe and what it holds.
 
 use super::{Assumption, Demand};
-use crate::hydraulics::pipe::{Pipe, PipeSeries};
+use crate::hydraulics::pipe::{Pipe, PipeError, PipeSeries};
 use crate::records::{self, NominalInch, PipeRun, Sdr, System};
 use crate::uncertainty::Uncertain;
 use crate::units::{Length, Quantity, Unit, Volume};
@@ -149,28 +149,31 @@ fn section(count: u32, pipe: &records::Pipe, length: Length) -> Option<Section> 
     );
     Some(Section {
         count,
-        pipe: pipe_of(pipe)?,
+        pipe: pipe_of(pipe).ok()?,
         length,
         plastic,
     })
 }
 
-/// The dimensions behind a recorded pipe; none when the tables do not hold it.
-pub fn pipe_of(pipe: &records::Pipe) -> Option<Pipe> {
+/// The dimensions behind a recorded pipe.
+///
+/// # Errors
+/// [`PipeError`] when the tables do not hold it.
+pub fn pipe_of(pipe: &records::Pipe) -> Result<Pipe, PipeError> {
     match pipe {
-        records::Pipe::IpsPe { size, sdr } => PipeSeries::IpsPolyethylene
-            .pipe(inch(*size), ratio(*sdr))
-            .ok(),
-        records::Pipe::MetricPe { outside_mm, sdr } => PipeSeries::MetricPolyethylene
-            .pipe(&outside_mm.to_string(), ratio(*sdr))
-            .ok(),
-        records::Pipe::CopperL { size } => PipeSeries::CopperL.pipe(inch(*size), 0.0).ok(),
-        records::Pipe::Hose { size } => PipeSeries::Hose.pipe(inch(*size), 0.0).ok(),
+        records::Pipe::IpsPe { size, sdr } => {
+            PipeSeries::IpsPolyethylene.pipe(inch(*size), ratio(*sdr))
+        }
+        records::Pipe::MetricPe { outside_mm, sdr } => {
+            PipeSeries::MetricPolyethylene.pipe(&outside_mm.to_string(), ratio(*sdr))
+        }
+        records::Pipe::CopperL { size } => PipeSeries::CopperL.pipe(inch(*size), 0.0),
+        records::Pipe::Hose { size } => PipeSeries::Hose.pipe(inch(*size), 0.0),
         records::Pipe::Plain { inside_diameter } => {
             // Wall of SDR 11 and a smooth bore stand for what is not said.
             let bore = inside_diameter.get();
             let outside = bore * (USUAL_DIAMETER_RATIO / (USUAL_DIAMETER_RATIO - 2.0));
-            Pipe::new(outside, bore, Length::from_si(1.5e-6)).ok()
+            Ok(Pipe::new(outside, bore, Length::from_si(1.5e-6))?)
         }
     }
 }

@@ -17,8 +17,8 @@ use super::modulus::{Resin, apparent};
 use crate::fluids::Fluid;
 use crate::hydraulics::elastic::{Axial, compliance, thermal_growth};
 use crate::units::{
-    AbsolutePressure, Bound, Compressibility, Duration, Fraction, GaugePressure, Number, Quantity,
-    Temperature, ThermalExpansion, Volume,
+    AbsolutePressure, Bound, Compressibility, Duration, Fraction, GaugePressure, Number,
+    PressureSlope, Quantity, Temperature, ThermalExpansion, Volume, VolumeGive,
 };
 
 /// Gauge pressures of a loop.
@@ -36,6 +36,8 @@ const METAL_EXPANSION: f64 = 5.0e-5;
 /// Lowest absolute pressure of a liquid in a loop, Pa: about its vapour pressure.
 const VACUUM: f64 = 1e3;
 const HIGHEST: f64 = 1e7;
+/// Pressures are found to within this, Pa.
+const CLOSE: f64 = 1e-3;
 
 /// Plastic pipe of one dimension ratio.
 #[derive(Copy, Clone, PartialEq, Debug)]
@@ -154,6 +156,27 @@ fn stretch(
     Ok(sum)
 }
 
+/// A loop between its charge and a later moment: all that goes into the balance but the
+/// pressure it was charged to, so that many pressures cost little more than one.
+#[derive(Copy, Clone, Debug)]
+pub(super) struct Span {
+    /// Stretch per Pa of the charge, and fluid squeezed per Pa then, m³/Pa.
+    young: f64,
+    squeezed: f64,
+    /// Pressure put on earlier, Pa; its stretch at the charge and what is left of it now, m³.
+    earlier: (f64, f64, f64),
+    /// Stretch and squeeze per Pa now, m³/Pa.
+    elastic: f64,
+    /// Growth of the fluid by heat less that of the pipe, m³.
+    growth: f64,
+    vessel: Option<Vessel>,
+    /// Volume at the charge, uptake if it dissolves.
+    air: Option<(f64, Option<Uptake>)>,
+    /// Temperatures of the charge and of the moment, K.
+    temperatures: (f64, f64),
+    atmosphere: f64,
+}
+
 /// Sets the balance up for a moment `elapsed` after the charge at temperature `now`.
 ///
 /// # Errors
@@ -165,104 +188,162 @@ pub fn balance(
     elapsed: Duration,
     now: Temperature,
 ) -> Result<Balance, PressureError> {
-    if !system.plastic.iter().any(|part| part.volume.si() > 0.0) {
-        return Err(PressureError::NoPipe);
-    }
-    if elapsed.si() < 0.0 {
-        return Err(PressureError::BeforeCharge);
-    }
-    let p0 = LOOP_PRESSURE.check(charge.pressure)?.si();
-    let alpha = PIPE_EXPANSION.check(properties.expansion)?;
-    RESTRAINT.check(properties.restraint)?;
-    let (t0, atmosphere) = (charge.temperature, system.atmosphere.si());
-    let load = charge.held + elapsed;
-    let volume = system.volume().si();
-    let fluid = system.fluid;
-    let squeeze = |t| -> Result<f64, PressureError> { Ok(volume * fluid.compressibility(t)?.si()) };
-
-    // Charge: the earlier pressure sits at its own, longer load time.
-    let young = stretch(system, properties, charge.held, t0)?;
-    let (old_pressure, old_stretch, old_now) = match charge.earlier {
-        None => (0.0, 0.0, 0.0),
-        Some(earlier) => {
-            let old = stretch(system, properties, earlier.held, t0)?;
-            let later = stretch(system, properties, earlier.held + load, now)?;
-            let p = LOOP_PRESSURE.check(earlier.pressure)?.si();
-            (p, old * p, p * old / later)
-        }
-    };
-    let stretched = young * (p0 - old_pressure) + old_stretch;
-    let walls = stretch(system, properties, load, now)?;
-    let elastic = walls + squeeze(now)?;
-
-    let difference = (now - t0).si();
-    let poisson = Number::from_si(SUSTAINED_POISSON);
-    let growth = thermal_growth(alpha, poisson, system.axial)?.si() * difference;
-    let freedom = 1.0 - properties.restraint.si();
-    let plastic = volume - system.rigid.si();
-    let pipe = plastic * freedom * growth + system.rigid.si() * METAL_EXPANSION * difference;
-    let ratio = fluid.density(t0)?.si() / fluid.density(now)?.si();
-    let swell = volume * (ratio - 1.0) * properties.fluid_scale;
-
-    let absolute0 = (p0 + atmosphere).max(VACUUM);
-    let tank = system
-        .vessel
-        .map_or(0.0, |v| v.accepted(absolute0, atmosphere));
-    let air_volume = charge.air.map_or(0.0, |air| air.volume.si());
-    let air = match charge.air {
-        None => None,
-        Some(air) => {
-            let moles = absolute0 * air.volume.si() / (GAS_CONSTANT * t0.si());
-            let uptake = if air.dissolves {
-                Some(Uptake::new(fluid, volume, now, air.saturation, atmosphere)?)
-            } else {
-                None
-            };
-            Some((moles, now.si(), uptake))
-        }
-    };
-    Ok(Balance {
-        elastic,
-        offset: old_stretch - walls * old_now,
-        target: swell - pipe + stretched + squeeze(t0)? * p0 + tank - air_volume,
-        vessel: system.vessel,
-        air,
-        atmosphere,
-    })
+    let pressure = LOOP_PRESSURE.check(charge.pressure)?;
+    Ok(Span::new(system, properties, charge, elapsed, now)?.charged(pressure))
 }
 
-impl Balance {
-    /// Stretch + squeeze + tank − air at a gauge pressure, m³. Rises with pressure.
-    fn stored_at(&self, gauge: f64) -> f64 {
-        let absolute = (gauge + self.atmosphere).max(VACUUM);
+impl Span {
+    /// Does not look at the pressure of the charge.
+    pub fn new(
+        system: &SealedLoop,
+        properties: &Properties,
+        charge: &ChargeState,
+        elapsed: Duration,
+        now: Temperature,
+    ) -> Result<Self, PressureError> {
+        if !system.plastic.iter().any(|part| part.volume.si() > 0.0) {
+            return Err(PressureError::NoPipe);
+        }
+        if elapsed.si() < 0.0 {
+            return Err(PressureError::BeforeCharge);
+        }
+        let alpha = PIPE_EXPANSION.check(properties.expansion)?;
+        RESTRAINT.check(properties.restraint)?;
+        let (t0, atmosphere) = (charge.temperature, system.atmosphere.si());
+        let load = charge.held + elapsed;
+        let volume = system.volume().si();
+        let fluid = system.fluid;
+        let squeeze =
+            |t| -> Result<f64, PressureError> { Ok(volume * fluid.compressibility(t)?.si()) };
+
+        // The earlier pressure sits at its own, longer load time.
+        let earlier = match charge.earlier {
+            None => (0.0, 0.0, 0.0),
+            Some(earlier) => {
+                let old = stretch(system, properties, earlier.held, t0)?;
+                let later = stretch(system, properties, earlier.held + load, now)?;
+                let p = LOOP_PRESSURE.check(earlier.pressure)?.si();
+                (p, old * p, p * old / later)
+            }
+        };
+        let walls = stretch(system, properties, load, now)?;
+
+        let difference = (now - t0).si();
+        let poisson = Number::from_si(SUSTAINED_POISSON);
+        let by_heat = thermal_growth(alpha, poisson, system.axial)?.si() * difference;
+        let freedom = 1.0 - properties.restraint.si();
+        let plastic = volume - system.rigid.si();
+        let pipe = plastic * freedom * by_heat + system.rigid.si() * METAL_EXPANSION * difference;
+        let ratio = fluid.density(t0)?.si() / fluid.density(now)?.si();
+        let swell = volume * (ratio - 1.0) * properties.fluid_scale;
+
+        let air = match charge.air {
+            None => None,
+            Some(air) => {
+                let uptake = if air.dissolves {
+                    let saturation = air.saturation;
+                    Some(Uptake::new(fluid, volume, now, saturation, atmosphere)?)
+                } else {
+                    None
+                };
+                Some((air.volume.si(), uptake))
+            }
+        };
+        Ok(Self {
+            young: stretch(system, properties, charge.held, t0)?,
+            squeezed: squeeze(t0)?,
+            earlier: (earlier.0, earlier.1, walls * earlier.2),
+            elastic: walls + squeeze(now)?,
+            growth: swell - pipe,
+            vessel: system.vessel,
+            air,
+            temperatures: (t0.si(), now.si()),
+            atmosphere,
+        })
+    }
+
+    /// The balance for a charge to a gauge pressure.
+    pub fn charged(&self, pressure: GaugePressure) -> Balance {
+        let p0 = pressure.si();
+        let (old_pressure, old_stretch, old_now) = self.earlier;
+        let stretched = self.young * (p0 - old_pressure) + old_stretch;
+        let absolute = (p0 + self.atmosphere).max(VACUUM);
         let tank = self
             .vessel
             .map_or(0.0, |v| v.accepted(absolute, self.atmosphere));
-        let air = self.air.map_or(0.0, |(moles, t, uptake)| {
-            let left = moles - uptake.map_or(0.0, |uptake| uptake.capacity(absolute));
-            left.max(0.0) * GAS_CONSTANT * t / absolute
-        });
-        self.elastic * gauge + self.offset + tank - air
+        let (warm0, warm1) = self.temperatures;
+        let bubble = self.air.map_or(0.0, |(volume, _)| volume);
+        Balance {
+            elastic: self.elastic,
+            offset: old_stretch - old_now,
+            target: self.growth + stretched + self.squeezed * p0 + tank - bubble,
+            vessel: self.vessel,
+            air: self.air.map(|(volume, uptake)| {
+                let moles = absolute * volume / (GAS_CONSTANT * warm0);
+                (moles, warm1, uptake)
+            }),
+            atmosphere: self.atmosphere,
+        }
+    }
+}
+
+impl Balance {
+    /// Stretch + squeeze + tank − air at a gauge pressure, m³, and its slope by pressure.
+    /// Rises with pressure.
+    fn stored(&self, gauge: f64) -> (f64, f64) {
+        let absolute = (gauge + self.atmosphere).max(VACUUM);
+        let (mut volume, mut slope) = (self.elastic * gauge + self.offset, self.elastic);
+        if let Some(vessel) = self.vessel {
+            let (held, by_pressure) = vessel.acceptance_and_slope(absolute, self.atmosphere);
+            volume += held;
+            slope += by_pressure;
+        }
+        if let Some((moles, t, uptake)) = self.air {
+            let (taken, by_pressure) = uptake.map_or((0.0, 0.0), |u| u.taken(absolute));
+            let left = moles - taken;
+            if left > 0.0 {
+                let bubble = left * GAS_CONSTANT * t / absolute;
+                volume -= bubble;
+                slope += (bubble + by_pressure * GAS_CONSTANT * t) / absolute;
+            }
+        }
+        (volume, slope)
+    }
+    fn stored_at(&self, gauge: f64) -> f64 {
+        self.stored(gauge).0
     }
 
     /// The gauge pressure at which the volumes balance; never below a full vacuum, where
-    /// the fluid parts and the balance no longer holds.
+    /// the fluid parts and the balance no longer holds. Without gas in closed form, else by
+    /// Newton's method kept in a bracket.
     pub fn pressure(&self) -> GaugePressure {
         let floor = VACUUM - self.atmosphere;
+        let stiff = ((self.target - self.offset) / self.elastic).clamp(floor, HIGHEST);
         if self.vessel.is_none() && self.air.is_none() {
-            let p = (self.target - self.offset) / self.elastic;
-            return GaugePressure::from_si(p.clamp(floor, HIGHEST));
+            return GaugePressure::from_si(stiff);
         }
         let (mut low, mut high) = (floor, HIGHEST);
-        for _ in 0..48 {
-            let middle = 0.5 * (low + high);
-            if self.stored_at(middle) < self.target {
-                low = middle;
+        let mut at = stiff.clamp(floor, 0.5 * HIGHEST);
+        for _ in 0..80 {
+            let (stored, slope) = self.stored(at);
+            let off = stored - self.target;
+            if off < 0.0 {
+                low = at;
             } else {
-                high = middle;
+                high = at;
             }
+            let newton = at - off / slope;
+            let next = if newton > low && newton < high {
+                newton
+            } else {
+                0.5 * (low + high)
+            };
+            if (next - at).abs() < CLOSE {
+                return GaugePressure::from_si(next);
+            }
+            at = next;
         }
-        GaugePressure::from_si(0.5 * (low + high))
+        GaugePressure::from_si(at)
     }
 
     /// Fluid that is missing if the gauge reads `reading` where this balance expects
@@ -272,15 +353,13 @@ impl Balance {
         Volume::from_si(self.stored_at(expected) - self.stored_at(reading.si()))
     }
 
-    /// Volume that the loop takes per pressure at a gauge pressure, m³/Pa, times one Pa: by
-    /// central difference over 2 kPa.
-    pub fn give(&self, at: GaugePressure) -> f64 {
-        let step = 1e3;
-        (self.stored_at(at.si() + step) - self.stored_at(at.si() - step)) / (2.0 * step)
+    /// Volume that the loop takes per pressure at a gauge pressure.
+    pub fn give(&self, at: GaugePressure) -> VolumeGive {
+        VolumeGive::from_si(self.stored(at.si()).1)
     }
 }
 
-/// Slope dp/dT of a loop without gas, Pa/K, in closed form for one dimension ratio:
+/// Slope dp/dT of a loop without gas in closed form for one dimension ratio:
 /// (β − f m α)/(f C + κ).
 pub fn slope(
     fluid_expansion: ThermalExpansion,
@@ -288,9 +367,10 @@ pub fn slope(
     compliance: Compressibility,
     squeeze: Compressibility,
     restraint: Fraction,
-) -> f64 {
+) -> PressureSlope {
     let freedom = 1.0 - restraint.si();
-    (fluid_expansion.si() - freedom * pipe_growth.si()) / (freedom * compliance.si() + squeeze.si())
+    let growth = fluid_expansion.si() - freedom * pipe_growth.si();
+    PressureSlope::from_si(growth / (freedom * compliance.si() + squeeze.si()))
 }
 
 #[cfg(test)]

@@ -104,7 +104,8 @@ fn closed_form_and_balance_have_one_slope() {
         compliance(Number::from_si(11.0), e, poisson, system.axial).unwrap(),
         system.fluid.compressibility(t).unwrap(),
         Fraction::ZERO,
-    );
+    )
+    .si();
     // The balance also softens the pipe as it warms: at the charge temperature itself that
     // part is −p·dlnE/dT times the share of the wall in the give.
     let stiffness = |dt: f64| {
@@ -174,7 +175,8 @@ fn air_that_dissolves_takes_pressure_with_it() {
         Temperature::from_fahrenheit(50.0),
     )
     .unwrap()
-    .give(none);
+    .give(none)
+    .si();
     let lost = none.difference(gone).si();
     assert!((lost / (5e-4 / give) - 1.0).abs() < 1e-6);
 }
@@ -186,7 +188,7 @@ fn what_is_missing_brings_the_reading_back() {
     let now = Temperature::from_fahrenheit(55.0);
     let b = balance(&water_loop(), &plain(), &charge, hours, now).unwrap();
     let reading = psi(8.0);
-    let by_hand = b.give(reading) * b.pressure().difference(reading).si();
+    let by_hand = b.give(reading).si() * b.pressure().difference(reading).si();
     assert!((b.missing(reading).si() / by_hand - 1.0).abs() < 1e-9);
     assert!(b.missing(b.pressure()).si().abs() < 1e-12);
 }

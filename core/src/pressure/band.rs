@@ -1,8 +1,9 @@
 //! What the gauge should read, as a band, and what a reading outside it means.
 
 use super::PressureError;
-use super::belief::{Belief, MODEL_DOUBT, Moment, Reading, SHARED, Unknown};
+use super::belief::{Belief, MODEL_DOUBT, Moment, Reading, Unknown};
 use super::sampling::{Sorted, points, weighted_moments};
+use super::unknowns::SHARED;
 use crate::uncertainty::Uncertain;
 use crate::units::{GaugePressure, Quantity, Volume};
 
@@ -93,8 +94,17 @@ impl Belief {
     /// As [`balance`](super::balance::balance).
     pub fn band(&self, moment: &Moment) -> Result<Band, PressureError> {
         let (pressures, _) = self.samples(moment, None)?;
-        let (_, standard) = weighted_moments(&pressures, &self.weights);
-        let sorted = Sorted::new(&pressures, &self.weights);
+        self.band_of(&pressures, moment)
+    }
+
+    /// The band of pressures at the fixed points.
+    pub(super) fn band_of(
+        &self,
+        pressures: &[f64],
+        moment: &Moment,
+    ) -> Result<Band, PressureError> {
+        let (_, standard) = weighted_moments(pressures, &self.weights);
+        let sorted = Sorted::new(pressures, &self.weights);
         let at = |share| GaugePressure::from_si(sorted.quantile(share));
         Ok(Band {
             low: at(0.5 * (1.0 - COVERAGE)),

@@ -3,7 +3,8 @@
 use super::PressureError;
 use crate::fluids::Fluid;
 use crate::units::{
-    AbsolutePressure, Bound, Fraction, GaugePressure, Quantity, Temperature, Volume, ZERO_CELSIUS_K,
+    AbsolutePressure, Bound, Compressibility, Fraction, GaugePressure, Quantity, Temperature,
+    Volume, ZERO_CELSIUS_K,
 };
 
 /// Molar gas constant, J/(mol·K). CODATA 2018, exact.
@@ -48,12 +49,16 @@ impl Vessel {
     /// Fluid the tank holds at an absolute pressure: V (1 − p₀/p), p₀ the pre-charge at the
     /// temperature of the gas; nothing below p₀. Ideal gas at constant temperature.
     pub(super) fn accepted(&self, pressure: f64, atmosphere: f64) -> f64 {
+        self.acceptance_and_slope(pressure, atmosphere).0
+    }
+    /// The same with its slope by pressure, m³/Pa.
+    pub(super) fn acceptance_and_slope(&self, pressure: f64, atmosphere: f64) -> (f64, f64) {
         let precharge = (self.precharge.si() + atmosphere) * self.gas.si() / self.set_at.si();
         if pressure <= precharge {
-            0.0
-        } else {
-            self.volume.si() * (1.0 - precharge / pressure)
+            return (0.0, 0.0);
         }
+        let gas = self.volume.si() * precharge / pressure;
+        (self.volume.si() - gas, gas / pressure)
     }
 }
 
@@ -67,12 +72,12 @@ pub fn acceptance(
     Volume::from_si(vessel.accepted(absolute, atmosphere.si()))
 }
 
-/// Mole fraction of air dissolved in water at equilibrium, per Pa of absolute pressure.
+/// Mole fraction of air dissolved in water at equilibrium, by absolute pressure (1/Pa).
 /// −10 to 40 °C. Solutions take up less or more by some tens of per cent; no source read.
 ///
 /// # Errors
 /// [`PressureError::OutOfRange`].
-pub fn air_solubility(t: Temperature) -> Result<f64, PressureError> {
+pub fn air_solubility(t: Temperature) -> Result<Compressibility, PressureError> {
     let celsius = SOLUBILITY_TEMPERATURE.check(t)?.celsius();
     let after = AIR
         .iter()
@@ -80,7 +85,8 @@ pub fn air_solubility(t: Temperature) -> Result<f64, PressureError> {
         .unwrap_or(AIR.len() - 1)
         .max(1);
     let ((t0, k0), (t1, k1)) = (AIR[after - 1], AIR[after]);
-    Ok((k0 + (k1 - k0) * (celsius - t0) / (t1 - t0)) * 1e-6 / 1e5)
+    let per_bar = k0 + (k1 - k0) * (celsius - t0) / (t1 - t0);
+    Ok(Compressibility::from_si(per_bar * 1e-6 / 1e5))
 }
 
 /// Moles of air that a volume of fluid can take up above what it brought along, per its
@@ -106,14 +112,20 @@ impl Uptake {
             SOLUBILITY_TEMPERATURE.max().si(),
         ));
         let moles = fluid.density(at)?.si() * volume / WATER_MOLAR_MASS;
-        let slope = moles * air_solubility(at)?;
+        let slope = moles * air_solubility(at)?.si();
         Ok(Self {
             slope,
             brought: saturation.si() * slope * atmosphere,
         })
     }
-    pub fn capacity(self, pressure: f64) -> f64 {
-        (self.slope * pressure - self.brought).max(0.0)
+    /// Moles taken up at an absolute pressure, and their slope by pressure.
+    pub fn taken(self, pressure: f64) -> (f64, f64) {
+        let moles = self.slope * pressure - self.brought;
+        if moles > 0.0 {
+            (moles, self.slope)
+        } else {
+            (0.0, 0.0)
+        }
     }
 }
 
@@ -126,7 +138,10 @@ mod tests {
     #[test]
     fn millilitres_in_a_litre_of_water() {
         for (celsius, millilitres) in [(0.0, 29.0), (20.0, 19.0), (40.0, 14.0)] {
-            let fraction = air_solubility(Temperature::from_celsius(celsius)).unwrap() * 101_325.0;
+            let fraction = air_solubility(Temperature::from_celsius(celsius))
+                .unwrap()
+                .si()
+                * 101_325.0;
             let ml = fraction / WATER_MOLAR_MASS * GAS_CONSTANT * 273.15 / 101_325.0 * 1e6;
             assert!((ml - millilitres).abs() < 0.6, "{celsius}: {ml}");
         }

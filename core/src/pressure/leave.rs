@@ -1,10 +1,12 @@
 //! The pressure to leave today so that it stays inside its limits in every season.
 
 use super::PressureError;
-use super::balance::{Earlier, LOOP_PRESSURE};
-use super::band::Band;
-use super::belief::{Belief, Charge, Moment};
-use crate::uncertainty::Uncertain;
+use super::balance::{Earlier, LOOP_PRESSURE, Span};
+use super::band::{Band, COVERAGE};
+use super::belief::{Belief, Charge, MODEL_DOUBT, Moment};
+use super::sampling::{Sorted, points};
+use super::unknowns::SHARED;
+use crate::uncertainty::{Uncertain, normal_cumulative};
 use crate::units::{Duration, GaugePressure, PressureDifference, Quantity, Temperature};
 
 /// What is asked of the pressure.
@@ -43,7 +45,7 @@ pub enum Outcome {
         /// Highest that does.
         to: GaugePressure,
     },
-    /// None does: at the best, the band leaves the limits by this much at one end or both.
+    /// None does with the certainty of the band: at the best, it leaves the limits by this much at one end or both.
     Impossible {
         /// How far the lowest band lies under the least.
         short: PressureDifference,
@@ -60,20 +62,157 @@ pub enum Outcome {
 /// The answer.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Leave {
-    /// Pressure to leave: the middle of what does, or the best compromise.
+    /// Pressure to leave: the middle of what does, or what most probably does.
     pub pressure: GaugePressure,
     /// Whether it keeps its promise.
     pub outcome: Outcome,
+    /// Probability that the pressure stays between the limits at every moment.
+    pub inside: f64,
     /// The band at each moment for this pressure.
     pub bands: Vec<Band>,
 }
 
 /// Pressures are found to within this, Pa.
 const CLOSE: f64 = 20.0;
+/// Pressures tried, evenly, before the most probable one is closed in on.
+const TRIED: usize = 25;
 
 struct Reach {
     low: f64,
     high: f64,
+}
+
+/// The fixed points of a belief at the moments asked for, ready for any pressure to leave.
+struct Prospect<'a> {
+    belief: Belief,
+    moments: &'a [Moment],
+    /// Coordinates of every point.
+    places: Vec<Vec<f64>>,
+    /// By moment and point.
+    spans: Vec<Vec<Span>>,
+}
+
+impl<'a> Prospect<'a> {
+    fn new(belief: Belief, moments: &'a [Moment]) -> Result<Self, PressureError> {
+        let root = belief.now.root();
+        let places: Vec<Vec<f64>> = points()
+            .iter()
+            .map(|point| belief.now.carry(&root, point))
+            .collect();
+        let at = |moment: &Moment| -> Result<Vec<Span>, PressureError> {
+            places
+                .iter()
+                .zip(points())
+                .map(|(z, point)| belief.span(z, moment, point[SHARED]))
+                .collect()
+        };
+        let spans = moments.iter().map(at).collect::<Result<_, _>>()?;
+        Ok(Self {
+            belief,
+            moments,
+            places,
+            spans,
+        })
+    }
+
+    /// Pressures at one moment if this one is left today, without the model's doubt.
+    fn bare(&self, moment: usize, left: f64) -> impl Iterator<Item = f64> + '_ {
+        let left = GaugePressure::from_si(left);
+        self.spans[moment]
+            .iter()
+            .zip(&self.places)
+            .map(move |(span, z)| span.charged(self.belief.put_on(left, z)).pressure().si())
+    }
+
+    fn pressures(&self, moment: usize, left: f64) -> Vec<f64> {
+        self.bare(moment, left)
+            .zip(points())
+            .map(|(pressure, point)| pressure + MODEL_DOUBT * point[SHARED + 1])
+            .collect()
+    }
+
+    /// Ends of the bands over all moments.
+    fn reach(&self, left: f64) -> Reach {
+        let mut reach = Reach {
+            low: f64::INFINITY,
+            high: f64::NEG_INFINITY,
+        };
+        for moment in 0..self.moments.len() {
+            let sorted = Sorted::new(&self.pressures(moment, left), &self.belief.weights);
+            reach.low = reach.low.min(sorted.quantile(0.5 * (1.0 - COVERAGE)));
+            reach.high = reach.high.max(sorted.quantile(0.5 * (1.0 + COVERAGE)));
+        }
+        reach
+    }
+
+    /// Probability that the pressure lies between the limits at every moment. The model's
+    /// doubt is one for all of them: a loop of which it reads too high in winter it reads
+    /// too high in summer.
+    fn inside(&self, left: f64, least: f64, most: f64) -> f64 {
+        let mut ends = vec![(f64::INFINITY, f64::NEG_INFINITY); self.places.len()];
+        for moment in 0..self.moments.len() {
+            for (end, pressure) in ends.iter_mut().zip(self.bare(moment, left)) {
+                *end = (end.0.min(pressure), end.1.max(pressure));
+            }
+        }
+        let below = |limit: f64| normal_cumulative(limit / MODEL_DOUBT);
+        ends.iter()
+            .zip(&self.belief.weights)
+            .map(|((low, high), weight)| {
+                weight * (below(most - high) - below(least - low)).max(0.0)
+            })
+            .sum()
+    }
+
+    /// The pressure, not above a limit, with which the loop most probably stays between the
+    /// limits; none if it hardly can with any.
+    fn most_probable(&self, least: f64, most: f64, limit: f64) -> Option<f64> {
+        let from = LOOP_PRESSURE.min().si();
+        let step = (limit - from) / (TRIED - 1) as f64;
+        let inside = |left: f64| self.inside(left, least, most);
+        let (best, peak) = (0..TRIED)
+            .map(|i| from + step * i as f64)
+            .map(|left| (left, inside(left)))
+            .fold((from, 0.0), |a, b| if b.1 > a.1 { b } else { a });
+        if peak <= 0.0 {
+            return None;
+        }
+        // Golden section between its neighbours.
+        const GOLDEN: f64 = 0.618_033_988_749_894_8;
+        let (mut low, mut high) = (best - step, (best + step).min(limit));
+        while high - low > 10.0 * CLOSE {
+            let (a, b) = (high - GOLDEN * (high - low), low + GOLDEN * (high - low));
+            if inside(a) < inside(b) {
+                low = a;
+            } else {
+                high = b;
+            }
+        }
+        let middle = 0.5 * (low + high);
+        Some(if inside(limit) >= inside(middle) {
+            limit
+        } else {
+            middle
+        })
+    }
+
+    fn bands(&self, left: f64) -> Result<Vec<Band>, PressureError> {
+        let belief = Belief {
+            charge: Charge {
+                pressure: Uncertain::new(
+                    GaugePressure::from_si(left),
+                    self.belief.charge.pressure.standard(),
+                ),
+                ..self.belief.charge
+            },
+            ..self.belief.clone()
+        };
+        self.moments
+            .iter()
+            .enumerate()
+            .map(|(i, moment)| belief.band_of(&self.pressures(i, left), moment))
+            .collect()
+    }
 }
 
 impl Belief {
@@ -90,27 +229,9 @@ impl Belief {
         self.with_charge(charge)
     }
 
-    fn reach(
-        &self,
-        pressure: f64,
-        today: &Today,
-        moments: &[Moment],
-    ) -> Result<Reach, PressureError> {
-        let belief = self.recharged(GaugePressure::from_si(pressure), today);
-        let mut reach = Reach {
-            low: f64::INFINITY,
-            high: f64::NEG_INFINITY,
-        };
-        for moment in moments {
-            let band = belief.band(moment)?;
-            reach.low = reach.low.min(band.low.si());
-            reach.high = reach.high.max(band.high.si());
-        }
-        Ok(reach)
-    }
-
-    /// The pressure to leave today. Both ends of the band rise with it, so that the lowest and
-    /// the highest pressure that do are found by bracketing.
+    /// The pressure to leave today, and how probably it keeps inside the limits. Both ends of
+    /// the band rise with it, so that the lowest and the highest pressure that do are found by
+    /// bracketing; where there is none, the answer is the pressure that most probably does.
     ///
     /// # Errors
     /// [`PressureError::EmptyBand`] for limits the wrong way round,
@@ -126,83 +247,76 @@ impl Belief {
                 needed: 1,
             });
         }
-        LOOP_PRESSURE.check(demand.limit_today)?;
-        let reach = |p: f64| self.reach(p, today, &demand.moments);
+        let limit = LOOP_PRESSURE.check(demand.limit_today)?.si();
+        let belief = self.recharged(demand.limit_today, today);
+        let prospect = Prospect::new(belief, &demand.moments)?;
         let (least, most) = (demand.least.si(), demand.most.si());
-        let ceiling = LOOP_PRESSURE.max().si();
-        // Lowest pressure from which on a rising excess is not negative; the ceiling if it
-        // always is. Without gas the excess is straight in the pressure, so that false
-        // position (Illinois variant) needs few steps.
-        let first = |excess: &dyn Fn(&Reach) -> f64| -> Result<f64, PressureError> {
-            let (mut below, mut above) = (LOOP_PRESSURE.min().si(), ceiling);
-            let (mut under, mut over) = (excess(&reach(below)?), excess(&reach(above)?));
-            if under >= 0.0 {
-                return Ok(below);
-            }
-            if over < 0.0 {
-                return Ok(above);
-            }
-            let mut kept = 0i32;
-            for _ in 0..60 {
-                let at = below + (above - below) * under / (under - over);
-                let here = excess(&reach(at)?);
-                if here.abs() < CLOSE || above - below < CLOSE {
-                    return Ok(at);
-                }
-                if here < 0.0 {
-                    (below, under) = (at, here);
-                    kept = kept.max(0) + 1;
-                    if kept > 1 {
-                        over *= 0.5;
-                    }
-                } else {
-                    (above, over) = (at, here);
-                    kept = kept.min(0) - 1;
-                    if kept < -1 {
-                        under *= 0.5;
-                    }
-                }
-            }
-            Ok(0.5 * (below + above))
-        };
-        let balance = |r: &Reach| (r.high - most) - (least - r.low);
-        let from = first(&|r| r.low - least)?;
-        let to = first(&|r| r.high - most)?;
-        let limit = demand.limit_today.si();
-        let (pressure, outcome) = if from > limit {
-            // The same ceiling stops the upper end from being over by more than the lower is short.
-            let balanced = first(&balance)?.min(limit);
-            let r = reach(balanced)?;
-            let short = PressureDifference::from_si((least - r.low).max(0.0));
-            if r.high > most {
-                let over = PressureDifference::from_si(r.high - most);
-                (balanced, Outcome::Impossible { short, over })
-            } else {
-                (balanced, Outcome::LimitedToday { short })
-            }
-        } else if from <= to {
+        let from = first(&prospect, |r| r.low - least);
+        let to = first(&prospect, |r| r.high - most);
+        let (pressure, outcome) = if from <= to.min(limit) {
             let to = to.min(limit);
-            let (from, to) = (GaugePressure::from_si(from), GaugePressure::from_si(to));
-            (0.5 * (from + to).si(), Outcome::Possible { from, to })
-        } else {
-            let balanced = first(&balance)?.min(limit);
-            let r = reach(balanced)?;
-            let outcome = Outcome::Impossible {
-                short: PressureDifference::from_si((least - r.low).max(0.0)),
-                over: PressureDifference::from_si((r.high - most).max(0.0)),
+            let (low, high) = (GaugePressure::from_si(from), GaugePressure::from_si(to));
+            let outcome = Outcome::Possible {
+                from: low,
+                to: high,
             };
-            (balanced, outcome)
+            (0.5 * (from + to), outcome)
+        } else {
+            let between = (0.5 * (from + to)).min(limit);
+            let best = prospect.most_probable(least, most, limit);
+            let best = best.unwrap_or(between);
+            let reach = prospect.reach(best);
+            let short = PressureDifference::from_si((least - reach.low).max(0.0));
+            let over = PressureDifference::from_si((reach.high - most).max(0.0));
+            let outcome = if from > limit && over.si() == 0.0 {
+                Outcome::LimitedToday { short }
+            } else {
+                Outcome::Impossible { short, over }
+            };
+            (best, outcome)
         };
-        let left = self.recharged(GaugePressure::from_si(pressure), today);
-        let bands: Result<Vec<Band>, PressureError> = demand
-            .moments
-            .iter()
-            .map(|moment| left.band(moment))
-            .collect();
         Ok(Leave {
             pressure: GaugePressure::from_si(pressure),
             outcome,
-            bands: bands?,
+            inside: prospect.inside(pressure, least, most),
+            bands: prospect.bands(pressure)?,
         })
     }
+}
+
+/// Lowest pressure from which on a rising excess is not negative; the ceiling if it always
+/// is. Without gas the excess is nearly straight in the pressure, so that false position
+/// (Illinois variant) needs few steps.
+fn first(prospect: &Prospect<'_>, excess: impl Fn(&Reach) -> f64) -> f64 {
+    let at = |pressure| excess(&prospect.reach(pressure));
+    let (mut below, mut above) = (LOOP_PRESSURE.min().si(), LOOP_PRESSURE.max().si());
+    let (mut under, mut over) = (at(below), at(above));
+    if under >= 0.0 {
+        return below;
+    }
+    if over < 0.0 {
+        return above;
+    }
+    let mut kept = 0i32;
+    for _ in 0..60 {
+        let middle = below + (above - below) * under / (under - over);
+        let here = at(middle);
+        if here.abs() < CLOSE || above - below < CLOSE {
+            return middle;
+        }
+        if here < 0.0 {
+            (below, under) = (middle, here);
+            kept = kept.max(0) + 1;
+            if kept > 1 {
+                over *= 0.5;
+            }
+        } else {
+            (above, over) = (middle, here);
+            kept = kept.min(0) - 1;
+            if kept < -1 {
+                under *= 0.5;
+            }
+        }
+    }
+    0.5 * (below + above)
 }

@@ -12,11 +12,13 @@ pub mod belief;
 mod error;
 pub mod gas;
 pub mod hold_test;
+mod learn;
 pub mod leave;
 pub mod level;
 pub mod modulus;
 mod sampling;
 pub mod trend;
+mod unknowns;
 
 pub use error::PressureError;
 

@@ -58,9 +58,6 @@ pub struct ChartPart {
     pub caption: String,
 }
 
-/// Photos in a row.
-const PHOTOS_PER_ROW: usize = 2;
-
 /// The company's mark, a quarter of the text width, if there is one.
 pub(super) fn mark(issuer: &Issuer) -> Vec<Block> {
     let entry = |logo: &Arc<Photo>| PhotoEntry {
@@ -123,8 +120,8 @@ pub(super) fn chart(chart: &ChartPart) -> Block {
     ])
 }
 
-/// Photos two in a row, each with its phase, words and time.
-pub(super) fn photos(photos: &[PhotoPart], catalog: &Catalog) -> Block {
+/// Photos side by side, each with its phase, words and time.
+pub(super) fn photos(photos: &[PhotoPart], per_row: usize, catalog: &Catalog) -> Block {
     let entries = photos.iter().map(|part| {
         let mut text = part.phase.clone();
         if let Some(caption) = &part.caption {
@@ -143,7 +140,7 @@ pub(super) fn photos(photos: &[PhotoPart], catalog: &Catalog) -> Block {
     });
     Block::Photos {
         photos: entries.collect(),
-        per_row: PHOTOS_PER_ROW,
+        per_row,
     }
 }
 

@@ -10,7 +10,9 @@ mod board;
 mod error;
 mod exchange;
 mod follow_ups;
+mod learning;
 mod row;
+mod settings;
 mod sites;
 mod visits;
 
@@ -18,6 +20,8 @@ pub use board::BoardFacts;
 pub use error::StoreError;
 pub use exchange::{Conflict, Exported, Imported, Side};
 pub use follow_ups::EarlierFix;
+pub use learning::Confirmed;
+pub use sites::SiteVisited;
 pub use visits::{VisitRecord, VisitSummary};
 
 use chrono::{DateTime, Utc};
@@ -31,7 +35,9 @@ use std::time::Duration;
 const MIGRATIONS: &[&str] = &[
     include_str!("../../data/schema/0001_records.sql"),
     include_str!("../../data/schema/0002_attachments.sql"),
-    include_str!("../../data/schema/0004_fleet.sql"),
+    include_str!("../../data/schema/0003_settings.sql"),
+    include_str!("../../data/schema/0005_learning.sql"),
+    include_str!("../../data/schema/0006_fleet.sql"),
 ];
 
 /// How long a call waits for another process that holds the database.

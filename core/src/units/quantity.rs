@@ -95,6 +95,12 @@ quantity!(/// Thermal conductivity, W/(m·K).
     ThermalConductivity, Conductivity, "thermal conductivity");
 quantity!(/// Thermal conductance of an exchanger (UA), W/K.
     Conductance, Conductance, "thermal conductance");
+quantity!(/// Thermal resistance, K/W.
+    ThermalResistance, ThermalResistance, "thermal resistance");
+quantity!(/// Change of pressure with temperature, Pa/K.
+    PressureSlope, PressureSlope, "pressure change by temperature");
+quantity!(/// Volume that a loop takes by pressure, m³/Pa.
+    VolumeGive, VolumeGive, "volume change by pressure");
 quantity!(/// Volumetric thermal expansion coefficient, 1/K.
     ThermalExpansion, Expansion, "thermal expansion");
 quantity!(/// Relative volume change by pressure (compressibility, elastic compliance), 1/Pa.

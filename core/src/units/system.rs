@@ -44,6 +44,9 @@ impl UnitSystem {
             D::Power => pick(Unit::BtuPerHour, Unit::Kilowatt),
             D::Duration => Unit::Minute,
             D::Conductance => pick(Unit::BtuPerHourFahrenheit, Unit::KilowattPerKelvin),
+            D::ThermalResistance => pick(Unit::FahrenheitHourPerBtu, Unit::KelvinPerKilowatt),
+            D::PressureSlope => pick(Unit::PsiPerFahrenheit, Unit::BarPerKelvin),
+            D::VolumeGive => pick(Unit::GallonPerPsi, Unit::LitrePerBar),
             D::Fraction => Unit::Percent,
             other => Unit::of(other).next().unwrap_or(Unit::Plain),
         }

@@ -25,6 +25,9 @@ pub enum Dimension {
     SpecificHeat,
     Conductivity,
     Conductance,
+    ThermalResistance,
+    PressureSlope,
+    VolumeGive,
     Expansion,
     Compressibility,
     Fraction,
@@ -116,6 +119,15 @@ units! {
     WattPerKelvin "W/K" "W/K" [] Conductance 1.0, 0.0, 0;
     KilowattPerKelvin "kW/K" "kW/K" [] Conductance 1e3, 0.0, 2;
     BtuPerHourFahrenheit "Btu/(h.degF)" "Btu/(h·°F)" ["btu/(h·°f)"] Conductance BTU_PER_HOUR * 1.8, 0.0, 0;
+    KelvinPerWatt "K/W" "K/W" [] ThermalResistance 1.0, 0.0, 6;
+    KelvinPerKilowatt "K/kW" "K/kW" [] ThermalResistance 1e-3, 0.0, 3;
+    FahrenheitHourPerBtu "degF.h/Btu" "°F·h/Btu" ["°f·h/btu"] ThermalResistance 1.0 / (1.8 * BTU_PER_HOUR), 0.0, 6;
+    PascalPerKelvin "Pa/K" "Pa/K" [] PressureSlope 1.0, 0.0, 0;
+    BarPerKelvin "bar/K" "bar/K" [] PressureSlope 1e5, 0.0, 3;
+    PsiPerFahrenheit "psi/degF" "psi/°F" ["psi/°f"] PressureSlope 1.8 * PSI, 0.0, 2;
+    CubicMetrePerPascal "m3/Pa" "m³/Pa" ["m³/pa"] VolumeGive 1.0, 0.0, 12;
+    LitrePerBar "L/bar" "L/bar" [] VolumeGive 1e-8, 0.0, 3;
+    GallonPerPsi "gal/psi" "gal/psi" [] VolumeGive GALLON / PSI, 0.0, 4;
     PerKelvin "1/K" "1/K" ["1/°c" "1/degc"] Expansion 1.0, 0.0, 6;
     PerFahrenheit "1/degF" "1/°F" ["1/°f"] Expansion 1.8, 0.0, 6;
     PerPascal "1/Pa" "1/Pa" [] Compressibility 1.0, 0.0, 12;
@@ -159,6 +171,10 @@ impl Unit {
     /// From the coherent SI unit.
     pub fn from_si(self, si: f64) -> f64 {
         (si - self.row().offset) / self.row().factor
+    }
+    /// Every unit; some share a symbol (°F of a temperature and of a difference).
+    pub fn all() -> impl Iterator<Item = Self> {
+        TABLE.iter().map(|row| row.unit)
     }
     /// All units of a dimension, in the order they are offered.
     pub fn of(dimension: Dimension) -> impl Iterator<Item = Self> {

@@ -9,4 +9,6 @@ pub use index::{
     ALKALINITY, CALCIUM, DISSOLVED_SOLIDS, INDEX_DOUBT, PH, SaturationIndices, ScaleTendency,
     WATER_TEMPERATURE, WaterSample, indices,
 };
-pub use verdict::{Action, Evidence, Finding, Sign, SignOf, Verdict, Words, WordsFor, judge};
+pub use verdict::{
+    Action, Evidence, Finding, Sign, SignOf, Verdict, WaterTest, Words, WordsFor, judge,
+};

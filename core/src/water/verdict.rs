@@ -2,7 +2,9 @@
 
 use super::guideline::{GUIDELINES, Guideline, Parameter, Use};
 use super::index::{ScaleTendency, WaterSample, indices};
-use crate::units::{Bound, Number, OutOfRange};
+use crate::units::{
+    Bound, ElectricalConductivity, MassConcentration, Number, OutOfRange, Quantity,
+};
 
 /// What to do with the water, from harmless to serious.
 #[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Debug)]
@@ -72,13 +74,42 @@ pub struct WordsFor {
     pub words: Words,
 }
 
+/// A result of a water test: what was tested, in the quantity that it is.
+#[derive(Copy, Clone, PartialEq, Debug)]
+pub struct WaterTest {
+    parameter: Parameter,
+    /// kg/m³, S/m or pH.
+    si: f64,
+}
+
+impl WaterTest {
+    /// A pH.
+    pub fn ph(value: Number) -> Self {
+        let parameter = Parameter::Ph;
+        let si = value.si();
+        Self { parameter, si }
+    }
+    /// An electrical conductivity.
+    pub fn conductivity(value: ElectricalConductivity) -> Self {
+        let parameter = Parameter::Conductivity;
+        let si = value.si();
+        Self { parameter, si }
+    }
+    /// A concentration (hardness as CaCO₃); none for what is measured otherwise.
+    pub fn concentration(parameter: Parameter, value: MassConcentration) -> Option<Self> {
+        let otherwise = matches!(parameter, Parameter::Ph | Parameter::Conductivity);
+        let si = value.si();
+        (!otherwise).then_some(Self { parameter, si })
+    }
+}
+
 /// What is known of a fill water. Everything may be missing.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Evidence {
     /// What the water is for.
     pub purpose: Use,
-    /// Test results: parameter and value in SI (kg/m³, S/m, pH). Hardness as CaCO₃.
-    pub tests: Vec<(Parameter, f64)>,
+    /// Test results.
+    pub tests: Vec<WaterTest>,
     /// Signs that were looked for, and whether they were there.
     pub signs: Vec<(Sign, bool)>,
     /// What Langelier's index needs, if it is known.
@@ -122,14 +153,13 @@ const TESTED: Bound<Number> = Bound::si("water test result", 0.0, 1e3);
 /// # Errors
 /// [`OutOfRange`] for a test result or an index input that cannot be.
 pub fn judge(evidence: &Evidence) -> Result<Verdict, OutOfRange> {
-    use crate::units::Quantity;
     let mut findings = Vec::new();
-    for (parameter, value) in &evidence.tests {
-        let value = TESTED.check(Number::from_si(*value))?.si();
+    for test in &evidence.tests {
+        let value = TESTED.check(Number::from_si(test.si))?.si();
         findings.extend(
             GUIDELINES
                 .iter()
-                .filter(|g| g.parameter == *parameter)
+                .filter(|g| g.parameter == test.parameter)
                 .filter(|g| g.applies.is_none_or(|purpose| purpose == evidence.purpose))
                 .map(|g| Finding {
                     guideline: *g,
@@ -186,13 +216,13 @@ fn against(guideline: &Guideline, value: f64) -> Action {
     }
 }
 
-fn tested(substance: SignOf, tests: &[(Parameter, f64)]) -> bool {
+fn tested(substance: SignOf, tests: &[WaterTest]) -> bool {
     let parameter = match substance {
         SignOf::Iron => Parameter::Iron,
         SignOf::Manganese => Parameter::Manganese,
         SignOf::Sulphide | SignOf::Bacteria => return false,
     };
-    tests.iter().any(|(p, _)| *p == parameter)
+    tests.iter().any(|test| test.parameter == parameter)
 }
 
 fn by_words(words: WordsFor) -> Option<Action> {
@@ -213,6 +243,7 @@ fn by_tendency(tendency: ScaleTendency) -> Action {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::units::Unit;
 
     fn nothing() -> Evidence {
         Evidence {
@@ -221,6 +252,17 @@ mod tests {
             signs: vec![],
             sample: None,
         }
+    }
+
+    fn milligrams(parameter: Parameter, value: f64) -> WaterTest {
+        let value = Unit::MilligramPerLitre.to_si(value);
+        WaterTest::concentration(parameter, MassConcentration::from_si(value)).unwrap()
+    }
+
+    #[test]
+    fn a_concentration_is_no_ph() {
+        let some = MassConcentration::from_si(1.0);
+        assert_eq!(WaterTest::concentration(Parameter::Ph, some), None);
     }
 
     #[test]
@@ -235,7 +277,7 @@ mod tests {
     fn hard_water_is_treated_and_brine_is_not_used() {
         let with = |chloride: f64| {
             let mut evidence = nothing();
-            evidence.tests = vec![(Parameter::Chloride, chloride * 1e-3)];
+            evidence.tests = vec![milligrams(Parameter::Chloride, chloride)];
             judge(&evidence).unwrap().action
         };
         assert_eq!(with(20.0), Some(Action::Use));
@@ -247,7 +289,7 @@ mod tests {
     fn a_limit_for_glycol_does_not_bind_plain_water() {
         let mut evidence = nothing();
         evidence.purpose = Use::PlainLoop;
-        evidence.tests = vec![(Parameter::Hardness, 0.3)];
+        evidence.tests = vec![milligrams(Parameter::Hardness, 300.0)];
         assert!(judge(&evidence).unwrap().findings.is_empty());
     }
 
@@ -261,7 +303,7 @@ mod tests {
     #[test]
     fn a_result_below_zero_is_refused() {
         let mut evidence = nothing();
-        evidence.tests = vec![(Parameter::Iron, -1.0)];
+        evidence.tests = vec![milligrams(Parameter::Iron, -1.0)];
         assert!(judge(&evidence).is_err());
     }
 }

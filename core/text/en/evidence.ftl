@@ -1,7 +1,7 @@
 # How readings were judged, and what could not be used.
 
 why-working-band = The gauge at rest is compared with the least pressure that a rightly charged loop shows today, so that enough is left in the warmest season.
-why-tight-loop-band = A tight loop charged as recorded would show this today: the pipe relaxes with time and grows with warmth.
+why-tight-loop-band = A tight loop charged as recorded would show this today: the pipe relaxes with time and grows with warmth, and air left in it dissolves.
 why-suction-reserve = The circulator needs this much at its suction; altitude and the vapour of warm fluid are counted in.
 why-flow-by-meter = Flow by the meter, compared with the flow that the unit needs.
 why-flow-by-drop = Flow from the exchanger's pressure drop on its own curve, corrected for the fluid, compared with the flow that the unit needs.
@@ -15,7 +15,7 @@ why-wanted-freeze-point = The freeze point is compared with the one that is aske
 why-freeze-margin = The fluid should freeze well below the coldest water that leaves the unit.
 why-two-samples = Samples of a mixed loop freeze at the same temperature.
 why-gravity-of-kind = The recorded fluid with this freeze point would have this specific gravity.
-why-relaxation-or-leak = A tight pipe loses the same share for every tenfold of time, a leak the same amount every day; the log is compared with both.
+why-relaxation-or-leak = A tight pipe loses the same share for every tenfold of time, air that dissolves takes pressure until it is gone, a leak the same amount every day; the log is compared with all three.
 why-fall-per-decade = How much the log falls for every tenfold of time, beside what polyethylene usually gives.
 why-pre-charge-as-set = The air side, with the fluid side at zero, should still hold what it was set to.
 why-level-by-temperature = Fluid and pipe change their volume between the temperature at the fill and that of today; the level follows.

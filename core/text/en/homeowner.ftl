@@ -14,7 +14,7 @@ homeowner-open = What still has to be done
 homeowner-call = When to call
 homeowner-notice = What you may notice, and what is normal
 homeowner-watch = What to watch
-homeowner-next = Next visit
+homeowner-next = Next visit:
 homeowner-safety = for your safety
 homeowner-readings = What we measured
 homeowner-what = What
@@ -38,6 +38,7 @@ homeowner-sure-tied = It may be one of these. We could not tell them apart with 
 homeowner-wrong-nothing = Nothing is broken.
 homeowner-wrong-other = The ground pipe is not the reason. The heat pump itself, its air side or its controls need a look.
 homeowner-wrong-unknown = The reason is not clear yet.
+homeowner-wrong-so-far = It is not certain yet. Most likely so far: { $cause }
 homeowner-begun = { $work } (begun)
 
 # The picture.

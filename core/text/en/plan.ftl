@@ -334,8 +334,8 @@ plan-remark-cart-too-small = This cart does not reach the velocity everywhere, n
 plan-remark-large-header = A header this large clears of air only at { $velocity }: vent its high points.
 plan-remark-hoses-assumed = The hoses are not recorded: two of 1 in, 10 ft each, are assumed.
 plan-remark-product-assumed = Glycol is taken as pure concentrate, alcohol as premix half and half by volume. Read the label and correct the dose for what it says.
-plan-remark-no-pressure-serves = No pressure keeps this loop inside its limits in every season: { $short } too low at one end, { $over } too high at the other. See it again before the season turns.
-plan-remark-limited-by-rating = The seasons ask for more than the rating allows: it may fall { $short } too low. See it again before the season turns.
+plan-remark-no-pressure-serves = No pressure is certain to keep this loop inside its limits in every season. The one given is the best: it stays inside with a probability of { $inside }. At the ends of its band it reads { $short } too low or { $over } too high. See it again before the season turns; its own readings narrow the band.
+plan-remark-limited-by-rating = The seasons ask for more than the rating allows: at the end of its band the pressure falls { $short } too low. It stays inside its limits with a probability of { $inside }. See it again before the season turns.
 
 # --- formulas in words -----------------------------------------------------
 
@@ -367,9 +367,9 @@ why-plan-dose = Masses balance and the loop stays full: what goes in replaces wh
 why-plan-drain = Masses balance and the loop stays full: drain this much of the mixed fluid first.
 why-plan-dilution = Masses balance and the loop stays full: replace this much of the fluid by water.
 why-plan-tank-pre-charge = As recorded, or somewhat below the least pressure of the loop.
-why-plan-leave-pressure = Volumes of fluid and pipe balance in both seasons, soon and in five years, with what is not known of pipe and soil; the middle of the pressures that stay between the limits.
+why-plan-leave-pressure = Volumes of fluid and pipe balance in both seasons, soon and in five years, with what is not known of pipe and soil; the middle of the pressures that stay between the limits, or the one that most probably does.
 why-plan-stretch-pressure = 10 psi above the pressure to leave, and never above the lowest rating.
-why-plan-recheck-band = What a tight loop shows after a day, a week and a month: the pipe goes on relaxing by the logarithm of time.
+why-plan-recheck-band = What a tight loop shows after a day, a week and a month: the pipe goes on relaxing by the logarithm of time, and what air is left dissolves and takes pressure with it.
 why-plan-hold-time = One hour of watching, as in the published test; that one stretches the pipe for four hours first.
 why-plan-hold-fall-limit = What the pipe's own relaxing explains within the hour, or 5 % of the pressure as in the published test, whichever is more.
 why-plan-missing-volume = Stretch of the pipe and squeeze of the fluid between the reading and the pressure to leave.
@@ -415,6 +415,7 @@ input-plan-needed-flow = Needed flow
 input-plan-loop-temperature = Temperature of the loop
 input-plan-drop-expected = Drop expected
 input-plan-least-pressure = Least pressure over the seasons
+input-plan-inside-limits = Probability to stay inside in every season
 input-plan-most-pressure = Highest pressure once left
 input-plan-leave-pressure = Pressure to leave
 input-plan-fall-by-relaxing = Fall by relaxing, most likely

@@ -13,8 +13,8 @@ use crate::report::parts::{ChartPart, PhotoPart};
 use crate::units::{GaugePressure, Quantity, format};
 use std::sync::Arc;
 
-/// Width of the chart, points.
-const WIDTH: f32 = 440.0;
+/// Width and height of the chart, points.
+const CHART: (f32, f32) = (440.0, 115.0);
 /// Causes told to a layperson.
 const CAUSES: usize = 2;
 /// Readings that a layperson can follow, each with a label of its own.
@@ -34,6 +34,9 @@ const STIRS_BUBBLES: [&str; 5] = [
     "restore-circuit",
 ];
 
+/// The correction that says that nothing has to be repaired.
+const NO_REPAIR: &str = "explain-and-record";
+
 /// How far the work has come.
 #[derive(Copy, Clone, PartialEq, Eq)]
 enum Progress {
@@ -49,7 +52,7 @@ impl Call {
         let view = &answer.assessment;
         let worked = self.work_plan();
         let work = self.work(worked.as_ref());
-        let season = self.season(worked.as_ref());
+        let season = self.season_to_keep(worked.as_ref());
         let site = self.site_title();
         let day = self.today.to_string();
         let subject = match &self.file.visit.technician {
@@ -82,10 +85,9 @@ impl Call {
             picture: Some(self.system_picture()),
             readings: self.plain_readings(answer.plan.as_ref()),
             notice: self.notice(season.as_ref(), worked.as_ref(), &work),
-            season: season.as_ref().and_then(|season| {
-                let chart = self.season_chart(season, "homeowner-season-words", WIDTH)?;
-                Some(chart)
-            }),
+            season: season
+                .as_ref()
+                .and_then(|season| self.season_chart(season, "homeowner-season-words", CHART)),
             watch: self.watch(),
             call: self.call_when(season.as_ref(), !open.is_empty()),
             next_visit: match issue.next_visit {
@@ -112,8 +114,11 @@ impl Call {
             .steps
             .iter()
             .any(|step| mark(step.id.as_str()).is_some());
+        // Beside a repair, “nothing has to be repaired” would contradict it.
+        let repairs = plan.corrections.len() > 1;
         let corrections = plan.corrections.iter();
         corrections
+            .filter(|correction| !(repairs && correction.procedure.as_str() == NO_REPAIR))
             .map(|correction| {
                 let serving = plan
                     .steps
@@ -158,6 +163,7 @@ impl Call {
             (None, _) if finished || begun => "homeowner-short-partly".to_owned(),
             (None, "not_the_loop") => "homeowner-short-handed_over".to_owned(),
             (None, "likely" | "tied") => "homeowner-short-found".to_owned(),
+            (None, _) if !work.is_empty() => "homeowner-short-open".to_owned(),
             (None, _) => "homeowner-short-unknown".to_owned(),
         };
         self.say(&key)
@@ -198,7 +204,15 @@ impl Call {
                 (std::iter::once(nothing).chain(why).collect(), None)
             }
             "not_the_loop" => (vec![self.say("homeowner-wrong-other")], None),
-            _ => (vec![self.say("homeowner-wrong-unknown")], None),
+            _ => {
+                // What the plan would treat is worth telling, as what it is.
+                let planned = view.causes.first().filter(|cause| cause.has_plan);
+                let told = planned.map(|cause| {
+                    self.fill("homeowner-wrong-so-far", &[("cause", &cause.homeowner)])
+                });
+                let unknown = || self.say("homeowner-wrong-unknown");
+                (vec![told.unwrap_or_else(unknown)], None)
+            }
         }
     }
 

@@ -59,7 +59,7 @@ impl Call {
             remarks: of_plan(|plan| &plan.remarks),
             used: self.used(plan),
             proof: plan.map(proof_lines).unwrap_or_default(),
-            charts: self.charts(view, worked.as_ref()),
+            charts: self.charts(view, worked.as_ref(), super::charts::WIDTH),
             photos: issue.photos.clone(),
             recommendations: self.recommendations(view, plan, worked.as_ref(), issue),
             notes: self.file.visit.notes.clone(),
@@ -160,7 +160,8 @@ impl Call {
                 let shown = format::plus_minus(value.value, 0.0, value.unit);
                 remarks.push(self.fill("unlikely-value", &[("value", &shown)]));
             }
-            remarks.extend(reading.note.clone());
+            let note = reading.note.as_ref();
+            remarks.extend(note.filter(|note| !note.trim().is_empty()).cloned());
         }
         let mode = match first.mode {
             Some(mode) => named("mode", &written(&mode)),

@@ -38,7 +38,9 @@ pub struct Arguments {
 
 #[derive(Copy, Clone, clap::ValueEnum)]
 pub enum Units {
+    /// psi, gpm, degF.
     Us,
+    /// bar, L/s, degC.
     Si,
 }
 

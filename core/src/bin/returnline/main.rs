@@ -1,9 +1,12 @@
 //! The headless program `returnline`: the engine for scripts and servers.
 
+mod calc;
 mod diagnose;
 mod exchange;
 mod failure;
 mod fleet;
+mod graph;
+mod learned;
 mod report;
 mod show;
 
@@ -44,6 +47,20 @@ enum Command {
         /// The visit file; `-` reads standard input.
         visit: PathBuf,
     },
+    /// The rule graph: check its files, export it, show a cause.
+    #[command(subcommand)]
+    Graph(graph::Command),
+    /// What confirmed causes have taught: show, export, import, reset.
+    #[command(after_help = "Examples:\n  returnline learned show --db calls.db\n  \
+        returnline learned export --db calls.db > counts.json\n  \
+        returnline learned import --db other.db counts.json")]
+    Learned(learned::Arguments),
+    /// Compute any quantity of the physics: one JSON object a line in, one a line out.
+    #[command(after_help = "Examples:\n  returnline calc --list\n  \
+        returnline calc head-loss --schema\n  \
+        returnline calc head-loss --example | returnline calc head-loss\n  \
+        returnline calc strength samples.jsonl --units si")]
+    Calc(calc::Arguments),
     /// Print the JSON Schema of the visit file.
     #[command(after_help = "Example:\n  returnline schema > visit.schema.json")]
     Schema,
@@ -63,6 +80,9 @@ fn main() -> ExitCode {
         Command::Check { visit } => diagnose::check(&visit),
         Command::Exchange(command) => exchange::run(command),
         Command::Fleet(command) => fleet::run(command),
+        Command::Graph(command) => graph::run(&command),
+        Command::Learned(arguments) => learned::run(&arguments),
+        Command::Calc(arguments) => calc::run(&arguments),
         Command::Schema => show::json(&returnline_core::records::visit_file::schema()),
     };
     match done {

@@ -6,17 +6,12 @@ use crate::evidence::evaluation::{Compared, Evaluation};
 use crate::evidence::levels::Levels;
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::fluids::Fluid;
-use crate::hydraulics::elastic::Axial;
 use crate::model::LoopModel;
-use crate::pressure::balance::{
-    ChargeState, Earlier, PlasticPart, Properties, SealedLoop, balance,
-};
-use crate::pressure::belief::{Belief, Charge, Moment, Surround, Unknowns};
-use crate::pressure::gas::Vessel;
-use crate::pressure::modulus::Resin;
-use crate::records::{FlowCentre, GroundKind, ReadingPoint};
+use crate::pressure::balance::{ChargeState, Properties, SealedLoop, balance};
+use crate::pressure::belief::{Belief, Charge, Moment, Unknowns};
+use crate::records::{FlowCentre, ReadingPoint};
 use crate::uncertainty::Uncertain;
-use crate::units::{Duration, GaugePressure, Number, Quantity, Temperature, Unit, Volume};
+use crate::units::{Duration, GaugePressure, Quantity, Temperature, Unit};
 
 /// Pressure at rest, psi. Low: below the 15 psi that a utility's guide to
 /// testing ground loops asks for. High: above what is left at start-up (50 to
@@ -219,8 +214,8 @@ pub(super) fn believed(call: &Call<'_>) -> Option<Believed> {
         pressure: Uncertain::new(pressure, CHARGE_PRESSURE_SPREAD),
         temperature: computable(call.model, temperature),
         held: Duration::from_si(60.0 * minutes),
-        air: None,
-        earlier: None::<Earlier>,
+        air: Some(call.model.trapped_air()),
+        earlier: None,
     };
     let belief = Belief::prior(system, unknowns(call), charge).ok()?;
     // A charge of today is some hours old.
@@ -247,60 +242,12 @@ pub(super) fn unknowns(call: &Call<'_>) -> Unknowns {
         .ground
         .as_ref()
         .and_then(|ground| ground.kind);
-    let mut unknowns = Unknowns::typical(match kind {
-        Some(GroundKind::Pond) => Surround::Pond,
-        Some(GroundKind::Vertical) => Surround::Grout,
-        Some(GroundKind::Horizontal) | None => Surround::Trench,
-    });
-    // What is not known of the strength is not known of the fluid's growth:
-    // about 2 % of it per percent of antifreeze by volume, and more where the
-    // kind itself is unknown. Derived from the expansion of the solutions.
-    let strength = 2.0 * call.model.fluid.volume_fraction.standard();
-    let kind = if call.model.fluid.kind.is_none() {
-        0.5
-    } else {
-        0.0
-    };
-    let spread = unknowns.fluid.si().hypot(strength).hypot(kind);
-    unknowns.fluid = crate::units::Fraction::from_si(spread);
-    unknowns
+    call.model.unknowns(kind)
 }
 
 /// The sealed loop of the call; none for a vented one.
 pub(super) fn sealed_loop(call: &Call<'_>) -> Option<SealedLoop> {
-    let model = call.model;
-    let vessel = match &model.flow_centre {
-        Some(FlowCentre::NonPressurised { .. }) => return None,
-        Some(FlowCentre::SealedWithTank {
-            tank_volume,
-            pre_charge,
-        }) => {
-            let indoors = Temperature::from_celsius(18.0);
-            Some(Vessel {
-                volume: tank_volume.as_ref()?.get(),
-                precharge: pre_charge.as_ref()?.get(),
-                set_at: indoors,
-                gas: indoors,
-            })
-        }
-        Some(FlowCentre::Sealed {}) | None => None,
-    };
-    let piping = &model.piping;
-    let rigid = (piping.volume.value() - piping.plastic_volume)
-        .si()
-        .max(0.0);
-    Some(SealedLoop {
-        plastic: vec![PlasticPart {
-            volume: piping.plastic_volume,
-            ratio: Number::from_si(piping.diameter_ratio),
-        }],
-        rigid: Volume::from_si(rigid),
-        resin: Resin::Pe4xxx,
-        axial: Axial::Held,
-        fluid: model.fluid.solution(),
-        atmosphere: model.atmosphere,
-        vessel,
-    })
+    call.model.sealed_loop()
 }
 
 /// Suction of the circulators while running, psi, brought to sea level and

@@ -11,8 +11,8 @@ use crate::pressure::trend::{FEWEST, LogEntry, Trend, TrendPrior, compare};
 use crate::records::{Reading, ReadingPoint};
 use crate::uncertainty::Uncertain;
 use crate::units::{
-    Duration, Fraction, GaugePressure, Number, PressureDifference, Quantity, Temperature, Unit,
-    Volume, VolumeFlow,
+    Duration, Fraction, GaugePressure, Number, PressureDifference, PressureSlope, Quantity,
+    Temperature, Unit, Volume, VolumeFlow,
 };
 use chrono::{DateTime, FixedOffset, NaiveDate};
 
@@ -155,8 +155,8 @@ fn judged(call: &Call<'_>, log: &Log, decade: (f64, f64)) -> Option<Trend> {
             PressureDifference::from_si(decade.0 * base),
             decade.1 * base,
         ),
-        per_kelvin: (per_kelvin, 0.5 * per_kelvin.abs()),
-        give: (give, 0.4 * give.abs()),
+        per_kelvin: Uncertain::relative(PressureSlope::from_si(per_kelvin), 0.5),
+        give: Uncertain::relative(give, 0.4),
         leak: Fraction::from_si(0.5),
     };
     let trend = compare(&log.entries, &prior).ok()?;

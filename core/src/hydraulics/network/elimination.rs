@@ -3,7 +3,8 @@
 //! The order of elimination is that of least degree, found once for a network;
 //! the ladders and stars that ground loops are fill in hardly at all.
 
-use std::collections::BTreeSet;
+use std::cmp::Reverse;
+use std::collections::BinaryHeap;
 
 /// Pattern of the factor, and where each update goes.
 #[derive(Clone, Debug)]
@@ -26,25 +27,34 @@ const DIAGONAL: usize = usize::MAX;
 impl Elimination {
     /// Pattern for `count` unknowns coupled by `edges`.
     pub fn new(count: usize, edges: &[(usize, usize)]) -> Self {
-        let mut near = vec![BTreeSet::new(); count];
+        let mut near: Vec<Vec<usize>> = vec![Vec::new(); count];
         for &(a, b) in edges {
-            if a != b {
-                near[a].insert(b);
-                near[b].insert(a);
+            if a != b && !near[a].contains(&b) {
+                near[a].push(b);
+                near[b].push(a);
             }
         }
         let mut step_of = vec![usize::MAX; count];
         let (mut order, mut starts, mut rows) = (Vec::new(), vec![0], Vec::new());
-        let mut left: BTreeSet<(usize, usize)> = (0..count).map(|i| (near[i].len(), i)).collect();
-        while let Some((_, pivot)) = left.pop_first() {
+        // A node stands in the heap once for every degree it has had; all but the
+        // newest are passed over.
+        let mut left: BinaryHeap<Reverse<(usize, usize)>> =
+            (0..count).map(|i| Reverse((near[i].len(), i))).collect();
+        while let Some(Reverse((degree, pivot))) = left.pop() {
+            if step_of[pivot] != usize::MAX || degree != near[pivot].len() {
+                continue;
+            }
             step_of[pivot] = order.len();
             order.push(pivot);
-            let neighbours: Vec<usize> = near[pivot].iter().copied().collect();
+            let neighbours = std::mem::take(&mut near[pivot]);
             for &a in &neighbours {
-                left.remove(&(near[a].len(), a));
-                near[a].remove(&pivot);
-                near[a].extend(neighbours.iter().copied().filter(|&b| b != a));
-                left.insert((near[a].len(), a));
+                near[a].retain(|&b| b != pivot);
+                for &b in &neighbours {
+                    if b != a && !near[a].contains(&b) {
+                        near[a].push(b);
+                    }
+                }
+                left.push(Reverse((near[a].len(), a)));
             }
             rows.extend(&neighbours);
             starts.push(rows.len());
@@ -84,9 +94,17 @@ impl Elimination {
     }
 
     /// Solves in place. `diagonal` and `right` by unknown; `coupling` by edge
-    /// (subtracted off the diagonal). False if the equations have no one answer.
-    pub fn solve(&self, diagonal: &mut [f64], coupling: &[f64], right: &mut [f64]) -> bool {
-        let mut lower = vec![0.0; self.rows.len()];
+    /// (subtracted off the diagonal); `lower` is room for the factor. False if the
+    /// equations have no one answer.
+    pub fn solve(
+        &self,
+        diagonal: &mut [f64],
+        coupling: &[f64],
+        right: &mut [f64],
+        lower: &mut Vec<f64>,
+    ) -> bool {
+        lower.clear();
+        lower.resize(self.rows.len(), 0.0);
         for (edge, value) in self.edges.iter().zip(coupling) {
             if let Some(entry) = lower.get_mut(*edge) {
                 *entry -= value;
@@ -143,7 +161,12 @@ mod tests {
             .lu()
             .solve(&nalgebra::DVector::from_vec(right.clone()))
             .unwrap();
-        assert!(Elimination::new(5, &edges).solve(&mut diagonal, &coupling, &mut right));
+        assert!(Elimination::new(5, &edges).solve(
+            &mut diagonal,
+            &coupling,
+            &mut right,
+            &mut Vec::new()
+        ));
         for (a, b) in right.iter().zip(expected.iter()) {
             assert!((a - b).abs() < 1e-12);
         }

@@ -7,10 +7,13 @@
 mod elimination;
 pub mod ground_loop;
 mod link;
+mod pipe_flow;
 mod solve;
 
 pub use link::{Link, PumpState};
-pub use solve::{DENSITY, OUTFLOW, PipeFlow, Solution, SolveError, Solver, VISCOSITY};
+pub use pipe_flow::PipeFlow;
+use solve::Pattern;
+pub use solve::{DENSITY, OUTFLOW, Solution, SolveError, VISCOSITY};
 
 use super::component::FluidState;
 use super::friction::FrictionLaw;
@@ -47,6 +50,7 @@ pub struct Network {
     law: FrictionLaw,
     nodes: Vec<Node>,
     links: Vec<Placed>,
+    pattern: Pattern,
 }
 
 impl Network {
@@ -57,10 +61,12 @@ impl Network {
             law,
             nodes: Vec::new(),
             links: Vec::new(),
+            pattern: Pattern::default(),
         }
     }
     /// Adds a junction.
     pub fn node(&mut self) -> NodeId {
+        self.pattern = Pattern::default();
         self.nodes.push(Node::default());
         NodeId(self.nodes.len() - 1)
     }
@@ -78,6 +84,7 @@ impl Network {
     }
     /// Joins two nodes; flow counts positive from the first to the second.
     pub fn link(&mut self, from: NodeId, to: NodeId, link: Link) -> LinkId {
+        self.pattern = Pattern::default();
         self.links.push(Placed {
             from: from.0,
             to: to.0,

@@ -9,12 +9,11 @@
 
 use super::elimination::Elimination;
 use super::link::Law;
-use super::{Link, LinkId, Network, NodeId};
-use crate::hydraulics::friction::{POOR_HEAT_BELOW, Regime};
+use super::{LinkId, Network, NodeId, Placed};
 use crate::units::{
-    Bound, Density, DynamicViscosity, Length, Number, OutOfRange, PressureDifference, Quantity,
-    Velocity, VolumeFlow,
+    Bound, Density, DynamicViscosity, OutOfRange, PressureDifference, Quantity, VolumeFlow,
 };
+use std::sync::OnceLock;
 use thiserror::Error;
 
 /// Flows that can be taken out at a node.
@@ -25,8 +24,9 @@ pub const DENSITY: Bound<Density> = Bound::si("density", 500.0, 2_000.0);
 pub const VISCOSITY: Bound<DynamicViscosity> = Bound::si("dynamic viscosity", 1e-5, 10.0);
 
 const MAX_STEPS: usize = 200;
-/// Error of energy in a link, relative to the largest loss, at which it is solved.
-const TOLERANCE: f64 = 1e-11;
+/// Error of energy in a link, relative to the largest loss, from which one more step is
+/// the last: Newton's method squares what is left of it.
+const TOLERANCE: f64 = 1e-9;
 /// Change of a link's flow, relative to the largest flow, at which it is solved
 /// too: in a shut check valve rounding makes an error of energy, but no flow.
 const STILL: f64 = 1e-12;
@@ -90,19 +90,6 @@ impl Solution {
     }
 }
 
-/// What one pipe does in a solution.
-#[derive(Copy, Clone, Debug, PartialEq)]
-pub struct PipeFlow {
-    /// Mean velocity.
-    pub velocity: Velocity,
-    /// Reynolds number.
-    pub reynolds: Number,
-    /// Regime.
-    pub regime: Regime,
-    /// Lowest and highest head loss that fit the regime; alike outside transition.
-    pub head: (Length, Length),
-}
-
 impl Network {
     fn check(&self) -> Result<(), OutOfRange> {
         DENSITY.check(self.fluid.density)?;
@@ -117,99 +104,54 @@ impl Network {
     /// # Errors
     /// [`SolveError`], which says what stood in the way.
     pub fn solve(&self) -> Result<Solution, SolveError> {
-        Solver::new(self)?.solve(self, None)
+        self.find(None)
     }
     /// As [`Network::solve`], starting from the flows of a similar network.
     ///
     /// # Errors
     /// [`SolveError`].
     pub fn solve_from(&self, near: &Solution) -> Result<Solution, SolveError> {
-        Solver::new(self)?.solve(self, Some(near))
+        self.find(Some(near))
     }
-    /// Velocity, regime and head loss band of a pipe; none for other links.
-    pub fn pipe_flow(&self, solution: &Solution, id: LinkId) -> Option<PipeFlow> {
-        let placed = self.links.get(id.0)?;
-        let Link::Pipe { pipe, .. } = &placed.link else {
-            return None;
-        };
-        let flow = solution.flow(id);
-        let velocity = Velocity::from_si(flow.si() / pipe.area().si());
-        let reynolds = self.fluid.reynolds(*pipe, flow);
-        let regime = Regime::at(reynolds.si());
-        let Law::Pipe {
-            friction, minor, ..
-        } = placed.link.law(self.fluid, self.law)
-        else {
-            return None;
-        };
-        let roughness = pipe.roughness().si() / pipe.bore().si();
-        let head = |f: f64| {
-            let drop = (friction * f + minor) * flow.si() * flow.si();
-            PressureDifference::from_si(drop).head(self.fluid.density)
-        };
-        let band = if flow.si() == 0.0 {
-            (0.0, 0.0)
-        } else if regime == Regime::Transition {
-            crate::hydraulics::friction::band(reynolds, Number::from_si(roughness))
-                .map(|(low, high)| (low.si(), high.si()))
-                .ok()?
-        } else {
-            let f = self.law.factor(reynolds.si(), roughness).0;
-            (f, f)
-        };
-        Some(PipeFlow {
-            velocity,
-            reynolds,
-            regime,
-            head: (head(band.0), head(band.1)),
+}
+
+/// The pattern of a network's equations, found when it is first solved and kept while
+/// nothing is added. Two networks are alike whether or not it has been found.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Pattern(OnceLock<Elimination>);
+
+impl PartialEq for Pattern {
+    fn eq(&self, _: &Self) -> bool {
+        true
+    }
+}
+
+impl Pattern {
+    fn of(&self, network: &Network) -> &Elimination {
+        self.0.get_or_init(|| {
+            let edges: Vec<_> = network.links.iter().map(|l| (l.from, l.to)).collect();
+            Elimination::new(network.nodes.len(), &edges)
         })
     }
 }
 
-impl PipeFlow {
-    /// Whether heat passes badly because the flow is not safely turbulent.
-    pub fn is_poor_for_heat(&self) -> bool {
-        self.reynolds.si() < POOR_HEAT_BELOW
-    }
+/// A solution on its way.
+struct Search<'a> {
+    links: &'a [Placed],
+    laws: Vec<Law<'a>>,
+    flows: Vec<f64>,
+    /// Loss and slope of every link at its flow.
+    losses: Vec<(f64, f64)>,
+    pressures: Vec<f64>,
+    /// Change of every flow that Newton's method asks for.
+    change: Vec<f64>,
+    /// Losses and slopes a whole step ahead.
+    ahead: Vec<(f64, f64)>,
 }
 
-/// The pattern of a network, to be used again while only valves and parts change.
-#[derive(Clone, Debug)]
-pub struct Solver {
-    elimination: Elimination,
-}
-
-impl Solver {
-    /// For a network; it stays right while nothing is added.
-    ///
-    /// # Errors
-    /// [`SolveError::Empty`].
-    pub fn new(network: &Network) -> Result<Self, SolveError> {
-        if network.links.is_empty() {
-            return Err(SolveError::Empty);
-        }
-        let edges: Vec<_> = network.links.iter().map(|l| (l.from, l.to)).collect();
-        Ok(Self {
-            elimination: Elimination::new(network.nodes.len(), &edges),
-        })
-    }
-
-    /// Flows and pressures, from the flows of a similar network if there are any.
-    ///
-    /// # Errors
-    /// [`SolveError`].
-    pub fn solve(
-        &self,
-        network: &Network,
-        near: Option<&Solution>,
-    ) -> Result<Solution, SolveError> {
-        network.check()?;
+impl<'a> Search<'a> {
+    fn new(network: &'a Network, near: Option<&Solution>) -> Self {
         let links = &network.links;
-        let laws: Vec<Law<'_>> = links
-            .iter()
-            .map(|l| l.link.law(network.fluid, network.law))
-            .collect();
-        let held = hold_every_part(network)?;
         let mut flows: Vec<f64> = match near {
             Some(near) if near.flows.len() == links.len() => near.flows.clone(),
             _ => links.iter().map(|l| l.link.first_guess()).collect(),
@@ -221,90 +163,191 @@ impl Solver {
                 *flow = 0.1 * link.link.first_guess();
             }
         }
-        let mut losses: Vec<(f64, f64)> = vec![(0.0, 0.0); links.len()];
-        let mut pressures = vec![0.0; network.nodes.len()];
-        let mut coupling = vec![0.0; links.len()];
+        let laws: Vec<Law<'a>> = links
+            .iter()
+            .map(|l| l.link.law(network.fluid, network.law))
+            .collect();
+        let losses = laws
+            .iter()
+            .zip(&flows)
+            .map(|(law, q)| bounded(law.loss(*q)));
+        Self {
+            losses: losses.collect(),
+            ahead: vec![(0.0, 0.0); links.len()],
+            change: vec![0.0; links.len()],
+            pressures: vec![0.0; network.nodes.len()],
+            links,
+            laws,
+            flows,
+        }
+    }
+
+    /// Changes of the flows by the pressures just found; the link that is furthest from
+    /// balance, and whether all are close enough that this change is the last.
+    fn changes(&mut self) -> ((LinkId, f64), bool) {
+        let (mut largest_flow, mut largest_loss) = (1e-6f64, 1e-3f64);
+        let mut worst = (LinkId(0), 0.0);
+        for (i, link) in self.links.iter().enumerate().filter(|(_, l)| l.open) {
+            let (loss, slope) = self.losses[i];
+            let error = self.pressures[link.from] - self.pressures[link.to] - loss;
+            self.change[i] = error / slope;
+            largest_flow = largest_flow.max(self.flows[i].abs());
+            largest_loss = largest_loss.max(loss.abs());
+            if error.abs() > worst.1 {
+                worst = (LinkId(i), error.abs());
+            }
+        }
+        let settled = self.losses.iter().zip(&self.change).all(|(loss, change)| {
+            (change * loss.1).abs() <= TOLERANCE * largest_loss
+                || change.abs() <= STILL * largest_flow
+        });
+        (worst, settled)
+    }
+
+    /// Slope of the energy along the change, a whole step ahead, whose losses are kept.
+    fn look_ahead(&mut self) -> f64 {
+        let mut sum = 0.0;
+        for (i, link) in self.links.iter().enumerate() {
+            if !link.open {
+                continue;
+            }
+            self.ahead[i] = bounded(self.laws[i].loss(self.flows[i] + self.change[i]));
+            let drop = self.pressures[link.from] - self.pressures[link.to];
+            sum += self.change[i] * (self.ahead[i].0 - drop);
+        }
+        sum
+    }
+
+    fn slope_at(&self, length: f64) -> f64 {
+        let mut sum = 0.0;
+        for (i, link) in self.links.iter().enumerate() {
+            if link.open && self.change[i] != 0.0 {
+                let loss = self.laws[i].loss(self.flows[i] + length * self.change[i]).0;
+                let drop = self.pressures[link.from] - self.pressures[link.to];
+                sum += self.change[i] * (loss - drop);
+            }
+        }
+        sum
+    }
+
+    /// How far to go along a change of balanced flows: the whole way, unless that
+    /// passes the minimum by more than a little.
+    fn length(&self, whole: f64) -> f64 {
+        // At the start every link's part is minus its error times its change.
+        let start: f64 = self
+            .losses
+            .iter()
+            .zip(&self.change)
+            .map(|(loss, change)| change * change * loss.1)
+            .sum();
+        if whole <= 0.5 * start {
+            return 1.0;
+        }
+        let (mut low, mut high) = (0.0, 1.0);
+        for _ in 0..30 {
+            let middle = 0.5 * (low + high);
+            let at = self.slope_at(middle);
+            if at.abs() <= 0.3 * start {
+                return middle;
+            }
+            if at > 0.0 {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        0.5 * (low + high)
+    }
+
+    fn go(&mut self, length: f64) {
+        for (flow, change) in self.flows.iter_mut().zip(&self.change) {
+            *flow += length * change;
+        }
+    }
+}
+
+/// A loss with a slope that can be divided by.
+fn bounded((loss, slope): (f64, f64)) -> (f64, f64) {
+    (loss, slope.max(LEAST_SLOPE))
+}
+
+impl Network {
+    fn find(&self, near: Option<&Solution>) -> Result<Solution, SolveError> {
+        if self.links.is_empty() {
+            return Err(SolveError::Empty);
+        }
+        self.check()?;
+        let held = hold_every_part(self)?;
+        let elimination = self.pattern.of(self);
+        let mut search = Search::new(self, near);
+        let mut diagonal = vec![0.0; self.nodes.len()];
+        let mut coupling = vec![0.0; self.links.len()];
+        let mut factor = Vec::new();
         let mut worst = (LinkId(0), f64::INFINITY);
         for step in 0..MAX_STEPS {
-            for (loss, (law, flow)) in losses.iter_mut().zip(laws.iter().zip(&flows)) {
-                *loss = law.loss(*flow);
-                loss.1 = loss.1.max(LEAST_SLOPE);
+            for (node, held) in held.iter().enumerate() {
+                diagonal[node] = if held.is_some() { 1.0 } else { 0.0 };
+                search.pressures[node] = held.unwrap_or(-self.nodes[node].outflow);
             }
-            let mut diagonal: Vec<f64> = held
-                .iter()
-                .map(|held| if held.is_some() { 1.0 } else { 0.0 })
-                .collect();
-            for (node, pressure) in pressures.iter_mut().enumerate() {
-                *pressure = held[node].unwrap_or(-network.nodes[node].outflow);
-            }
-            for (i, link) in links.iter().enumerate() {
+            for (i, link) in self.links.iter().enumerate() {
                 coupling[i] = 0.0;
                 if !link.open || link.from == link.to {
                     continue;
                 }
-                let conductance = 1.0 / losses[i].1;
-                let carried = flows[i] - losses[i].0 * conductance;
+                let conductance = 1.0 / search.losses[i].1;
+                let carried = search.flows[i] - search.losses[i].0 * conductance;
                 let (from, to) = (link.from, link.to);
+                let right = &mut search.pressures;
                 match (held[from], held[to]) {
                     (None, None) => {
                         coupling[i] = conductance;
                         diagonal[from] += conductance;
                         diagonal[to] += conductance;
-                        pressures[from] -= carried;
-                        pressures[to] += carried;
+                        right[from] -= carried;
+                        right[to] += carried;
                     }
                     (None, Some(fixed)) => {
                         diagonal[from] += conductance;
-                        pressures[from] += conductance * fixed - carried;
+                        right[from] += conductance * fixed - carried;
                     }
                     (Some(fixed), None) => {
                         diagonal[to] += conductance;
-                        pressures[to] += conductance * fixed + carried;
+                        right[to] += conductance * fixed + carried;
                     }
                     (Some(_), Some(_)) => {}
                 }
             }
-            if !self
-                .elimination
-                .solve(&mut diagonal, &coupling, &mut pressures)
-            {
+            let solved =
+                elimination.solve(&mut diagonal, &coupling, &mut search.pressures, &mut factor);
+            if !solved {
                 return Err(SolveError::Singular);
             }
-            let mut change = vec![0.0; links.len()];
-            let (mut largest_flow, mut largest_loss) = (0f64, 0f64);
-            worst.1 = 0.0;
-            for (i, link) in links.iter().enumerate() {
-                if !link.open {
-                    continue;
-                }
-                let error = pressures[link.from] - pressures[link.to] - losses[i].0;
-                change[i] = error / losses[i].1;
-                largest_flow = largest_flow.max(flows[i].abs());
-                largest_loss = largest_loss.max(losses[i].0.abs());
-                if error.abs() > worst.1 {
-                    worst = (LinkId(i), error.abs());
-                }
-            }
-            // The first step makes the flows balance at the nodes; the line
-            // search holds only between flows that do.
-            let length = if step == 0 {
-                1.0
-            } else {
-                search(&laws, &flows, &change, links, &pressures)
-            };
-            for (flow, change) in flows.iter_mut().zip(&change) {
-                *flow += length * change;
-            }
-            let settled = losses.iter().zip(&change).all(|(loss, change)| {
-                (change * loss.1).abs() <= TOLERANCE * largest_loss.max(1e-3)
-                    || change.abs() <= STILL * largest_flow.max(1e-6)
-            });
-            if step > 0 && settled {
+            let settled;
+            (worst, settled) = search.changes();
+            let whole = if step > 0 && settled {
+                search.go(1.0);
                 return Ok(Solution {
-                    flows,
-                    pressures,
+                    flows: search.flows,
+                    pressures: search.pressures,
                     steps: step + 1,
                 });
+            } else {
+                search.look_ahead()
+            };
+            // The first step makes the flows balance at the nodes; the line
+            // search holds only between flows that do.
+            let length = if step == 0 { 1.0 } else { search.length(whole) };
+            search.go(length);
+            if length >= 1.0 {
+                std::mem::swap(&mut search.losses, &mut search.ahead);
+            } else {
+                for (loss, (law, flow)) in search
+                    .losses
+                    .iter_mut()
+                    .zip(search.laws.iter().zip(&search.flows))
+                {
+                    *loss = bounded(law.loss(*flow));
+                }
             }
         }
         Err(SolveError::NotConverged {
@@ -313,46 +356,6 @@ impl Solver {
             error: worst.1,
         })
     }
-}
-
-/// How far to go along a change of balanced flows: the whole way, unless that
-/// passes the minimum by more than a little.
-fn search(
-    laws: &[Law<'_>],
-    flows: &[f64],
-    change: &[f64],
-    links: &[super::Placed],
-    pressures: &[f64],
-) -> f64 {
-    let slope = |length: f64| -> f64 {
-        let mut sum = 0.0;
-        for (i, link) in links.iter().enumerate() {
-            if link.open && change[i] != 0.0 {
-                let loss = laws[i].loss(flows[i] + length * change[i]).0;
-                sum += change[i] * (loss - pressures[link.from] + pressures[link.to]);
-            }
-        }
-        sum
-    };
-    let start = slope(0.0);
-    let whole = slope(1.0);
-    if whole <= 0.5 * start.abs() {
-        return 1.0;
-    }
-    let (mut low, mut high) = (0.0, 1.0);
-    for _ in 0..30 {
-        let middle = 0.5 * (low + high);
-        let at = slope(middle);
-        if at.abs() <= 0.3 * start.abs() {
-            return middle;
-        }
-        if at > 0.0 {
-            high = middle;
-        } else {
-            low = middle;
-        }
-    }
-    0.5 * (low + high)
 }
 
 /// Held pressure of each node; a part of the network without one is held at

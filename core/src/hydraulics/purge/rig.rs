@@ -4,7 +4,7 @@ use super::PurgeError;
 use crate::hydraulics::component::{FluidState, LossCurve};
 use crate::hydraulics::friction::FrictionLaw;
 use crate::hydraulics::network::ground_loop::{FieldLinks, LoopField, Run};
-use crate::hydraulics::network::{Link, LinkId, Network, PumpState, Solution, Solver};
+use crate::hydraulics::network::{Link, LinkId, Network, PumpState, Solution};
 use crate::hydraulics::pump::PumpCurve;
 use crate::units::{Length, Number, PressureDifference, Quantity, Volume, VolumeFlow};
 
@@ -37,7 +37,6 @@ pub(super) struct Rig<'a> {
     field: &'a LoopField,
     cart: &'a Cart,
     network: Network,
-    solver: Solver,
     links: FieldLinks,
     pump: LinkId,
     /// Pump, filter and hoses.
@@ -92,12 +91,10 @@ impl<'a> Rig<'a> {
                 sections.push((Section::Return(i), *run));
             }
         }
-        let solver = Solver::new(&network)?;
         Ok(Self {
             field,
             cart,
             network,
-            solver,
             links,
             pump,
             outside,
@@ -164,7 +161,10 @@ impl<'a> Rig<'a> {
         for (i, &link) in self.links.circuits.iter().enumerate() {
             self.network.set_open(link, open.contains(&i));
         }
-        let solution = self.solver.solve(&self.network, self.last.as_ref())?;
+        let solution = match &self.last {
+            Some(near) => self.network.solve_from(near)?,
+            None => self.network.solve()?,
+        };
         self.last = Some(solution.clone());
         Ok(solution)
     }
@@ -175,7 +175,6 @@ impl<'a> Rig<'a> {
         let mut network = Network::new(self.network.fluid(), self.network.law());
         let (from, to) = (network.node(), network.node());
         let links = self.field.lay(&mut network, from, to);
-        let solver = Solver::new(&network)?;
         let usable = self.usable();
         let section_link = |section| match section {
             Section::Supply(i) => links.supply.get(i).copied().flatten(),
@@ -192,7 +191,10 @@ impl<'a> Rig<'a> {
         let mut slowest = |flow: f64| -> Result<(f64, Section), PurgeError> {
             network.take(from, VolumeFlow::from_si(-flow));
             network.take(to, VolumeFlow::from_si(flow));
-            let solution = solver.solve(&network, near.as_ref())?;
+            let solution = match &near {
+                Some(near) => network.solve_from(near)?,
+                None => network.solve()?,
+            };
             let slowest = sections
                 .iter()
                 .map(|(s, link, area)| (solution.flow(*link).si().abs() / area / target, *s))

@@ -181,7 +181,8 @@ fn rig(
     sheet: &mut Sheet,
 ) -> Option<Cart> {
     let hose = recorded.and_then(|cart| cart.hose.as_ref());
-    let recorded_hose = hose.and_then(|hose| Some((pipe_of(&hose.pipe)?, hose.length.get() * 0.5)));
+    let recorded_hose =
+        hose.and_then(|hose| Some((pipe_of(&hose.pipe).ok()?, hose.length.get() * 0.5)));
     let (pipe, length) = match recorded_hose {
         Some(hose) => hose,
         None => {

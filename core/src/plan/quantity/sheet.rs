@@ -160,8 +160,10 @@ pub enum Remark {
     HosesAssumed,
     /// What is added was assumed: pure glycol, or alcohol premixed half and half.
     ProductAssumed,
-    /// No pressure keeps the loop inside its limits in every season: see it again.
+    /// No pressure is certain to stay inside the limits in every season: see it again.
     NoPressureServes {
+        /// Probability that the one to leave does.
+        inside: Figure,
         /// How far the lowest lies under the least.
         short: Figure,
         /// How far the highest lies over the most.
@@ -169,6 +171,8 @@ pub enum Remark {
     },
     /// What the seasons ask for is more than may be put on: see it again.
     LimitedByRating {
+        /// Probability that the pressure to leave stays inside the limits.
+        inside: Figure,
         /// How far the lowest lies under the least.
         short: Figure,
     },

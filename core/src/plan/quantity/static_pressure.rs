@@ -17,13 +17,14 @@ use crate::units::{
 };
 
 /// Least pressure at any time, psi: a utility's guide to testing loops.
-const LEAST_PSI: f64 = 15.0;
+pub const LEAST_PSI: f64 = 15.0;
 /// Highest pressure once the loop is left, psi: the upper end of what is left
 /// at start-up, common practice, no source.
-const MOST_PSI: f64 = 70.0;
-/// The same with an expansion tank, bar: common practice, no source.
-const TANK_LEAST_BAR: f64 = 1.0;
-const TANK_MOST_BAR: f64 = 2.5;
+pub const MOST_PSI: f64 = 70.0;
+/// Least with an expansion tank, bar: common practice, no source.
+pub const TANK_LEAST_BAR: f64 = 1.0;
+/// Highest with an expansion tank, bar: common practice, no source.
+pub const TANK_MOST_BAR: f64 = 2.5;
 /// How far the tank's air lies below the least pressure, bar. Judgement.
 const BELOW_LEAST_BAR: f64 = 0.2;
 /// Mean loop temperatures of the seasons, °C, with their standard uncertainty:
@@ -171,8 +172,9 @@ fn charge(known: &Known<'_>, system: SealedLoop, sheet: &mut Sheet) -> Result<()
     let leave = belief.leave(&demand, &today)?;
     leaving(&leave, &demand, now, &today, sheet);
     let left = belief.recharged(leave.pressure, &today);
-    rechecks(&left, &leave, now, sheet)?;
     hold(&left, &leave, now, sheet)?;
+    let (volume, air) = known.model.trapped_air();
+    rechecks(&left.with_air(volume, air), &leave, now, sheet)?;
     volumes(known, &system, unknowns, &leave, now, sheet);
     Ok(())
 }
@@ -203,12 +205,15 @@ fn leaving(
         .with("plan-lowest-rating", Figure::exact(demand.limit_today))
         .with("plan-loop-temperature", Figure::uncertain(now))
     };
+    let inside =
+        Figure::exact(Fraction::from_si(leave.inside)).shown_in(Unit::Percent, Unit::Percent);
     let gauge = PressureDifference::from_si(today.gauge);
     let difference = |pressure: PressureDifference| Figure::exact(pressure);
     let (from, to) = match leave.outcome {
         Outcome::Possible { from, to } => (from, to),
         Outcome::Impossible { short, over } => {
             sheet.remarks.push(Remark::NoPressureServes {
+                inside,
                 short: difference(short),
                 over: difference(over),
             });
@@ -216,6 +221,7 @@ fn leaving(
         }
         Outcome::LimitedToday { short } => {
             sheet.remarks.push(Remark::LimitedByRating {
+                inside,
                 short: difference(short),
             });
             (leave.pressure - gauge, leave.pressure + gauge)
@@ -226,7 +232,7 @@ fn leaving(
     sheet.add(
         Q::LeavePressure,
         Figure::uncertain(Uncertain::new(capped(leave.pressure), today.gauge)),
-        why(),
+        why().with("plan-inside-limits", inside),
     );
     sheet.add(Q::LeavePressureLow, Figure::exact(capped(from)), why());
     sheet.add(Q::LeavePressureHigh, Figure::exact(capped(to)), why());

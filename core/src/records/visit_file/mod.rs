@@ -9,6 +9,7 @@ mod limits;
 mod wire;
 
 pub use fault::{Fault, FaultCode};
+pub(crate) use wire::strip_null;
 pub use wire::{FORMAT, VERSION, schema};
 
 use super::{Commissioning, Site, System, Visit};
@@ -58,12 +59,9 @@ pub fn read(bytes: &[u8], vocabulary: &dyn Vocabulary) -> Result<VisitFile, Vec<
     let validator = VALIDATOR
         .as_ref()
         .map_err(|error| vec![Fault::internal(error)])?;
-    let faults: Vec<Fault> = validator
-        .iter_errors(&document)
-        .flat_map(|error| fault::translate(&error))
-        .collect();
+    let faults = faults(validator, &document);
     if !faults.is_empty() {
-        return Err(fault::tidy(faults));
+        return Err(faults);
     }
     let wire: wire::Wire = serde_json::from_value(document)
         .map_err(|error| vec![Fault::at("", FaultCode::Malformed, &error.to_string(), "")])?;
@@ -76,6 +74,12 @@ pub fn read(bytes: &[u8], vocabulary: &dyn Vocabulary) -> Result<VisitFile, Vec<
     } else {
         Err(faults)
     }
+}
+
+/// What a schema finds wrong with a document.
+pub(crate) fn faults(validator: &jsonschema::Validator, document: &Value) -> Vec<Fault> {
+    let found = validator.iter_errors(document);
+    fault::tidy(found.flat_map(|error| fault::translate(&error)).collect())
 }
 
 /// Writes a visit file, readable by [`read`].

@@ -167,7 +167,7 @@ pub fn schema() -> Value {
 
 /// "Unknown" is written by leaving a field out, never as null: one way, so
 /// that messages can say what is accepted without mentioning null each time.
-fn strip_null(value: &mut Value) {
+pub(crate) fn strip_null(value: &mut Value) {
     match value {
         Value::Object(map) => strip_null_in(map),
         Value::Array(items) => items.iter_mut().for_each(strip_null),

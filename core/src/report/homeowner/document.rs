@@ -9,6 +9,9 @@ use crate::report::document::{
 use crate::report::parts::{column, mark, photos, points, section};
 use crate::text::{Args, Catalog};
 
+/// Photos in a row: small, so that two pages hold all.
+const PHOTOS_PER_ROW: usize = 4;
+
 /// The page as a document, headings in the catalog's language.
 pub fn document(report: &HomeownerReport, catalog: &Catalog) -> Document {
     let mut blocks = head(report, catalog);
@@ -19,6 +22,10 @@ pub fn document(report: &HomeownerReport, catalog: &Catalog) -> Document {
     blocks.extend(listed(catalog, "homeowner-done", &report.done));
     blocks.extend(listed(catalog, "homeowner-open", &report.open));
     blocks.push(call(report, catalog));
+    blocks.push(Block::paragraph(
+        Text::strong(catalog.text("homeowner-next"))
+            .then(format!(" {}", report.next_visit), Emphasis::None),
+    ));
     if let Some(picture) = &report.picture {
         blocks.push(Block::Together(vec![
             Block::heading(
@@ -33,7 +40,7 @@ pub fn document(report: &HomeownerReport, catalog: &Catalog) -> Document {
     }
     blocks.extend(readings(report, catalog));
     if !report.photos.is_empty() {
-        blocks.push(photos(&report.photos, catalog));
+        blocks.push(photos(&report.photos, PHOTOS_PER_ROW, catalog));
     }
     blocks.extend(listed(catalog, "homeowner-notice", &report.notice));
     if let Some(season) = &report.season {
@@ -43,8 +50,6 @@ pub fn document(report: &HomeownerReport, catalog: &Catalog) -> Document {
         });
     }
     blocks.extend(listed(catalog, "homeowner-watch", &report.watch));
-    blocks.push(section(catalog, "homeowner-next"));
-    blocks.push(Block::paragraph(report.next_visit.as_str()));
     if !report.safety.is_empty() {
         blocks.push(Block::Callout(Callout {
             kind: CalloutKind::Caution,

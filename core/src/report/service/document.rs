@@ -13,6 +13,8 @@ use super::{CausePart, ServiceReport};
 
 /// Reasons shown of the leading cause, and of each other.
 const REASONS: [usize; 2] = [12, 3];
+/// Photos in a row.
+const PHOTOS_PER_ROW: usize = 3;
 
 /// The report as a document, headings in the catalog's language.
 pub fn document(report: &ServiceReport, catalog: &Catalog) -> Document {
@@ -28,7 +30,7 @@ pub fn document(report: &ServiceReport, catalog: &Catalog) -> Document {
     }
     if !report.photos.is_empty() {
         blocks.push(section(catalog, "service-photos"));
-        blocks.push(photos(&report.photos, catalog));
+        blocks.push(photos(&report.photos, PHOTOS_PER_ROW, catalog));
     }
     blocks.extend(after(report, catalog));
     blocks.extend(system(report, catalog));

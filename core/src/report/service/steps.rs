@@ -67,7 +67,10 @@ fn opening(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
     blocks.push(Block::Callout(Callout {
         kind: CalloutKind::Note,
         title: None,
-        body: vec![Text::plain(catalog.text("service-defer"))],
+        body: vec![
+            Text::plain(catalog.text("service-defer")),
+            Text::plain(catalog.text("service-caution-how")),
+        ],
     }));
     for (key, items) in [
         ("service-tools", &report.tools),
@@ -117,7 +120,7 @@ fn mark(done: bool) -> Mark {
 impl<'a> Met<'a> {
     /// The cautions of a step: new ones in full, known ones in short.
     fn cautions(&mut self, step: &'a StepPart, number: u32, catalog: &Catalog) -> Vec<Block> {
-        let (mut full, mut short) = (Vec::new(), Vec::new());
+        let (mut full, mut short) = (Vec::new(), Text::default());
         for text in &step.cautions {
             let known = self.cautions.iter().position(|(known, _)| known == text);
             let place = known.unwrap_or(self.cautions.len());
@@ -129,14 +132,14 @@ impl<'a> Met<'a> {
                     full.push(Text::strong(name).then(format!(" {text}"), Emphasis::None));
                 }
                 Some((_, at)) => {
-                    let opening = first_sentence(text);
-                    let mut line = Text::strong(name).then(format!(" {opening}"), Emphasis::None);
-                    if opening.len() < text.len() {
-                        let args = Args::new().text("step", at.to_string());
-                        let see = catalog.fill("service-caution-see", &args);
-                        line = line.then(format!(" {see}"), Emphasis::Soft);
-                    }
-                    short.push(line);
+                    let args = Args::new()
+                        .text("number", name)
+                        .text("step", at.to_string());
+                    let name = catalog.fill("service-caution-see", &args);
+                    let opening = format!(" {} ", first_sentence(text));
+                    short = short
+                        .then(name, Emphasis::Strong)
+                        .then(opening, Emphasis::None);
                 }
             }
         }
@@ -148,7 +151,9 @@ impl<'a> Met<'a> {
                 body: full,
             }));
         }
-        blocks.extend(short.into_iter().map(Block::Reminder));
+        if !short.is_empty() {
+            blocks.push(Block::Reminder(short));
+        }
         blocks
     }
 }

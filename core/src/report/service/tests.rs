@@ -109,12 +109,8 @@ fn a_caution_stands_in_full_once_and_in_short_at_every_later_step() {
         cautions,
         [
             vec![full("C1", SHOCK)],
-            vec![
-                full("C2", WET),
-                short("C1 Electric shock kills. (in full at step 1)"),
-            ],
-            // A single sentence is short enough to stand whole.
-            vec![short("C2 Wet floors trip.")],
+            vec![full("C2", WET), short("C1 (step 1) Electric shock kills. "),],
+            vec![short("C2 (step 2) Wet floors trip. ")],
         ]
     );
 }

@@ -2,11 +2,11 @@ use super::*;
 use crate::fluids::Fluid;
 use crate::hydraulics::component::{FluidState, LossCurve};
 use crate::hydraulics::friction::FrictionLaw;
-use crate::hydraulics::network::PumpState;
 use crate::hydraulics::network::ground_loop::*;
+use crate::hydraulics::network::{Link, PumpState};
 use crate::hydraulics::pipe::{Pipe, PipeSeries};
 use crate::hydraulics::pump::PumpCurve;
-use crate::units::{Fraction, Temperature};
+use crate::units::{Fraction, Length, Number, Temperature};
 
 fn water() -> FluidState {
     FluidState::of(Fluid::WATER, Temperature::from_celsius(10.0)).unwrap()
@@ -203,4 +203,31 @@ fn extremes_are_solved_or_say_why_not() {
     );
     cut.take(b, VolumeFlow::from_si(1e-4));
     assert_eq!(cut.solve(), Err(SolveError::Unreachable { node: a }));
+}
+
+/// The pattern is kept; what is added or shut after a solution still counts.
+#[test]
+fn a_solved_network_can_be_changed_and_solved_again() {
+    let field = field(&[100.0, 150.0, 120.0], ReturnPath::Direct);
+    let plant = plant(PumpSet::Series(vec![pump(FULL)]));
+    let mut ground = GroundLoop::build(&field, &plant, water(), FrictionLaw::default());
+    let before = ground.network.solve().unwrap();
+    assert_eq!(ground.network.clone(), ground.network);
+    ground.network.set_open(ground.field.circuits[1], false);
+    let shut = ground.network.solve().unwrap();
+    check_balance(&ground.network, &shut);
+    assert!(shut.flow(ground.pumps[0]) < before.flow(ground.pumps[0]));
+    let beside = run("3/4", 100.0);
+    let link = Link::Pipe {
+        pipe: beside.pipe,
+        length: beside.length,
+        fittings: beside.fittings,
+    };
+    let (from, to) = ground.network.ends(ground.field.circuits[0]).unwrap();
+    ground.network.link(from, to, link);
+    let added = ground.network.solve().unwrap();
+    check_balance(&ground.network, &added);
+    assert!(added.flow(ground.pumps[0]) > shut.flow(ground.pumps[0]));
+    // From the flows of a smaller network nothing can be begun: it begins anew.
+    assert_eq!(ground.network.solve_from(&shut).unwrap(), added);
 }

@@ -1,0 +1,135 @@
+use super::*;
+use std::collections::{BTreeMap, BTreeSet};
+
+/// The texts of one file by `message` or `message.attribute`, as written.
+fn texts(source: &str) -> BTreeMap<String, String> {
+    let mut found: BTreeMap<String, String> = BTreeMap::new();
+    let (mut message, mut key) = (String::new(), String::new());
+    for line in source.lines().filter(|line| !line.starts_with('#')) {
+        let indented = line.starts_with(' ');
+        let start = line.trim_start();
+        let text = match start.split_once(" =") {
+            Some((name, text)) if !indented => {
+                message = name.to_owned();
+                key.clone_from(&message);
+                text
+            }
+            Some((name, text)) if start.starts_with('.') => {
+                key = format!("{message}{name}");
+                text
+            }
+            _ => start,
+        };
+        if !text.is_empty() {
+            let all = found.entry(key.clone()).or_default();
+            all.push_str(text.trim());
+            all.push(' ');
+        }
+    }
+    found
+}
+
+/// Everything that a language must say alike: each text by file and key, with
+/// its variables and its numbers.
+fn skeleton(language: Language) -> BTreeMap<String, (BTreeSet<String>, Vec<String>)> {
+    let mut all = BTreeMap::new();
+    for (file, source) in language.files() {
+        for (key, text) in texts(source) {
+            let parts = (variables(&text), numbers(&text));
+            all.insert(format!("{file}: {key}"), parts);
+        }
+    }
+    all
+}
+
+fn variables(text: &str) -> BTreeSet<String> {
+    let ends = |c: char| !(c.is_ascii_alphanumeric() || c == '_' || c == '-');
+    text.split('$')
+        .skip(1)
+        .filter_map(|rest| rest.split(ends).next())
+        .map(str::to_owned)
+        .collect()
+}
+
+/// The numbers of a text in order of value, since word order differs.
+fn numbers(text: &str) -> Vec<String> {
+    let mut found: Vec<String> = text
+        .split(|c: char| !(c.is_ascii_digit() || c == '.' || c == ','))
+        .map(|number| number.trim_matches(['.', ',']).to_owned())
+        .filter(|number| !number.is_empty())
+        .collect();
+    found.sort_unstable();
+    found
+}
+
+#[test]
+fn catalogs_parse_without_fault() {
+    for language in Language::ALL {
+        assert_eq!(catalog(language).faults(), &[] as &[String]);
+    }
+}
+
+#[test]
+fn every_language_has_the_same_texts_variables_and_numbers() {
+    let english = skeleton(Language::English);
+    assert!(english.len() > 2000, "{} texts read", english.len());
+    for language in Language::ALL {
+        let other = skeleton(language);
+        let keys = |map: &BTreeMap<String, _>| map.keys().cloned().collect::<BTreeSet<_>>();
+        let missing: Vec<_> = keys(&english).difference(&keys(&other)).cloned().collect();
+        let beside: Vec<_> = keys(&other).difference(&keys(&english)).cloned().collect();
+        assert!(missing.is_empty(), "{language:?} lacks {missing:#?}");
+        assert!(beside.is_empty(), "{language:?} alone has {beside:#?}");
+        let differing: Vec<_> = english
+            .iter()
+            .filter(|(key, parts)| other.get(*key) != Some(*parts))
+            .map(|(key, parts)| (key, parts, other.get(key)))
+            .collect();
+        assert!(differing.is_empty(), "{language:?}: {differing:#?}");
+    }
+}
+
+/// A text read by the scan above is one that the catalog answers for.
+#[test]
+fn every_text_is_found_in_its_catalog() {
+    for language in Language::ALL {
+        let lost: Vec<String> = skeleton(language)
+            .into_keys()
+            .filter(|name| {
+                let key = name.split_once(": ").map_or("", |(_, key)| key);
+                !catalog(language).has(key)
+            })
+            .collect();
+        assert!(lost.is_empty(), "{language:?}: {lost:#?}");
+    }
+}
+
+#[test]
+fn a_tag_names_its_language() {
+    for language in Language::ALL {
+        assert_eq!(Language::from_tag(language.tag()), Some(language));
+    }
+    assert_eq!(Language::from_tag("xx"), None);
+}
+
+#[test]
+fn plural_forms_follow_the_language() {
+    let says = |language, count| {
+        let args = Args::new().text("path", "a.json").count("count", count);
+        catalog(language).fill("program-faults", &args)
+    };
+    assert_eq!(says(Language::English, 1), "a.json: one fault");
+    assert_eq!(says(Language::English, 3), "a.json: 3 faults");
+    assert_eq!(says(Language::Spanish, 1), "a.json: un error");
+    assert_eq!(says(Language::Spanish, 3), "a.json: 3 errores");
+}
+
+#[test]
+fn a_missing_message_shows_its_identifier() {
+    for language in Language::ALL {
+        assert_eq!(
+            catalog(language).text("no-such-message"),
+            "«no-such-message»"
+        );
+    }
+}

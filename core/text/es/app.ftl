@@ -1,0 +1,96 @@
+# What the app shows around a call: settings, groups of questions, templates.
+
+language-own-name = Español
+
+units-us = Unidades de EE. UU. (psi, gpm, °F, gal, ft)
+units-si = SI (bar, L/s, °C, L, m)
+paper-letter = Carta (US Letter)
+paper-a4 = A4
+theme-system = Como el dispositivo
+theme-light = Claro
+theme-dark = Oscuro
+theme-sun = Pleno sol (máximo contraste)
+instrument-usual = Habitualmente ± { $accuracy } o una parte del valor, lo que sea mayor.
+
+questions-symptom-heard = Lo que se oye
+questions-symptom-stops = La unidad se para
+questions-symptom-gauge = En el manómetro, y reposiciones
+questions-symptom-comfort = Calor en la casa y factura
+questions-symptom-history = Cómo empezó
+questions-symptom-house-water = Agua en la casa
+questions-symptom-other = Otros
+questions-observation-air-and-flow = Aire y caudal
+questions-observation-circulator = En el circulador
+questions-observation-valves-and-circuits = Válvulas y circuitos
+questions-observation-fluid-and-dirt = Fluido y suciedad
+questions-observation-leaks-and-tank = Fugas, vaso y presión
+questions-observation-loop-temperature = Temperatura del lazo
+questions-observation-unit = En la unidad
+questions-observation-instruments = Prueba de los instrumentos
+questions-observation-other = Otros
+
+template-vertical-sealed = Perforaciones, cerrado, 3 toneladas de refrigeración
+    .note = 3 circuitos de 3/4 in SDR 11, 400 ft cada uno, propilenglicol 20 %.
+template-horizontal-sealed = Zanjas, cerrado, 4 toneladas de refrigeración
+    .note = 4 circuitos de 3/4 in SDR 11, 600 ft cada uno, metanol 15 %.
+template-vertical-vented = Perforaciones, depósito venteado, 4 toneladas de refrigeración
+    .note = 4 circuitos de 3/4 in SDR 11, 400 ft cada uno, propilenglicol 20 %.
+template-pond-sealed = Estanque, cerrado, 5 toneladas de refrigeración
+    .note = 5 circuitos de 3/4 in SDR 11, 300 ft cada uno, metanol 20 %.
+
+undo-system = Sistema
+step-minutes = Minutos que llevó
+
+reading-formula = Se toma que una lectura queda dentro de su exactitud en 19 de cada 20 casos.
+reading-accuracy-stated = Exactitud declarada para
+reading-accuracy-usual = Exactitud habitual de
+reading-by-statement = Declarado por el técnico
+reading-by-practice = Práctica común, sin fuente
+
+error-nothing-to-undo = Aquí no queda nada que deshacer.
+error-not-a-circuit = "{ $found }" no es el número de un circuito. Escriba un número entero de { $first } a { $last }, o déjelo vacío.
+error-logo-too-large = El archivo es demasiado grande para un logotipo. Elija una imagen de menos de 8 MB.
+error-logo-unreadable = No se tomó el logotipo: { $detail }. Elija una imagen PNG o JPEG.
+
+turn-rests-on = Se apoya sobre todo en esto: { $found }. Si eso estuviera mal, esta causa sería la que más perdería.
+turn-down = { $check }: si muestra { $seen }, esta baja de { $before } a { $after }.
+turn-up = { $check }: si muestra { $seen }, esta sube de { $before } a { $after }.
+
+schematic-description = Dibujo de este sistema: centro de bombeo y bomba de calor en el interior, los circuitos en el terreno y los puntos donde se puede leer algo.
+schematic-flow-centre = Centro de bombeo
+schematic-heat-pump = Bomba de calor
+schematic-tank = Vaso de expansión
+schematic-reservoir = Depósito
+schematic-indoors = interior
+schematic-ground-vertical = { $count } perforaciones con sonda en U
+schematic-ground-horizontal = { $count } circuitos en zanjas
+schematic-ground-pond = { $count } rollos en el estanque
+schematic-ground-unknown = { $count } circuitos en el terreno
+
+spot-circulator_rise = Elevación
+spot-entering_water = EWT
+spot-exchanger_drop = Caída
+spot-static_pressure = Manómetro
+spot-suction_pressure = Succión
+spot-leaving_water = LWT
+spot-flow = Caudal
+spot-freeze_point_supply = Muestra
+spot-circuit_return = Circuito
+spot-loop_temperature = Lazo
+spot-strainer_drop = Filtro
+spot-tank_pre_charge = Aire vaso
+spot-reservoir_level_change = Nivel
+
+sign-air = ¿aire?
+sign-valve = ¿válvula?
+sign-blocked = ¿obstruido?
+sign-leak = ¿fuga?
+sign-gauge = ¿presión?
+mark-cause = { $cause } ({ $probability })
+
+picture-path = De la causa al hallazgo: { $cause }
+picture-path-words = { $cause } lleva a lo que se encontró: { $found }.
+picture-cause = Causa
+picture-mechanism = Qué provoca
+picture-finding = Hallado
+picture-pair = Antes y después: { $point }

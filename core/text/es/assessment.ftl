@@ -1,0 +1,51 @@
+# What the engine thinks of a call.
+
+verdict-cause = Lo más probable: { $cause } ({ $probability }).
+verdict-pair = Lo más probable, dos cosas a la vez: { $cause } ({ $probability }).
+verdict-normal = Nada que corregir: lo encontrado es normal ({ $probability }).
+verdict-normal-because = Nada que corregir; esto lo explica: { $cause } ({ $probability } de que no haya ninguna avería).
+verdict-not-the-loop = No es el lazo: derivar a un técnico con licencia. En primer lugar: { $cause } ({ $probability } de que el lazo esté bien).
+verdict-instrument-first = Aclarar primero esto: { $cause } ({ $probability }).
+verdict-tied = Todavía no se pueden distinguir: { $cause }. Tratarlas en este orden o hacer una de las comprobaciones.
+verdict-undecided = Aún sin decidir. De momento, en primer lugar: { $cause }.
+verdict-contradiction = Las entradas se contradicen tanto que no se puede concluir nada. Revise las lecturas.
+
+pair-better = Dos causas juntas lo explican mejor: { $causes } ({ $probability }).
+doubted = { $instrument } ({ $probability })
+stop-found = Ya se sabe lo suficiente: { $cause }. Pase al plan.
+stop-nothing-worthwhile = Ninguna otra comprobación compensa el tiempo que lleva.
+
+found-present = { $finding }: sí
+found-absent = { $finding }: no
+found-low = { $finding }: valor bajo
+found-normal = { $finding }: valor normal
+found-high = { $finding }: valor alto
+
+path-against = En contra. De ser así, se esperaría esto:
+path-instrument = Se leyó con este instrumento.
+path-rival = Apunta a otra causa: { $rival }.
+path-rivals = También lo explican otras causas.
+found-itself = Se encontró en esta visita.
+ruled-out-itself = Se buscó en esta visita y no está.
+learned-line = De { $callbacks } de sus propias visitas: confirmada en { $confirmed }, por eso parte de { $after } en lugar de { $before }.
+learned-from = Aprendido de { $own } de sus propias visitas y de { $elsewhere } contadas en otro lugar; las probabilidades de partida valen { $weight } visitas.
+context-line = { $fact }: { $holds } ({ $bits }). { $why }
+
+figure-measured = medido { $value }
+figure-expected = esperado { $value }
+
+check-brings = { $bits } bits en { $minutes } min
+check-outcome = { $seen } ({ $chance }): entonces { $cause } { $probability }
+licence-refrigerant = certificado para trabajar con refrigerantes
+licence-electrical = con licencia para trabajos eléctricos
+
+unused-line = { $what }: no se usa. { $why }
+
+# The plan around its steps.
+plan-treats = { $procedure } (por: { $causes })
+plan-note-excluded = Se omite porque lo otro lo deshace: { $dropped } Se mantiene: { $kept }
+plan-note-not-here = { $procedure }: nada que hacer en este tipo de sistema.
+plan-gate-pass = { $what }: { $rule } { $limit }.
+plan-gate-back = Volver al paso { $number }: { $step }
+plan-proof-label = { $point } ({ $when })
+why-plan-fixed = Igual para todos los sistemas.

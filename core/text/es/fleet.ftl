@@ -1,0 +1,162 @@
+# The manager's board, the exchange of records, and what became of fixes.
+
+fleet-headline = { $callbacks ->
+    [one] una rellamada
+   *[other] { $callbacks } rellamadas
+} entre { $visits ->
+    [one] una visita
+   *[other] { $visits } visitas
+} en { $systems ->
+    [one] un sistema
+   *[other] { $systems } sistemas
+}: { $hours } h de trabajo, costo { $cost }.
+fleet-note-unexplained = { $count ->
+    [one] Una rellamada no tiene
+   *[other] { $count } rellamadas no tienen
+} causa confirmada.
+fleet-note-unpriced = { $count ->
+    [one] Una rellamada no tiene
+   *[other] { $count } rellamadas no tienen
+} costo registrado, así que el costo real es mayor.
+fleet-note-undated = { $count ->
+    [one] Un sistema no tiene día de puesta en servicio y queda
+   *[other] { $count } sistemas no tienen día de puesta en servicio y quedan
+} fuera donde cuenta el tiempo.
+fleet-note-only-troubled = Todos los sistemas registrados tuvieron una rellamada. Faltan los sistemas sin problemas, así que las tasas y los tiempos de espera parecen peores de lo que son.
+fleet-unknown = desconocido
+fleet-share = { $share } % ({ $low } a { $high } %), { $count } de { $of }
+fleet-rate = { $rate } ({ $low } a { $high }) al año por cada 100 sistemas
+
+fleet-by-crew = Equipo
+fleet-by-year = Año de puesta en servicio
+fleet-by-season = Temporada de la carga
+fleet-by-fluid = Fluido
+fleet-by-centre = Centro de bombeo
+fleet-by-pipe = Tubería de los circuitos
+fleet-by-cause = Causa
+fleet-by-velocity-reached = Velocidad de lavado
+fleet-by-flushed-long-enough = Tiempo de lavado
+fleet-by-filtered = Bolsa filtrante
+fleet-by-two-filter-stages = Etapas de filtro
+fleet-by-unit-isolated = Bomba de calor durante el lavado
+fleet-by-water-tested = Agua de llenado
+fleet-by-pipe-relaxed = Tubería antes de la última carga
+fleet-by-circulators-bled = Circuladores
+fleet-by-charge-in-band = Presión de carga
+fleet-by-freeze-point-checked = Punto de congelación
+
+fleet-season-winter = cargados de diciembre a febrero
+fleet-season-spring = cargados de marzo a mayo
+fleet-season-summer = cargados de junio a agosto
+fleet-season-autumn = cargados de septiembre a noviembre
+
+habit-velocity-reached = velocidad de lavado alcanzada
+    .not = velocidad de lavado no alcanzada
+habit-flushed-long-enough = lavado lo bastante largo
+    .not = lavado demasiado corto
+habit-filtered = bolsa filtrante usada
+    .not = sin bolsa filtrante
+habit-two-filter-stages = dos etapas de filtro o más
+    .not = menos de dos etapas de filtro
+habit-unit-isolated = bomba de calor aislada durante el lavado
+    .not = bomba de calor no aislada durante el lavado
+habit-water-tested = agua de llenado analizada
+    .not = agua de llenado no analizada
+habit-pipe-relaxed = tubería relajada antes de la última carga
+    .not = tubería no relajada antes de la última carga
+habit-circulators-bled = circuladores purgados
+    .not = circuladores no purgados
+habit-charge-in-band = presión de carga dejada dentro del margen habitual
+    .not = presión de carga dejada fuera del margen habitual
+habit-freeze-point-checked = punto de congelación comprobado tras la mezcla
+    .not = punto de congelación no comprobado tras la mezcla
+
+fleet-waiting-none = Ningún sistema tiene aquí día de puesta en servicio, así que los tiempos de espera se desconocen.
+fleet-waiting = En el año siguiente a la puesta en servicio, el { $share } % ({ $low } a { $high } %) de { $systems } sistemas tuvo su primera rellamada. Hasta ahora la ha tenido menos de la mitad.
+fleet-waiting-median = En el año siguiente a la puesta en servicio, el { $share } % ({ $low } a { $high } %) de { $systems } sistemas tuvo su primera rellamada; el día { $days } ya era la mitad.
+
+fleet-differences-too-few = Hay muy pocos sistemas registrados para comparar prácticas y equipos.
+fleet-differences-none = Nada destaca: { $tests } comparaciones de { $systems } sistemas en sus primeros { $months } meses no hallaron ninguna diferencia que el azar no pudiera producir o que sea lo bastante grande para importar.
+fleet-differences = De { $tests } comparaciones de { $systems } sistemas en sus primeros { $months } meses. Solo se indica lo que es al menos { $least } veces más frecuente, con todo el intervalo por encima; de lo que se indica, uno de cada veinte casos puede aun así ser azar. Van juntos; no tiene por qué ser la razón.
+fleet-difference-habit = { $cause }: donde consta “{ $group }”, la tuvo el { $here } % de los sistemas ({ $with } de { $all }); donde se hizo lo contrario, el { $others } % ({ $other-with } de { $other-all }). Es { $times } veces más frecuente ({ $low } a { $high }).
+fleet-difference-crew = { $cause }: la tuvo el { $here } % de los sistemas puestos en servicio por { $group } ({ $with } de { $all }); de todos los demás, el { $others } % ({ $other-with } de { $other-all }). Es { $times } veces más frecuente ({ $low } a { $high }).
+fleet-difference-season = { $cause }: la tuvo el { $here } % de los sistemas { $group } ({ $with } de { $all }); de todos los demás, el { $others } % ({ $other-with } de { $other-all }). Es { $times } veces más frecuente ({ $low } a { $high }).
+fleet-difference-fluid = { $cause }: la tuvo el { $here } % de los sistemas con { $group } ({ $with } de { $all }); de todos los demás, el { $others } % ({ $other-with } de { $other-all }). Es { $times } veces más frecuente ({ $low } a { $high }).
+fleet-difference-centre = { $cause }: la tuvo el { $here } % de los sistemas con un centro de bombeo “{ $group }” ({ $with } de { $all }); de todos los demás, el { $others } % ({ $other-with } de { $other-all }). Es { $times } veces más frecuente ({ $low } a { $high }).
+fleet-difference-pipe = { $cause }: la tuvo el { $here } % de los sistemas con circuitos de { $group } ({ $with } de { $all }); de todos los demás, el { $others } % ({ $other-with } de { $other-all }). Es { $times } veces más frecuente ({ $low } a { $high }).
+fleet-difference-only-habit = { $cause }: solo la tuvieron sistemas donde consta “{ $group }”, el { $here } % de ellos ({ $with } de { $all }); de { $other-all } donde se hizo lo contrario, ninguno.
+fleet-difference-only-crew = { $cause }: solo la tuvieron sistemas puestos en servicio por { $group }, el { $here } % de ellos ({ $with } de { $all }); de los otros { $other-all }, ninguno.
+fleet-difference-only-season = { $cause }: solo la tuvieron sistemas { $group }, el { $here } % de ellos ({ $with } de { $all }); de los otros { $other-all }, ninguno.
+fleet-difference-only-fluid = { $cause }: solo la tuvieron sistemas con { $group }, el { $here } % de ellos ({ $with } de { $all }); de los otros { $other-all }, ninguno.
+fleet-difference-only-centre = { $cause }: solo la tuvieron sistemas con un centro de bombeo “{ $group }”, el { $here } % de ellos ({ $with } de { $all }); de los otros { $other-all }, ninguno.
+fleet-difference-only-pipe = { $cause }: solo la tuvieron sistemas con circuitos de { $group }, el { $here } % de ellos ({ $with } de { $all }); de los otros { $other-all }, ninguno.
+
+fleet-held-30 = Aguantó 30 días
+fleet-held-90 = Aguantó 90 días
+fleet-held-183 = Aguantó hasta la otra temporada
+fleet-before = Antes
+fleet-after = Después
+fleet-practice-too-few = A un lado u otro del { $date } se pusieron en servicio muy pocos sistemas para compararlos durante { $months } meses.
+fleet-practice-same = De { $before-all } sistemas puestos en servicio antes del { $date }, el { $before } % tuvo una rellamada en { $months } meses; de { $after-all } después, el { $after } %. El azar por sí solo puede producir tal diferencia.
+fleet-practice-better = De { $before-all } sistemas puestos en servicio antes del { $date }, el { $before } % tuvo una rellamada en { $months } meses; de { $after-all } después, solo el { $after } %. El azar por sí solo difícilmente produce tal diferencia; también cuenta qué más cambió en ese tiempo.
+fleet-practice-worse = De { $before-all } sistemas puestos en servicio antes del { $date }, el { $before } % tuvo una rellamada en { $months } meses; de { $after-all } después, el { $after } %. Ha empeorado, y el azar por sí solo difícilmente produce tal diferencia.
+
+fleet-fix-question = El { $date } se corrigió aquí esto: { $cause }. ¿Aguantó?
+fleet-fix-held = Seguía bien el { $date }.
+fleet-fix-failed = Ya no aguantaba el { $date }.
+
+fleet-column-cause = causa
+fleet-column-count = número
+fleet-column-share = parte
+fleet-column-low = mínimo
+fleet-column-high = máximo
+fleet-column-hours = horas
+fleet-column-cost = costo
+fleet-column-of = de
+fleet-column-days = días
+fleet-column-at-risk = aún en espera
+fleet-column-by = por
+fleet-column-group = grupo
+fleet-column-systems = sistemas
+fleet-column-years = años
+fleet-column-callbacks = rellamadas
+fleet-column-rate = tasa por 100 sistemas y año
+fleet-column-words = palabras
+fleet-column-with = con
+fleet-column-other-with = otros con
+fleet-column-other-of = de otros
+fleet-column-times = veces más frecuente
+fleet-column-p = p
+fleet-column-adjusted = p ajustada
+fleet-column-held = aguantó
+fleet-column-known = conocido
+fleet-column-unasked = no preguntado
+fleet-column-too-early = demasiado pronto
+
+exchange-written = { $visits ->
+    [one] Una visita
+   *[other] { $visits } visitas
+} en { $records } registros, en { $path }.
+exchange-taken = { $records ->
+    [one] Un registro leído
+   *[other] { $records } registros leídos
+}: { $new } nuevos, { $changed } cambiados, { $decide } por decidir.
+exchange-kind-site = Lugar
+exchange-kind-household = Nombre y dirección de un lugar
+exchange-kind-system = Sistema
+exchange-kind-commissioning = Puesta en servicio
+exchange-kind-visit = Visita
+exchange-kind-words = Queja y notas de una visita
+exchange-kind-follow_up = Si aguantó una reparación
+exchange-kind-photo = Foto
+exchange-kind-signatures = Firmas
+exchange-nothing-to-decide = Nada que decidir.
+
+error-exchange-not-ours = Esto no es un archivo de intercambio. No se cambió nada.
+error-exchange-newer = Este archivo de intercambio procede de un programa más nuevo. { $detail }. Actualice este; no se cambió nada.
+error-exchange-cut = Este archivo de intercambio quedó cortado. Cópielo de nuevo; no se cambió nada.
+error-exchange-altered = Este archivo de intercambio se alteró por el camino. { $detail }. Cópielo de nuevo; no se cambió nada.
+error-exchange-malformed = Este archivo de intercambio contiene algo que no se puede aceptar. { $detail }. No se cambió nada.
+error-exchange-too-large = Este archivo de intercambio es mayor que los que se leen. { $detail }. No se cambió nada.
+error-exchange-io = No se pudo leer o escribir el archivo de intercambio. { $detail }. No se cambió nada.
+error-exchange-not-written = El archivo de intercambio no se escribió. { $detail }

@@ -1,0 +1,74 @@
+# Texts of the rule graph: circuits of the ground loop: closed, kinked, air-locked, uneven
+
+
+## Causes
+
+cause-circuit-valved-off = Un circuito cerrado con su válvula
+    .homeowner = Uno de sus circuitos enterrados se quedó cerrado.
+context-circuit-valved-off--first-month = Se quedó cerrado tras el lavado.
+context-circuit-valved-off--circuits-flushed-singly = Lavar uno a uno implica cerrar y abrir cada uno.
+cause-circuit-kinked = Un circuito doblado o aplastado
+    .homeowner = Una de sus tuberías enterradas está aplastada o doblada.
+context-circuit-kinked--horizontal-loop = La tubería en zanja se dobla en las esquinas y la aplasta el relleno.
+context-circuit-kinked--first-year = Ocurre mientras se tiende la tubería.
+context-circuit-kinked--since-start-up = Se aplastó al tenderla.
+cause-circuit-air-locked = Un circuito bloqueado por aire
+    .homeowner = El aire bloquea uno de sus circuitos enterrados.
+context-circuit-air-locked--cart-too-small = Un carro que no puede llenar todos los circuitos a velocidad deja uno lleno de aire.
+context-circuit-air-locked--flush-too-slow = Un lavado demasiado lento deja aire parado en una rama descendente.
+context-circuit-air-locked--circuits-flushed-singly = Lavado por separado, un circuito no puede esconderse tras los demás.
+context-circuit-air-locked--dead-head-passed-at-start-up = Un circuito bloqueado por aire no habría superado la prueba con retorno cerrado.
+context-circuit-air-locked--since-start-up = El aire está parado ahí desde el llenado.
+cause-circuits-unbalanced = Circuitos desequilibrados
+    .homeowner = El fluido no se reparte por igual entre sus circuitos enterrados.
+context-circuits-unbalanced--first-year = El trazado fue así desde el principio.
+context-circuits-unbalanced--since-start-up = El trazado fue así desde el principio.
+
+## Mechanisms
+
+mechanism-idle-circuit = Uno o más circuitos reciben muy poco caudal
+    .homeowner = Una parte de su tubería enterrada trabaja poco.
+
+## Findings
+
+finding-circuit-returns-differ = Las temperaturas de retorno de los circuitos difieren
+    .homeowner = El fluido vuelve de los circuitos enterrados a temperaturas distintas.
+finding-circuit-valve-found-shut = Válvula de un circuito hallada cerrada en el colector
+    .homeowner = La válvula de un circuito estaba cerrada.
+finding-circuit-slow-both-ways = Un circuito igual de lento en el otro sentido, y tras la purga
+    .homeowner = Un circuito es lento en cualquier sentido en que se lave.
+finding-circuit-wakes-when-purged = Un circuito muerto suelta aire y revive al purgarlo solo
+    .homeowner = Un circuito volvió a funcionar después de lavarlo por separado.
+finding-computed-circuits-uneven = Los caudales calculados de los circuitos son desiguales
+    .homeowner = Según el cálculo, el fluido se reparte de forma desigual entre los circuitos.
+finding-circuit-flow-low = El caudal de un circuito es bajo según su caudalímetro o válvula de equilibrado
+    .homeowner = Un circuito enterrado recibe muy poco fluido.
+
+## Links
+
+link-circuit-valved-off--idle-circuit = Por una válvula cerrada no pasa caudal.
+link-circuit-valved-off--circuit-valve-found-shut = La manija lo muestra.
+link-circuit-valved-off--restriction = Menos circuitos en paralelo ofrecen más resistencia.
+link-circuit-kinked--idle-circuit = Un aplastamiento consume la altura que los demás no necesitan.
+link-circuit-kinked--circuit-slow-both-ways = Un aplastamiento es igual en ambos sentidos y no se va con la purga.
+link-circuit-kinked--restriction = Los demás llevan su parte con más pérdida.
+link-circuit-air-locked--idle-circuit = La columna de aire en la rama descendente consume la altura de ese circuito.
+link-circuit-air-locked--circuit-wakes-when-purged = Solo con el carro, recibe caudal suficiente para empujar el aire fuera.
+link-circuit-air-locked--air-in-fluid = Parte de ese aire se suelta y circula.
+link-circuit-air-locked--dead-head-air = Una columna de aire se encoge a presión como cualquier otra.
+link-circuits-unbalanced--idle-circuit = El circuito más largo recibe menos.
+link-circuits-unbalanced--computed-circuits-uneven = El cálculo de la red lo muestra.
+link-idle-circuit--circuit-returns-differ = Un circuito lento vuelve más cerca de la temperatura del terreno que sus vecinos.
+link-idle-circuit--ground-side-weak = Menos tubería hace el trabajo.
+link-idle-circuit--circuit-flow-low = Medido por separado, recibe menos de su parte.
+
+## Checks
+
+check-compare-circuit-returns = Comparar los retornos de los circuitos
+    .how = Unidad en marcha durante un cuarto de hora. Sujetar el mismo termómetro en cada retorno del colector, uno tras otro, y repetir el primero.
+check-flush-circuit-both-ways = Lavar solo el circuito lento
+    .how = Bombas y unidad aisladas, filtro limpio. Conectar el carro solo al circuito lento, leer caudal y presión, vigilar si sale aire; solo después, con el filtro limpio y sin válvula de retención en el camino, probar el otro sentido.
+check-compute-circuit-flows = Calcular el caudal de cada circuito
+    .how = A partir de longitudes y diámetros, el programa calcula cómo se reparte el caudal entre los circuitos.
+check-measure-circuit-flows = Medir el caudal de cada circuito
+    .how = Leer los caudalímetros o las válvulas de equilibrado de los circuitos en el colector, o colocar un caudalímetro externo en cada circuito por turno.

@@ -1,0 +1,34 @@
+# Texts of the rule graph: procedures that correct the causes; one may serve several causes
+
+procedure-purge-loop = Lavar y purgar el lazo, luego recargar
+procedure-bleed-circulators = Purgar los circuladores
+procedure-clean-strainer = Limpiar el filtro de malla y hallar qué lo cargó
+procedure-flush-debris = Sacar los residuos con un lavado, con la unidad aislada
+procedure-clear-exchanger = Lavar en sentido inverso el intercambiador de la unidad
+procedure-correct-freeze-point-dose = Añadir anticongelante hasta el punto de congelación deseado
+procedure-dilute = Diluir hasta el punto de congelación deseado
+procedure-mix-charge = Mezclar la carga hasta que dos muestras coincidan
+procedure-replace-fluid = Vaciar, lavar y llenar con el fluido correcto
+procedure-recharge-pressure = Recargar a la presión de esta temporada
+procedure-stretch-and-recharge = Dejar que la tubería se relaje a presión, luego recargar
+procedure-relieve-pressure = Aliviar la presión hasta dentro del margen
+procedure-set-valves = Poner las válvulas en posición y etiquetarlas
+procedure-find-indoor-leak = Hallar y reparar la fuga interior
+procedure-test-circuits-for-leak = Probar circuito por circuito y aislar el que tiene fuga
+procedure-balance-circuits = Equilibrar los circuitos
+procedure-restore-circuit = Restablecer el caudal en el circuito muerto
+procedure-repair-circulator = Reparar o sustituir el circulador
+procedure-resize-circulator = Adecuar el circulador al lazo
+procedure-correct-piping = Corregir las tuberías o el sentido de flujo
+procedure-fit-check-valve = Montar o sustituir la válvula de retención
+procedure-service-expansion-tank = Ajustar o sustituir el vaso de expansión
+procedure-refill-reservoir = Rellenar el depósito e impedir que aspire aire
+procedure-treat-water = Tratar o sustituir el agua del lazo
+procedure-descale-exchanger = Desincrustar el intercambiador
+procedure-clean-loop-chemically = Limpiar el lazo químicamente y llenar de nuevo con inhibidor
+procedure-correct-instrument = Apartar el instrumento y leer de nuevo
+procedure-explain-and-record = Explicar, registrar y no tocar
+procedure-assess-loop-length = Valorar el lazo frente a la carga
+procedure-hand-over-refrigerant = Derivar a un técnico certificado en refrigerantes
+procedure-hand-over-electrical = Derivar a un electricista con licencia
+procedure-hand-over-air-side = Corregir el lado del aire o derivarlo

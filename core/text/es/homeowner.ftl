@@ -1,0 +1,134 @@
+# The homeowner's page. Plain words: no jargon, short sentences, spoken to the
+# person who lives in the house. What was wrong comes from the causes'
+# own sentences (cause-<id>.homeowner).
+
+homeowner-report = Su sistema de calefacción y refrigeración
+homeowner-title = Para el propietario, { $site }
+homeowner-subject = Visita del { $date }
+homeowner-subject-by = Visita del { $date } por { $technician }
+homeowner-told = Usted nos dijo: “{ $text }”
+
+homeowner-wrong = Qué pasaba
+homeowner-done = Qué hicimos
+homeowner-open = Qué falta por hacer
+homeowner-call = Cuándo llamar
+homeowner-notice = Qué puede notar y qué es normal
+homeowner-watch = Qué vigilar
+homeowner-next = Próxima visita:
+homeowner-safety = por su seguridad
+homeowner-readings = Qué medimos
+homeowner-what = Qué
+homeowner-before = Antes
+homeowner-after = Después
+homeowner-should = Debería ser
+
+# How it ended, in one sentence.
+homeowner-short-fixed = Su sistema está arreglado y comprobamos que funciona como debe.
+homeowner-short-partly = Su sistema funciona mejor, pero el trabajo no está terminado. Volveremos.
+homeowner-short-nothing_wrong = Su sistema está en orden. Lo que usted notó es normal.
+homeowner-short-handed_over = La causa no está en la tubería enterrada. Otro especialista tiene que terminar la reparación.
+homeowner-short-open = Aún no hemos terminado. Abajo está lo que sabemos hasta ahora.
+homeowner-short-found = Sabemos qué es lo que más probablemente falla. La reparación todavía está por hacer.
+homeowner-short-unknown = Todavía no conocemos la causa. Antes hay que medir más.
+
+# How sure it is.
+homeowner-sure-checked = Lo confirmamos con una prueba en su sistema.
+homeowner-sure-likely = Es la razón más probable según lo que medimos: { $probability }.
+homeowner-sure-tied = Puede ser una de estas. Con lo que medimos no pudimos distinguirlas, así que tratamos ambas.
+homeowner-wrong-nothing = No hay nada averiado.
+homeowner-wrong-other = La razón no es la tubería enterrada. Hay que revisar la propia bomba de calor, su lado del aire o su control.
+homeowner-wrong-unknown = La razón todavía no está clara.
+homeowner-wrong-so-far = Todavía no es seguro. Lo más probable hasta ahora: { $cause }
+homeowner-begun = { $work } (empezado)
+
+# The picture.
+homeowner-picture = Su sistema
+homeowner-picture-vertical = 1 Bomba de calor. 2 Bombas de circulación, que mueven el fluido. 3 Tubería enterrada, en pozos perforados{ $circuits }. 4 { $part }. El fluido da vueltas y más vueltas: lleva el calor del terreno a la casa en invierno y de vuelta en verano.
+homeowner-picture-horizontal = 1 Bomba de calor. 2 Bombas de circulación, que mueven el fluido. 3 Tubería enterrada{ $circuits }. 4 { $part }. El fluido da vueltas y más vueltas: lleva el calor del terreno a la casa en invierno y de vuelta en verano.
+homeowner-picture-pond = 1 Bomba de calor. 2 Bombas de circulación, que mueven el fluido. 3 Rollos de tubería en el agua{ $circuits }. 4 { $part }. El fluido da vueltas y más vueltas: lleva el calor del agua a la casa en invierno y de vuelta en verano.
+homeowner-picture-circuits = , { $count } circuitos uno junto a otro
+homeowner-picture-gauge = Manómetro
+homeowner-picture-tank = Depósito con el nivel del fluido
+
+# Readings in plain words.
+homeowner-reading-static_pressure = Presión en la tubería enterrada, con las bombas de circulación paradas
+homeowner-reading-flow = Paso de fluido por la bomba de calor
+homeowner-reading-entering_water = Fluido que llega del terreno
+homeowner-reading-leaving_water = Fluido que vuelve al terreno
+homeowner-reading-freeze_point_supply = Protegido contra las heladas hasta
+
+# What is normal.
+homeowner-notice-band = El manómetro marca menos en verano y más en invierno, porque la tubería de plástico se ensancha con el calor. Cualquier valor de { $low } a { $high } es normal a lo largo del año.
+homeowner-notice-season = El manómetro marca menos en verano y más en invierno, porque la tubería de plástico se ensancha con el calor. Es normal.
+homeowner-notice-recheck = Durante el primer mes la tubería se asienta: entonces es normal una lectura de { $low } a { $high }.
+homeowner-notice-level = El nivel del depósito sube y baja un poco con la temperatura. Es normal.
+homeowner-notice-bubbles = Los primeros días puede oír algunas burbujas. Deberían desaparecer y no volver.
+homeowner-season-words = La franja sombreada muestra dónde debería estar el manómetro en cada estación, con las bombas de circulación paradas. { $low } es más o menos lo más bajo y { $high } más o menos lo más alto.
+
+# What to watch.
+homeowner-watch-gauge = Mire el manómetro una vez al mes con las bombas de circulación paradas y anote el número.
+homeowner-watch-level = Mire el nivel del depósito una vez al mes. Debería mantenerse cerca de la marca.
+homeowner-watch-sound = Escuche: las bombas de circulación deberían funcionar en silencio, sin traqueteo ni gorgoteo.
+homeowner-watch-leak = Busque manchas de humedad, costras o goteos en las tuberías y las bombas de circulación.
+homeowner-watch-filter = Cambie o limpie el filtro de aire como digan las instrucciones de la bomba de calor.
+
+# When to call.
+homeowner-phone = Llámenos al
+homeowner-no-phone = Llame a su empresa de servicio:
+homeowner-call-gauge = si el manómetro está por debajo de { $low } o por encima de { $high }
+homeowner-call-pressure = si el manómetro sigue bajando de un mes a otro, o está cerca de cero
+homeowner-call-level = si el nivel del depósito baja por debajo de su marca
+homeowner-call-noise = si las bombas de circulación vuelven a zumbar, traquetear o gorgotear
+homeowner-call-stops = si la bomba de calor se para sola o muestra una avería
+homeowner-call-leak = de inmediato si se escapa fluido: primero apague la bomba de calor en su interruptor, y mantenga alejadas a las personas y las mascotas
+homeowner-call-open = si no tiene noticias nuestras sobre el trabajo que falta por hacer
+
+homeowner-next-date = Volveremos el { $date }.
+homeowner-next-open = Todavía tenemos que acordar un día para el trabajo que no está hecho.
+homeowner-next-none = No hay ninguna visita prevista. Haga revisar presión, paso de fluido y anticongelante una vez al año.
+
+# Antifreeze and safety.
+homeowner-fluid-water = Su tubería enterrada contiene agua sola. No debe congelarse: avísenos si el sistema va a estar parado en invierno.
+homeowner-fluid-propylene_glycol = Su tubería enterrada contiene agua con propilenglicol, un anticongelante. Es de baja toxicidad, pero no lo beba, y mantenga a los niños y las mascotas lejos de las fugas.
+homeowner-fluid-ethylene_glycol = Su tubería enterrada contiene agua con etilenglicol, un anticongelante. Es venenoso, y su sabor dulce atrae a los niños y a las mascotas. Si alguien traga algo, llame de inmediato al centro de toxicología o al número de emergencias.
+homeowner-fluid-methanol = Su tubería enterrada contiene agua con metanol, un anticongelante. Es venenoso al beberlo, al respirarlo y sobre la piel, y su vapor arde. Si hay una fuga: nada de llamas, abra las ventanas, salga, llámenos. Si alguien traga algo, llame de inmediato al centro de toxicología o al número de emergencias.
+homeowner-fluid-ethanol = Su tubería enterrada contiene agua con etanol desnaturalizado (no apto para beber), un anticongelante. Su vapor arde. Si hay una fuga: nada de llamas, abra las ventanas, llámenos. No lo beba.
+homeowner-fluid-unknown = No sabemos qué anticongelante hay en su tubería enterrada. Trátelo como venenoso, y mantenga a los niños y las mascotas lejos de las fugas.
+homeowner-safety-hands-off = Por favor, no reponga, vacíe ni abra nada en las bombas de circulación: la tubería está a presión, y lo que se añade debe corresponder a lo que hay dentro.
+homeowner-safety-drain = El fluido de la tubería no debe ir a un desagüe, a un pozo ni al terreno. Déjelo en nuestras manos; las normas locales dicen adónde puede ir.
+homeowner-safety-inside = Nunca quite las tapas de la bomba de calor. Dentro hay partes con tensión y refrigerante a presión: es trabajo solo para personas con licencia.
+
+# Corrections, in words that fit under “What we did” and under “What still has
+# to be done”.
+homeowner-work-purge-loop = Lavar la tubería enterrada para sacar el aire atrapado y la suciedad, y llenarla a la presión correcta.
+homeowner-work-bleed-circulators = Sacar el aire atrapado en las bombas de circulación.
+homeowner-work-clean-strainer = Limpiar el filtro de malla, el colador que retiene la suciedad, y averiguar de dónde vino la suciedad.
+homeowner-work-flush-debris = Sacar la suciedad de la tubería enterrada con agua, con la bomba de calor cerrada para que no le entre nada.
+homeowner-work-clear-exchanger = Lavar la parte de la bomba de calor por donde pasa el fluido de la tubería.
+homeowner-work-correct-freeze-point-dose = Añadir anticongelante hasta que el fluido esté seguro con sus temperaturas de invierno.
+homeowner-work-dilute = Devolver el anticongelante a la concentración correcta con agua limpia.
+homeowner-work-mix-charge = Mezclar el fluido para que el anticongelante sea igual en toda la tubería.
+homeowner-work-replace-fluid = Vaciar el fluido viejo, lavar la tubería y llenarla con el fluido correcto.
+homeowner-work-recharge-pressure = Llenar la tubería enterrada a la presión correcta para esta temporada.
+homeowner-work-stretch-and-recharge = Dejar que la tubería de plástico se asiente a presión y llenarla luego a la presión correcta.
+homeowner-work-relieve-pressure = Dejar salir algo de presión de la tubería enterrada, hasta el margen correcto.
+homeowner-work-set-valves = Poner las válvulas como corresponde y rotularlas.
+homeowner-work-find-indoor-leak = Encontrar la fuga dentro de la casa y repararla.
+homeowner-work-test-circuits-for-leak = Probar una a una las tuberías enterradas y cerrar la que tiene la fuga.
+homeowner-work-balance-circuits = Ajustar las tuberías enterradas para que cada una reciba su parte del fluido.
+homeowner-work-restore-circuit = Hacer que el fluido vuelva a pasar por la tubería enterrada que estaba detenida.
+homeowner-work-repair-circulator = Reparar o sustituir la bomba de circulación.
+homeowner-work-resize-circulator = Adecuar la bomba de circulación a su tubería enterrada.
+homeowner-work-correct-piping = Corregir las tuberías para que el fluido pase en el sentido correcto.
+homeowner-work-fit-check-valve = Montar una nueva válvula de un solo sentido.
+homeowner-work-service-expansion-tank = Ajustar o sustituir el vaso de expansión, que estabiliza la presión.
+homeowner-work-refill-reservoir = Rellenar el depósito junto a la bomba de circulación e impedir que aspire aire.
+homeowner-work-treat-water = Tratar o sustituir el agua de la tubería enterrada.
+homeowner-work-descale-exchanger = Quitar la cal de la parte de la bomba de calor por donde pasa el fluido de la tubería.
+homeowner-work-clean-loop-chemically = Limpiar la tubería enterrada y llenarla de nuevo con un aditivo protector.
+homeowner-work-correct-instrument = Apartar un instrumento de medida que marcaba mal y volver a medir.
+homeowner-work-explain-and-record = Anotar las lecturas de hoy. No hay que reparar nada.
+homeowner-work-assess-loop-length = Calcular si la tubería enterrada es lo bastante larga para su casa.
+homeowner-work-hand-over-refrigerant = Hacer que un técnico certificado en refrigerantes revise la propia bomba de calor.
+homeowner-work-hand-over-electrical = Hacer que un electricista con licencia revise el cableado o el control.
+homeowner-work-hand-over-air-side = Hacer que se corrijan el filtro de aire, el serpentín o los conductos.
