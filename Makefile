@@ -8,7 +8,7 @@ ALL := tauri/custom-protocol
 SAMPLES := $(wildcard core/data/samples/*.json)
 export CARGO_TERM_COLOR ?= auto
 
-.PHONY: all demo test app bench reference-inference kills spoil lint core-test ui ui-test app-build app-test setup setup-ui types pictures pages clean
+.PHONY: all demo test app bench reference-inference kills spoil lint core-test ui ui-test app-build app-test setup setup-ui types pictures drawings pages clean
 
 all: demo
 
@@ -62,6 +62,11 @@ app-test: app-build
 ## Opens the app.
 app: app-build
 	$(APP)
+
+## Renews the drawings that the pictures of the screens show.
+drawings: setup
+	$(CARGO) build --workspace --features $(ALL) --example drawings
+	target/debug/examples/drawings > ui/pictures/drawings.json
 
 ## Writes every kind of report, usual and crowded, and a picture of each page, to out/pages.
 pages: setup

@@ -156,6 +156,7 @@ impl Call {
                     shown: percent(ranked.probability),
                     reasons: trace.map(|trace| self.reasons(trace)).unwrap_or_default(),
                     context: trace.map(|trace| self.context(trace)).unwrap_or_default(),
+                    turns: self.turns(diagnosis, &ranked.cause, ranked.probability, trace),
                     has_plan: place.is_some_and(|place| graph.cause(place).procedure.is_some()),
                 }
             })
@@ -371,14 +372,15 @@ impl Call {
                 .filter(|finding| !matches!(finding.evidence, EvidenceKind::Evaluator(_)))
                 .map(|finding| finding.id.as_str().to_owned())
                 .collect(),
-            reads: revealed()
-                .filter_map(|finding| match &finding.evidence {
-                    EvidenceKind::Evaluator(name) => Evaluator::named(name),
-                    _ => None,
-                })
-                .flat_map(|evaluator| evaluator.reads.iter())
-                .map(|point| point.id().to_owned())
-                .collect(),
+            reads: once(
+                revealed()
+                    .filter_map(|finding| match &finding.evidence {
+                        EvidenceKind::Evaluator(name) => Evaluator::named(name),
+                        _ => None,
+                    })
+                    .flat_map(|evaluator| evaluator.reads.iter())
+                    .map(|point| point.id().to_owned()),
+            ),
             outcomes: outlook
                 .outcomes
                 .iter()
@@ -436,7 +438,7 @@ fn kind_id(kind: CauseKind) -> &'static str {
 }
 
 /// A probability for people: never 0 % or 100 %, which would claim certainty.
-fn percent(probability: f64) -> String {
+pub(super) fn percent(probability: f64) -> String {
     match probability * 100.0 {
         p if p < 1.0 => "< 1 %".to_owned(),
         p if p > 99.0 => "> 99 %".to_owned(),
@@ -447,4 +449,15 @@ fn percent(probability: f64) -> String {
 fn bits(bits: f64) -> String {
     let sign = if bits < 0.0 { "−" } else { "+" };
     format!("{sign}{:.1} bits", bits.abs())
+}
+
+/// Each of some names once, where it first stands.
+fn once(names: impl Iterator<Item = String>) -> Vec<String> {
+    let mut kept = Vec::new();
+    for name in names {
+        if !kept.contains(&name) {
+            kept.push(name);
+        }
+    }
+    kept
 }

@@ -74,7 +74,7 @@ impl Backups {
                 })
             })
             .collect();
-        found.sort_by(|a, b| b.number.cmp(&a.number));
+        found.sort_by_key(|backup| std::cmp::Reverse(backup.number));
         found
     }
 
@@ -191,6 +191,16 @@ pub fn verify(path: &Path) -> Result<Content, StoreError> {
     let found: String = connection.query_row("PRAGMA integrity_check(1)", [], |row| row.get(0))?;
     if found != "ok" {
         return Err(damaged(found));
+    }
+    // A file cut within its last page passes the check if what is missing was zero.
+    let pages: u64 = connection.query_row(
+        "SELECT page_count * page_size FROM pragma_page_count(), pragma_page_size()",
+        [],
+        |row| row.get::<_, i64>(0).map(i64::unsigned_abs),
+    )?;
+    let bytes = fs::metadata(path).map_err(|error| StoreError::file(path, error))?;
+    if bytes.len() < pages {
+        return Err(damaged(format!("{} of {pages} bytes", bytes.len())));
     }
     let version: i64 = connection.pragma_query_value(None, "user_version", |row| row.get(0))?;
     let newest = newest_version();

@@ -9,11 +9,13 @@ pub mod backup;
 mod error;
 mod learning;
 mod row;
+mod settings;
 mod sites;
 mod visits;
 
 pub use error::StoreError;
 pub use learning::Confirmed;
+pub use sites::SiteVisited;
 pub use visits::{VisitRecord, VisitSummary};
 
 use chrono::{DateTime, Utc};
@@ -27,6 +29,7 @@ use std::time::Duration;
 const MIGRATIONS: &[&str] = &[
     include_str!("../../data/schema/0001_records.sql"),
     include_str!("../../data/schema/0002_attachments.sql"),
+    include_str!("../../data/schema/0003_settings.sql"),
     include_str!("../../data/schema/0005_learning.sql"),
 ];
 

@@ -338,7 +338,7 @@ impl Network {
             // search holds only between flows that do.
             let length = if step == 0 { 1.0 } else { search.length(whole) };
             search.go(length);
-            if length == 1.0 {
+            if length >= 1.0 {
                 std::mem::swap(&mut search.losses, &mut search.ahead);
             } else {
                 for (loss, (law, flow)) in search
