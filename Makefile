@@ -1,13 +1,14 @@
 # Every recipe that CI runs stands here; CI only calls them.
 
 CARGO ?= cargo
+PYTHON ?= python3
 APP := target/debug/returnline-app
 # One set of features everywhere: another set builds everything anew.
 ALL := tauri/custom-protocol
 SAMPLES := $(wildcard core/data/samples/*.json)
 export CARGO_TERM_COLOR ?= auto
 
-.PHONY: all demo test app bench kills spoil lint core-test ui ui-test app-build app-test setup setup-ui types pictures drawings pages clean
+.PHONY: all demo test app bench reference-inference kills spoil lint core-test ui ui-test app-build app-test setup setup-ui types pictures drawings pages clean
 
 all: demo
 
@@ -90,6 +91,13 @@ spoil: setup-build
 ## Measures; prints figures and asserts none.
 bench: setup-build
 	$(CARGO) bench -p returnline-tests
+
+## Makes the reference of the shipped graph anew; needs tests/reference/requirements.txt.
+reference-inference:
+	@mkdir -p target/reference
+	$(CARGO) run -q -p returnline-tests --example export_cases -- target/reference
+	$(PYTHON) tests/reference/inference.py table target/reference \
+	  tests/reference/tables/inference_shipped.json
 
 setup:
 	@.ci/setup

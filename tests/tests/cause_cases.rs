@@ -5,8 +5,8 @@
 //! [`READ_RIGHT`], or with the reliability the graph states if that is lower.
 
 use returnline_core::diagnosis::{
-    Case, CauseKind, EvidenceKind, FactId, FindingId, Graph, Inference, Level, Likelihood,
-    Observation, Status, shipped,
+    Case, CauseId, CauseKind, EvidenceKind, FactId, FindingId, Graph, Inference, Level, Likelihood,
+    Means, Observation, Policy, Status, ToolId, Verdict, diagnose, shipped,
 };
 use serde::Deserialize;
 use std::collections::{BTreeMap, BTreeSet};
@@ -103,6 +103,66 @@ fn every_call_comes_out_as_its_cause() {
         }
     }
     assert!(missed.is_empty(), "{missed:#?}");
+}
+
+/// What the engine answers to one of the calls, with these tools at hand.
+fn verdict(name: &str, tools: Option<BTreeSet<ToolId>>) -> Verdict {
+    let graph = graph();
+    let (_, call) = calls()
+        .into_iter()
+        .find(|(called, _)| called == name)
+        .unwrap_or_else(|| panic!("no call `{name}`"));
+    let means = Means {
+        tools,
+        ..Means::default()
+    };
+    let case = case(&graph, &call);
+    diagnose(&graph, &case, &means, &Policy::default(), 1)
+        .unwrap_or_else(|error| panic!("{name}: {error}"))
+        .verdict
+}
+
+#[test]
+fn a_second_summer_inside_the_band_is_nothing_to_correct() {
+    let told = verdict("seasonal-swing", None);
+    let Verdict::NothingToCorrect { behaviour, .. } = &told else {
+        panic!("{told:?}")
+    };
+    assert_eq!(
+        behaviour.as_ref().map(CauseId::as_str),
+        Some("seasonal-swing")
+    );
+}
+
+#[test]
+fn a_refrigerant_fault_on_a_sound_loop_is_handed_over() {
+    let told = verdict("refrigerant-undercharge", None);
+    let Verdict::NotTheLoop { leading, .. } = &told else {
+        panic!("{told:?}")
+    };
+    let leading = leading.as_ref().map(CauseId::as_str);
+    assert_eq!(leading, Some("refrigerant-undercharge"));
+}
+
+#[test]
+fn a_gauge_that_contradicts_the_rest_is_settled_first() {
+    let told = verdict("dial-gauge-lies", None);
+    let Verdict::InstrumentFirst { instrument, .. } = &told else {
+        panic!("{told:?}")
+    };
+    assert_eq!(instrument.as_str(), "dial-gauge-lies");
+}
+
+#[test]
+fn left_air_and_a_weak_flush_get_the_correction_that_serves_both() {
+    let told = verdict("air-left-in-circuit", Some(BTreeSet::new()));
+    let Verdict::CannotTellApart { causes, procedure } = &told else {
+        panic!("{told:?}")
+    };
+    let causes: Vec<_> = causes.iter().map(CauseId::as_str).collect();
+    assert_eq!(causes, ["air-left-in-circuit", "flush-too-weak"]);
+    let procedure = procedure.as_ref().map(ToString::to_string);
+    assert_eq!(procedure.as_deref(), Some("purge-loop"));
 }
 
 #[test]

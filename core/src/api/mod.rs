@@ -11,7 +11,9 @@ mod backups;
 mod call;
 mod error;
 mod forms;
+mod graph;
 mod knowledge;
+mod learning;
 mod mind;
 mod pictures;
 mod plan;
@@ -30,9 +32,13 @@ mod work;
 
 pub use attachments::{read_picture, read_picture_text};
 pub use backups::{backups, restore, restore_kept};
-pub use call::{Answer, Call, read_visit_file};
+pub use call::{Answer, Call, NetworkFormat, graph_network, read_visit_file};
 pub use error::ApiError;
+pub use graph::{
+    CauseSheet, ContextSheet, FilesReport, LinkSheet, cause_sheet, check_files, check_shipped_files,
+};
 pub use knowledge::{Knowledge, knowledge};
+pub use learning::LearnedFile;
 pub use report::{Issue, Reader, not_written, photo_part};
 pub use work::OpenCall;
 

@@ -88,7 +88,8 @@ impl Engine {
 
     pub(super) fn call(&self, visit: &str) -> Result<Call, ApiError> {
         let record = self.record(visit)?;
-        Ok(Call::assess(
+        Ok(Call::assess_after(
+            self.learned_for(Some(record.id))?,
             &record.file,
             self.surroundings.today(),
             self.wording,

@@ -1,6 +1,7 @@
 //! Working a stored call out.
 
 use super::{Answer, ApiError, Call, Engine, Wording};
+use crate::diagnosis::Learned;
 use crate::records::visit_file::VisitFile;
 use chrono::NaiveDate;
 
@@ -9,6 +10,7 @@ use chrono::NaiveDate;
 /// Working it out needs no store, so that entries made meanwhile do not wait.
 pub struct OpenCall {
     file: VisitFile,
+    learned: Learned,
     today: NaiveDate,
     wording: Wording,
 }
@@ -20,7 +22,7 @@ impl OpenCall {
     }
 
     pub(super) fn assessed(&self) -> Call {
-        Call::assess(&self.file, self.today, self.wording)
+        Call::assess_after(self.learned.clone(), &self.file, self.today, self.wording)
     }
 }
 
@@ -30,8 +32,10 @@ impl Engine {
     /// # Errors
     /// [`ApiError`].
     pub fn open_call(&self, visit: &str) -> Result<OpenCall, ApiError> {
+        let record = self.record(visit)?;
         Ok(OpenCall {
-            file: self.record(visit)?.file,
+            learned: self.learned_for(Some(record.id))?,
+            file: record.file,
             today: self.surroundings.today(),
             wording: self.wording,
         })

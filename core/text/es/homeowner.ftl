@@ -14,7 +14,7 @@ homeowner-open = Qué falta por hacer
 homeowner-call = Cuándo llamar
 homeowner-notice = Qué puede notar y qué es normal
 homeowner-watch = Qué vigilar
-homeowner-next = Próxima visita
+homeowner-next = Próxima visita:
 homeowner-safety = por su seguridad
 homeowner-readings = Qué medimos
 homeowner-what = Qué
@@ -38,6 +38,7 @@ homeowner-sure-tied = Puede ser una de estas. Con lo que medimos no pudimos dist
 homeowner-wrong-nothing = No hay nada averiado.
 homeowner-wrong-other = La razón no es la tubería enterrada. Hay que revisar la propia bomba de calor, su lado del aire o su control.
 homeowner-wrong-unknown = La razón todavía no está clara.
+homeowner-wrong-so-far = Todavía no es seguro. Lo más probable hasta ahora: { $cause }
 homeowner-begun = { $work } (empezado)
 
 # The picture.

@@ -33,8 +33,9 @@ impl Call {
             return Vec::new();
         };
         let season = self.season(plan);
-        let season = season
-            .and_then(|season| self.season_chart(&season, "service-chart-season-words", width));
+        let season = season.and_then(|season| {
+            self.season_chart(&season, "service-chart-season-words", (width, 150.0))
+        });
         [
             self.cause_chart(view, width, &mut set),
             season,

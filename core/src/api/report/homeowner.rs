@@ -13,8 +13,8 @@ use crate::report::parts::{ChartPart, PhotoPart};
 use crate::units::{GaugePressure, Quantity, format};
 use std::sync::Arc;
 
-/// Width of the chart, points.
-const WIDTH: f32 = 440.0;
+/// Width and height of the chart, points.
+const CHART: (f32, f32) = (440.0, 115.0);
 /// Causes told to a layperson.
 const CAUSES: usize = 2;
 /// Readings that a layperson can follow, each with a label of its own.
@@ -52,7 +52,7 @@ impl Call {
         let view = &answer.assessment;
         let worked = self.work_plan();
         let work = self.work(worked.as_ref());
-        let season = self.season(worked.as_ref());
+        let season = self.season_to_keep(worked.as_ref());
         let site = self.site_title();
         let day = self.today.to_string();
         let subject = match &self.file.visit.technician {
@@ -85,10 +85,9 @@ impl Call {
             picture: Some(self.system_picture()),
             readings: self.plain_readings(answer.plan.as_ref()),
             notice: self.notice(season.as_ref(), worked.as_ref(), &work),
-            season: season.as_ref().and_then(|season| {
-                let chart = self.season_chart(season, "homeowner-season-words", WIDTH)?;
-                Some(chart)
-            }),
+            season: season
+                .as_ref()
+                .and_then(|season| self.season_chart(season, "homeowner-season-words", CHART)),
             watch: self.watch(),
             call: self.call_when(season.as_ref(), !open.is_empty()),
             next_visit: match issue.next_visit {

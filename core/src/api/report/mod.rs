@@ -221,7 +221,9 @@ impl Engine {
         }
         let record = self.record(visit)?;
         let today = self.surroundings.today();
-        Ok((Call::assess(&record.file, today, wording), reader))
+        let learned = self.learned_for(Some(record.id))?;
+        let call = Call::assess_after(learned, &record.file, today, wording);
+        Ok((call, reader))
     }
 
     /// What the store adds to a report.

@@ -3,9 +3,11 @@
 use super::super::Call;
 use crate::figures::Figure;
 use crate::plan::WorkPlan;
-use crate::plan::quantity::{QuantityKind, SEASON_DAYS, SEASONS};
+use crate::plan::quantity::{
+    LEAST_PSI, MOST_PSI, QuantityKind, SEASON_DAYS, SEASONS, TANK_LEAST_BAR, TANK_MOST_BAR,
+};
 use crate::pressure::belief::{Belief, Charge, Moment};
-use crate::records::{Phase, ReadingPoint};
+use crate::records::{FlowCentre, Phase, ReadingPoint};
 use crate::report::chart::{Band, LineChart};
 use crate::report::fonts::Typesetter;
 use crate::report::parts::ChartPart;
@@ -34,6 +36,25 @@ pub(super) struct Season {
 }
 
 impl Season {
+    /// The part of the band between two limits; none where nothing is left.
+    fn between(self, least: f64, most: f64) -> Option<Self> {
+        let cut =
+            |pressure: GaugePressure| GaugePressure::from_si(pressure.si().clamp(least, most));
+        let meets = |(_, low, high): &(f64, GaugePressure, GaugePressure)| {
+            low.si() < most && high.si() > least
+        };
+        if !self.points.iter().all(meets) {
+            return None;
+        }
+        let points = self.points.into_iter();
+        Some(Self {
+            left: self.left,
+            points: points
+                .map(|(at, low, high)| (at, cut(low), cut(high)))
+                .collect(),
+        })
+    }
+
     /// Lowest and highest of the year.
     pub fn ends(&self) -> (GaugePressure, GaugePressure) {
         let low = self.points.iter().map(|point| point.1.si());
@@ -115,12 +136,34 @@ impl Call {
         Some(Season { left, points })
     }
 
+    /// The part of the band that may stay as it is: what the loop may do by the
+    /// model and what it should not do whatever the model says are two things,
+    /// and a layperson shall call at the nearer of both.
+    pub(super) fn season_to_keep(&self, plan: Option<&WorkPlan>) -> Option<Season> {
+        let tank = matches!(
+            self.file.system.flow_centre,
+            Some(FlowCentre::SealedWithTank { .. })
+        );
+        let (least, most) = if tank {
+            let [least, most] = [TANK_LEAST_BAR, TANK_MOST_BAR];
+            (Unit::Bar.to_si(least), Unit::Bar.to_si(most))
+        } else {
+            (Unit::Psi.to_si(LEAST_PSI), Unit::Psi.to_si(MOST_PSI))
+        };
+        let (rating, _) = self.model.pressure_limit(&self.file);
+        let most = most.min(rating.si());
+        if least >= most {
+            return None;
+        }
+        self.season(plan)?.between(least, most)
+    }
+
     /// The band as a chart; `words` is the key of the caption.
     pub(super) fn season_chart(
         &self,
         season: &Season,
         words: &str,
-        width: f32,
+        (width, height): (f32, f32),
     ) -> Option<ChartPart> {
         let mut set = Typesetter::new().ok()?;
         let unit = self.wording.units.unit(Dimension::Pressure);
@@ -133,7 +176,7 @@ impl Call {
         });
         let chart = LineChart {
             width,
-            height: 140.0,
+            height,
             description: title.clone(),
             x_label: String::new(),
             y_label: self.fill("season-pressure", &[("unit", unit.display())]),

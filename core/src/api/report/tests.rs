@@ -224,3 +224,25 @@ fn a_wrong_request_is_refused_by_its_name() {
         "Your system is fixed and we checked that it runs as it should."
     );
 }
+
+#[test]
+fn a_homeowner_is_never_told_that_a_pressure_out_of_its_limits_is_normal() {
+    use crate::units::{Quantity, Unit};
+    for sample in SAMPLES {
+        let call = call(sample);
+        let plan = call.work_plan();
+        let Some(season) = call.season_to_keep(plan.as_ref()) else {
+            continue;
+        };
+        let (low, high) = season.ends();
+        // 15 psi: a utility's guide to testing loops; 70 psi: the upper end of
+        // what is left at start-up, common practice, no source.
+        assert!(low.si() >= Unit::Psi.to_si(15.0) - 1.0, "{low:?}");
+        assert!(high.si() <= Unit::Psi.to_si(70.0) + 1.0, "{high:?}");
+        assert!(low < high);
+        let page = call.homeowner_content(&issue());
+        let said = format!("{:?} {:?}", page.notice, page.call);
+        assert!(said.contains(&call.pressure(low)), "{said}");
+        assert!(!said.contains('−'), "a pressure below zero: {said}");
+    }
+}

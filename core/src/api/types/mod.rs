@@ -3,6 +3,7 @@
 mod assessment;
 mod attachment;
 mod backup;
+mod learned;
 mod picture;
 mod plan;
 mod records;
@@ -11,6 +12,7 @@ mod settings;
 pub use assessment::*;
 pub use attachment::*;
 pub use backup::*;
+pub use learned::*;
 pub use picture::*;
 pub use plan::*;
 pub use records::*;

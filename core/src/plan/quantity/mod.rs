@@ -10,7 +10,9 @@ mod static_pressure;
 
 pub use kind::QuantityKind;
 pub use sheet::{Computed, Conditions, Known, Lack, Lacking, Part, Remark, Sheet, sheet};
-pub use static_pressure::{SEASON_DAYS, SEASONS};
+pub use static_pressure::{
+    LEAST_PSI, MOST_PSI, SEASON_DAYS, SEASONS, TANK_LEAST_BAR, TANK_MOST_BAR,
+};
 
 use crate::figures::Figure;
 use crate::units::{Dimension, Unit};

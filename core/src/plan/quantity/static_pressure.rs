@@ -17,13 +17,14 @@ use crate::units::{
 };
 
 /// Least pressure at any time, psi: a utility's guide to testing loops.
-const LEAST_PSI: f64 = 15.0;
+pub const LEAST_PSI: f64 = 15.0;
 /// Highest pressure once the loop is left, psi: the upper end of what is left
 /// at start-up, common practice, no source.
-const MOST_PSI: f64 = 70.0;
-/// The same with an expansion tank, bar: common practice, no source.
-const TANK_LEAST_BAR: f64 = 1.0;
-const TANK_MOST_BAR: f64 = 2.5;
+pub const MOST_PSI: f64 = 70.0;
+/// Least with an expansion tank, bar: common practice, no source.
+pub const TANK_LEAST_BAR: f64 = 1.0;
+/// Highest with an expansion tank, bar: common practice, no source.
+pub const TANK_MOST_BAR: f64 = 2.5;
 /// How far the tank's air lies below the least pressure, bar. Judgement.
 const BELOW_LEAST_BAR: f64 = 0.2;
 /// Mean loop temperatures of the seasons, °C, with their standard uncertainty:

@@ -29,7 +29,7 @@ pub struct SystemPicture {
 }
 
 const WIDTH: f32 = 440.0;
-const HEIGHT: f32 = 168.0;
+const HEIGHT: f32 = 144.0;
 /// Height of the ground.
 const GROUND: f32 = 92.0;
 /// Where the pipe leaves the house.
@@ -86,8 +86,9 @@ impl SystemPicture {
                     }
                 }
                 Lie::Horizontal => {
-                    let y = GROUND + 28.0 + (at + 0.5) * (HEIGHT - GROUND - 34.0) / all;
-                    let gap = 3.0;
+                    let pitch = (HEIGHT - GROUND - 30.0) / all;
+                    let y = GROUND + 25.0 + (at + 0.5) * pitch;
+                    let gap = (0.25 * pitch).min(3.0);
                     let run = 280.0;
                     path(
                         drawing,
@@ -112,15 +113,15 @@ impl SystemPicture {
                 }
                 Lie::Pond => {
                     let x = 210.0 - (at + 0.5) * (210.0 - 40.0) / all;
-                    for radius in [12.0, 8.0, 4.0] {
+                    for radius in [10.0, 7.0, 4.0] {
                         drawing.push(Shape::Circle {
-                            centre: Point::new(x, GROUND + 46.0),
+                            centre: Point::new(x, GROUND + 32.0),
                             radius,
                             fill: None,
                             stroke: Some(Stroke::solid(Role::Primary, 1.4)),
                         });
                     }
-                    let top = GROUND + 34.0;
+                    let top = GROUND + 22.0;
                     path(drawing, supply, &[(x, upper), (x, top)]);
                     path(drawing, back, &[(x + 8.0, lower), (x + 8.0, top + 3.0)]);
                     if index + 1 == count {
@@ -212,8 +213,8 @@ fn house(drawing: &mut Drawing) {
 fn pond(drawing: &mut Drawing) {
     let edge = [
         (14.0, GROUND),
-        (34.0, GROUND + 66.0),
-        (216.0, GROUND + 66.0),
+        (34.0, GROUND + 46.0),
+        (216.0, GROUND + 46.0),
         (236.0, GROUND),
     ];
     drawing.push(Shape::Polygon {
