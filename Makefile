@@ -1,13 +1,14 @@
 # Every recipe that CI runs stands here; CI only calls them.
 
 CARGO ?= cargo
+PYTHON ?= python3
 APP := target/debug/returnline-app
 # One set of features everywhere: another set builds everything anew.
 ALL := tauri/custom-protocol
 SAMPLES := $(wildcard core/data/samples/*.json)
 export CARGO_TERM_COLOR ?= auto
 
-.PHONY: all demo test app bench kills spoil lint core-test ui ui-test app-build app-test setup setup-ui types pictures pages clean
+.PHONY: all demo test app bench reference-inference simulate kills spoil lint core-test ui ui-test app-build app-test setup setup-ui types pictures drawings pages clean
 
 all: demo
 
@@ -62,6 +63,11 @@ app-test: app-build
 app: app-build
 	$(APP)
 
+## Renews the drawings that the pictures of the screens show.
+drawings: setup
+	$(CARGO) build --workspace --features $(ALL) --example drawings
+	target/debug/examples/drawings > ui/pictures/drawings.json
+
 ## Writes every kind of report, usual and crowded, and a picture of each page, to out/pages.
 pages: setup
 	@rm -rf out/pages && mkdir -p out/pages
@@ -85,6 +91,19 @@ spoil: setup-build
 ## Measures; prints figures and asserts none.
 bench: setup-build
 	$(CARGO) bench -p returnline-tests
+
+## Makes the reference of the shipped graph anew; needs tests/reference/requirements.txt.
+reference-inference:
+	@mkdir -p target/reference
+	$(CARGO) run -q -p returnline-tests --example export_cases -- target/reference
+	$(PYTHON) tests/reference/inference.py table target/reference \
+	  tests/reference/tables/inference_shipped.json
+
+CALLS ?= 1000
+SEED ?= 1
+## How good the answers are on simulated calls, as Markdown; asserts nothing.
+simulate: setup-build
+	$(CARGO) run --release -p returnline-tests --example simulate -- --calls $(CALLS) --seed $(SEED)
 
 setup:
 	@.ci/setup

@@ -6,6 +6,7 @@
 //! and the directions in which its modules may depend on each other.
 
 pub mod api;
+pub mod authored;
 pub mod calc;
 pub mod charge;
 pub mod diagnosis;

@@ -11,7 +11,7 @@ pub mod commands;
 mod saving;
 mod state;
 
-use commands::{about, answer, attachments, backups, readings, report, visits};
+use commands::{about, answer, attachments, backups, readings, report, settings, systems, visits};
 use tauri::Manager;
 
 /// Builds the app and runs it until its window is closed.
@@ -36,10 +36,19 @@ pub fn run() {
             visits::open_visit,
             visits::set_field,
             visits::set_answer,
+            visits::undo_last,
+            systems::list_templates,
+            systems::use_template,
+            systems::copy_system,
+            systems::join_site,
+            settings::settings,
+            settings::change_setting,
+            settings::put_logo,
             readings::put_reading,
             readings::remove_reading,
             answer::answer_call,
-            answer::mark_step,
+            answer::change_step,
+            answer::pictures,
             attachments::attachments,
             attachments::add_photo,
             attachments::describe_photo,

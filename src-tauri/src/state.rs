@@ -72,13 +72,9 @@ impl Shell {
         &self,
         change: impl FnOnce() -> Result<(), ApiError>,
     ) -> Result<(), ApiError> {
-        let wording = self.engine().wording();
         *self.engine() = Engine::without_database(Box::new(ThisMachine))?;
         let changed = change();
         self.open_database();
-        if self.trouble().is_none() {
-            self.engine().set_wording(wording);
-        }
         changed
     }
 

@@ -214,9 +214,9 @@ def add_report(bn, name, finding, labels, reliability, instrument):
             bn.cpt(name)[given] = row
 
 
-def ask(bn, seen, nodes, findings, pairs, pool=1):
+def ask(bn, seen, nodes, findings, pairs, hard=None):
     engine = gum.LazyPropagation(bn)
-    engine.setEvidence({name: 1 for name in seen})
+    engine.setEvidence({name: 1 for name in seen} | (hard or {}))
     for one, other in pairs:
         engine.addJointTarget({one, other})
     for name in nodes + findings:
@@ -291,23 +291,49 @@ def invented_table():
 
 
 def exported_table(folder):
+    """The graph the cases are about goes into the table with them, so that the
+    table stays true when the shipped graph changes."""
     with open(f"{folder}/cases.json", encoding="utf-8") as file:
         exported = json.load(file)
+
+    def name(text):
+        return text.replace("-", "_")
+
+    def short(value):
+        return float(f"{value:.11g}")
+
     rows = []
     for case in exported["cases"]:
         bn = gum.loadBN(f"{folder}/graph.bif")
         seen = []
         for at, reading in enumerate(case["observations"]):
-            name = f"seen_{at}"
-            instrument = reading["instrument"] and reading["instrument"].replace("-", "_")
-            add_reading(bn, name, reading["finding"].replace("-", "_"), reading["weights"],
+            variable = f"seen_{at}"
+            instrument = reading["instrument"] and name(reading["instrument"])
+            add_reading(bn, variable, name(reading["finding"]), reading["weights"],
                         instrument, reading["if_lying"])
-            seen.append(name)
-        nodes = [name.replace("-", "_") for name in exported["nodes"]]
-        answer = ask(bn, seen, nodes, [], [])
-        rows.append({"observations": case["observations"],
-                     "nodes": dict(zip(exported["nodes"], answer["nodes"].values()))})
-    return {"header": HEADER, "cases": rows}
+            seen.append(variable)
+        causes = [name(node) for node in exported["nodes"][:exported["causes"]]]
+        asked, pairs = case["asked"], []
+        if asked:
+            labels = ["0", "1", "2"][:asked["levels"]]
+            instrument = asked["instrument"] and name(asked["instrument"])
+            add_report(bn, "report", name(asked["finding"]), labels,
+                       asked["reliability"], instrument)
+            known = {name(found["cause"]) for found in case["found"]}
+            pairs = [("report", cause) for cause in causes if cause not in known]
+        hard = {name(found["cause"]): int(found["is_so"]) for found in case["found"]}
+        answer = ask(bn, seen, [name(node) for node in exported["nodes"]], [], pairs, hard)
+        rows.append({
+            "observations": case["observations"],
+            "found": case["found"],
+            "asked": asked and asked["finding"],
+            "nodes": [short(value) for value in answer["nodes"].values()],
+            # In the order of the causes; those that are certain tell nothing.
+            "information": [[cause, short(bits)] for _, cause, bits in answer["information"]
+                            if bits > 1e-7],
+        })
+    return {"header": HEADER, "graph": exported["graph"], "nodes": exported["nodes"],
+            "cases": rows}
 
 
 def time_visit(path):

@@ -1,6 +1,6 @@
 #!/bin/sh
 # Times the engine and pyAgrum on the same graph and the same readings, one
-# after the other: the invented graph of the bench, case 0 of export_cases.
+# after the other: the shipped graph, or an invented one with the word `invented`.
 # Needs the Python packages of requirements.txt.
 set -eu
 here=$(cd "$(dirname "$0")" && pwd)

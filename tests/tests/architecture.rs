@@ -30,7 +30,8 @@ const ALLOWED: &[(&str, &[&str])] = &[
     ("text", &[]),
     ("records", &["units", "text"]),
     ("figures", &["units", "uncertainty", "text"]),
-    ("diagnosis", &[]),
+    ("authored", &[]),
+    ("diagnosis", &["authored"]),
     (
         "model",
         &["records", "units", "uncertainty", "fluids", "hydraulics"],
@@ -55,6 +56,7 @@ const ALLOWED: &[(&str, &[&str])] = &[
     (
         "plan",
         &[
+            "authored",
             "records",
             "model",
             "figures",
@@ -102,6 +104,7 @@ const PURE: &[&str] = &[
     "water",
     "records",
     "figures",
+    "authored",
     "diagnosis",
     "model",
     "evidence",

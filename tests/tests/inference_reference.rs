@@ -9,8 +9,8 @@
 use std::collections::BTreeMap;
 
 use returnline_core::diagnosis::{
-    Case, CauseId, Counts, FactId, FindingId, Graph, Inference, LearnedPrior, Likelihood,
-    Observation, SourceText,
+    Case, CauseId, CauseKind, Counts, FactId, FindingId, Found, Graph, Inference, LearnedPrior,
+    Likelihood, Observation, SourceText, shipped, to_bif,
 };
 use serde::Deserialize;
 
@@ -135,6 +135,118 @@ fn posteriors_and_information_equal_pyagrum() {
     }
     println!("{compared} numbers compared, largest difference {worst:.1e}");
     assert!(compared > 3000, "only {compared} numbers compared");
+}
+
+#[derive(Deserialize)]
+struct ShippedTable {
+    header: BTreeMap<String, String>,
+    /// The graph files it was made from, joined, without comments.
+    graph: String,
+    /// Causes, then mechanisms.
+    nodes: Vec<String>,
+    cases: Vec<ShippedCase>,
+}
+
+#[derive(Deserialize)]
+struct ShippedCase {
+    observations: Vec<Reading>,
+    found: Vec<FoundCause>,
+    asked: Option<String>,
+    nodes: Vec<f64>,
+    information: Vec<(String, f64)>,
+}
+
+#[derive(Deserialize)]
+struct FoundCause {
+    cause: String,
+    is_so: bool,
+}
+
+fn shipped_table() -> ShippedTable {
+    let path = concat!(
+        env!("CARGO_MANIFEST_DIR"),
+        "/reference/tables/inference_shipped.json"
+    );
+    let text = std::fs::read_to_string(path)
+        .unwrap_or_else(|error| panic!("{path}: {error}: run `make reference-inference`"));
+    serde_json::from_str(&text).expect("a table")
+}
+
+fn load(text: &str) -> Graph {
+    Graph::load(&[SourceText {
+        name: "table",
+        text,
+    }])
+    .unwrap_or_else(|problems| panic!("{problems:#?}"))
+}
+
+/// The graph in the table is the one that ships, number for number.
+#[test]
+fn the_table_is_of_the_shipped_graph() {
+    let graph = load(&shipped_table().graph);
+    let shipped = shipped::load().unwrap_or_else(|problems| panic!("{problems:#?}"));
+    let network = |graph: &Graph| to_bif(graph, &Case::default()).expect("exported");
+    assert!(
+        network(&graph) == network(&shipped),
+        "the graph has changed since the reference was made: run `make reference-inference` \
+         with the packages of tests/reference/requirements.txt, and commit the table"
+    );
+}
+
+#[test]
+fn the_shipped_graph_answers_as_pyagrum_does() {
+    const CLOSE: f64 = 1e-6;
+    let table = shipped_table();
+    assert_eq!(table.header["version"], "3.3.1");
+    assert!(table.cases.len() >= 200, "{} cases", table.cases.len());
+    let graph = load(&table.graph);
+    let (mut worst, mut compared, mut lying) = (0.0_f64, 0, 0);
+    for (number, expected) in table.cases.iter().enumerate() {
+        let mut case = Case::default();
+        for reading in &expected.observations {
+            let id = FindingId::new(&reading.finding);
+            case.observations
+                .push(Observation::new(id, likelihood(&reading.weights)));
+        }
+        for found in &expected.found {
+            let id = CauseId::new(&found.cause);
+            case.found.insert(id, Found::certainly(found.is_so));
+        }
+        let inference = Inference::new(&graph, &case).expect("a possible case");
+        let mut close = |what: &str, got: f64, want: f64| {
+            let off = (got - want).abs();
+            assert!(off < CLOSE, "case {number} {what}: {got} is not {want}");
+            worst = worst.max(off);
+            compared += 1;
+        };
+        let causes = graph.cause_places().map(|place| inference.cause(place));
+        let mechanisms = graph
+            .mechanism_places()
+            .map(|place| inference.mechanism(place));
+        let nodes = table.nodes.iter().zip(&expected.nodes);
+        for ((id, &want), got) in nodes.zip(causes.chain(mechanisms)) {
+            close(id, got, want);
+        }
+        if let Some(asked) = &expected.asked {
+            let place = graph.find_finding(&FindingId::new(asked)).expect("known");
+            let bits = inference.report_information(&[place]);
+            for (cause, got) in graph.causes().iter().zip(bits) {
+                let id = cause.id.as_str();
+                let listed = expected
+                    .information
+                    .iter()
+                    .find(|(about, _)| about.replace('_', "-") == id);
+                close(id, got, listed.map_or(0.0, |(_, bits)| *bits));
+            }
+        }
+        lying += usize::from(expected.found.iter().any(|found| {
+            let place = graph.find_cause(&CauseId::new(&found.cause));
+            found.is_so
+                && place.is_some_and(|place| graph.cause(place).kind == CauseKind::Instrument)
+        }));
+    }
+    println!("{compared} numbers compared, largest difference {worst:.1e}");
+    assert!(compared > 20_000 && lying > 40, "{compared} {lying}");
 }
 
 /// Noisy-OR in closed form: one finding, n causes, everything absent or present

@@ -287,3 +287,61 @@ fn a_kept_call_is_in_the_database() {
     };
     assert_eq!((count("visit"), count("reading")), (2, 10));
 }
+
+#[test]
+fn the_shipped_graph_passes_every_check() {
+    let output = run(&["graph", "check"]);
+    let said = String::from_utf8_lossy(&output.stdout);
+    assert!(
+        output.status.success(),
+        "{}",
+        String::from_utf8_lossy(&output.stderr)
+    );
+    assert!(said.contains("causes") && said.contains("links"), "{said}");
+}
+
+#[test]
+fn a_graph_with_faults_is_refused_with_all_of_them() {
+    let folder = tempfile::tempdir().expect("a folder");
+    for name in ["graph", "procedures"] {
+        std::fs::create_dir(folder.path().join(name)).expect("made");
+    }
+    let graph = "[[cause]]\nid = \"lonely\"\nfamily = \"none\"\nkind = \"loop\"\n\
+        status = \"draft\"\nprior = 1.5\nsource = \"judgement\"\n";
+    std::fs::write(folder.path().join("graph/one.toml"), graph).expect("written");
+    std::fs::write(folder.path().join("procedures/two.toml"), "not = [toml").expect("written");
+    let output = run(&["graph", "check", text(folder.path())]);
+    assert_eq!(output.status.code(), Some(3));
+    let said = String::from_utf8_lossy(&output.stderr);
+    for check in [
+        "references-known: one.toml: lonely",
+        "numbers-in-range: one.toml: lonely",
+        "causes-have-findings: one.toml: lonely",
+        "files-read: two.toml",
+    ] {
+        assert!(said.contains(check), "{check} is not in: {said}");
+    }
+}
+
+#[test]
+fn a_visit_is_exported_with_its_evidence() {
+    let path = sample(SAMPLES[0]);
+    for (format, begins) in [("bif", "network"), ("xmlbif", "<?xml")] {
+        let output = run(&[
+            "graph",
+            "export",
+            "--visit",
+            text(&path),
+            "--format",
+            format,
+        ]);
+        assert!(output.status.success());
+        let said = String::from_utf8(output.stdout).expect("UTF-8");
+        assert!(
+            said.starts_with(begins) && said.contains("seen_"),
+            "{format}"
+        );
+    }
+    let output = run(&["graph", "show", "no-such-cause"]);
+    assert_eq!(output.status.code(), Some(3));
+}

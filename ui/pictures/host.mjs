@@ -16,7 +16,7 @@ export function fakeHost() {
   const text = { kind: "text" };
   const flag = { kind: "flag" };
   const date = { kind: "date" };
-  const measure = (...symbols) => ({ kind: "measure", units: units(...symbols) });
+  const measure = (...symbols) => ({ kind: "measure", units: units(...symbols), signed: false });
   const choice = (...pairs) => ({ kind: "choice", choices: choices(...pairs) });
 
   const groups = [
@@ -46,19 +46,30 @@ export function fakeHost() {
     ] },
   ];
   const question = (finding, label, sort, answers, answer = null) => ({ finding, label, sort, answers, answer });
+  const group = (id, label, sort, open, questions) => ({ id, label, sort, open, questions });
   const questions = [
-    question("gurgling", "Gurgling or rushing in the pipes", "symptom", yesNo, "yes"),
-    question("hum", "Circulator hums or rattles", "symptom", yesNo),
-    question("lockout", "Unit locks out on low flow", "symptom", yesNo, "yes"),
-    question("bill", "Bill higher than a year ago", "symptom", yesNo, "no"),
-    question("bubbles", "Bubbles in the sight tube", "observation", yesNo),
-    question("valve-marks", "Valve handles where they belong", "observation", yesNo, "yes"),
-    question("level", "Level in the reservoir", "observation", graded, "low"),
+    group("symptom-heard", "Heard", "symptom", true, [
+      question("gurgling", "Gurgling or rushing in the pipes", "symptom", yesNo, "yes"),
+      question("hum", "Circulator hums or rattles", "symptom", yesNo),
+    ]),
+    group("symptom-stops", "The unit stops", "symptom", true, [
+      question("lockout", "Unit locks out on low flow", "symptom", yesNo, "yes"),
+    ]),
+    group("symptom-comfort", "Warmth and the bill", "symptom", false, [
+      question("bill", "Bill higher than a year ago", "symptom", yesNo),
+    ]),
+    group("observation-air", "Air and flow", "observation", true, [
+      question("bubbles", "Bubbles in the sight tube", "observation", yesNo),
+      question("level", "Level in the reservoir", "observation", graded, "low"),
+    ]),
+    group("observation-valves", "Valves and circuits", "observation", false, [
+      question("valve-marks", "Valve handles where they belong", "observation", yesNo, "yes"),
+    ]),
   ];
   const gauges = choices(["dial_gauge", "dial gauge"], ["digital_gauge", "digital gauge"]);
   const modes = choices(["idle", "at rest"], ["pumps_only", "circulators only"], ["heating", "heating"]);
   const point = (id, label, group, group_label, offered) => ({
-    id, label, group, group_label, units: offered, instruments: gauges, modes, per_circuit: id === "circuit_return",
+    id, label, group, group_label, units: offered, instruments: gauges, modes, per_circuit: id === "circuit_return", signed: group !== "flow",
   });
   const points = [
     point("static_pressure", "Loop gauge, at rest", "pressure", "Pressure", pressure),
@@ -71,6 +82,7 @@ export function fakeHost() {
   const reading = (id, at, shown, warning = null) => ({
     id, point: at, label: at, value: "8", unit: "psi", shown, instrument: "dial_gauge", instrument_label: "dial gauge",
     mode: "idle", mode_label: "at rest", phase: "found", circuit: null, warning,
+    why: { measured: `Read: ${shown}`, expected: null, formula: "A reading is taken to lie within its accuracy in 19 of 20 cases.", inputs: [["Accuracy usual for", "dial gauge"]], source: "Common practice, no source" },
   });
   const readings = [
     reading("r1", "static_pressure", "9.0 ± 2.0 psi"),
@@ -80,6 +92,9 @@ export function fakeHost() {
   const visit = {
     id: "v1", title: "Demo: Larch Hollow, unit B", date: "2026-08-14",
     complaint: groups[1].fields[0].value, groups, questions, readings, points,
+    earlier: [{ point: "suction_pressure", date: "2026-02-03", shown: "4.0 ± 2.0 psi", phase: "left", circuit: null }],
+    undo: "Circulator suction, running",
+    similar: [{ visit: "v3", site: "Demo: Larch Hollow B", address: "2 Invented Lane", date: "2026-02-03" }],
   };
   const figures = {
     measured: "1.9 ± 0.3 psi", expected: "4.1 ± 0.6 psi",
@@ -92,6 +107,7 @@ export function fakeHost() {
   });
   const cause = (id, title, probability, reasons = [], context = []) => ({
     id, title, homeowner: "", kind: "loop", probability, shown: `${Math.round(probability * 100)} %`, reasons, context, has_plan: true,
+    turns: reasons.length ? ["It rests most on this: gurgling was heard. If that were wrong, this cause would lose most.", "Dead-head test with the cart: if it shows no drop, this falls from 71 % to 21 %."] : [],
   });
   const check = (id, title, reads, asks) => ({
     id, title, how: "Connect the cart, bring it to pressure, shut the return for a few seconds and watch the level in the reservoir.",
@@ -116,30 +132,67 @@ export function fakeHost() {
     stop: null, assumptions: ["Inside diameter from the pipe’s standard"], unused: [],
   };
   const step = (id, stage, words, extra = {}) => ({
-    id, stage, text: words, cautions: [], quantities: [], gate: null, timer_seconds: null, done: false, ...extra,
+    id, stage, text: words, cautions: [], quantities: [], gate: null, timers: [], done: false,
+    skipped: null, minutes: null, parts: null, ...extra,
   });
-  const caution = (id, words) => ({ id, text: words, acknowledge: true });
+  const caution = (id, words, acknowledged = false) => ({ id, text: words, acknowledge: true, acknowledged });
+  const criterion = (looked, label, rule, value, passed) => ({
+    looked, label, rule, units: units("min", "h", "s"), signed: false, value, unit: "min", passed, why: figures,
+  });
+  const started = new Date(Date.now() - 400_000).toISOString();
   const plan = {
     treats: ["Air left in one circuit"], tools: ["flush cart", "bag filter"], materials: ["methanol, 3 gal"],
+    remarks: ["The header is large: it needs more flow than the circuits."],
     steps: [
-      step("s1", "Make safe", "Switch off the unit and the circulators and lock them out.", { cautions: [caution("power", "Switch off and lock out before opening anything.")], done: true }),
+      step("s1", "Make safe", "Switch off the unit and the circulators and lock them out.", { cautions: [caution("power", "Switch off and lock out before opening anything.", true)], done: true }),
+      step("s1b", "Make safe", "Drain the strainer and clean its screen.", { skipped: "No spare gasket on the van" }),
       step("s2", "Purge", "Purge one circuit at a time, the others valved off.", {
+        cautions: [caution("pressure", "Do not exceed 60 psi at the cart."), caution("fluid", "Methanol burns and is poisonous: no flame, gloves and goggles.", true)],
         quantities: [{ label: "Flow in one circuit", value: "3.9 ± 0.1 gpm", why: figures }, { label: "Time for each", value: "15 min", why: null }],
-        gate: { pass: "no bubbles in the sight tube for 5 min", otherwise: "go on purging this circuit", back_to: null },
+        timers: [{ kind: "purge", label: "Purging", shown: "15 min", seconds: 900, started_at: started, why: figures }],
+        gate: { pass: "", otherwise: "Otherwise go back to step 3: purge this circuit on.", back_to: "s2", verdict: "failed",
+          criteria: [criterion("bubble-free-time", "Time without a bubble at the return hose", "at least 5 min", "3", false), criterion("clear-return-time", "Time the return has been clear", "at least 5 min", "6", true)] },
       }),
-      step("s3", "Purge", "Dead-head test.", { cautions: [caution("pressure", "Do not exceed 60 psi at the cart.")], gate: { pass: "the level drops not more than 0.9 in", otherwise: "purge again", back_to: "s2" } }),
+      step("s3", "Purge", "Dead-head test."),
     ],
-    proof: [{ point: "exchanger_drop", label: "Pressure drop across the exchanger", expected: "4.1 ± 0.6 psi", before: "1.9 ± 0.3 psi", after: null }],
+    proof: [{ point: "exchanger_drop", label: "Pressure drop across the exchanger", expected: "4.1 ± 0.6 psi", before: "1.9 ± 0.3 psi", after: null, why: figures }],
+  };
+  const settings = {
+    company: "Invented Loop Works", phone: "555-0100", technician: "A. Invented",
+    logo: "data:image/png;base64,iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNkYPhfDwAChwGA60e6kgAAAABJRU5ErkJggg==",
+    unit_systems: choices(["us", "US customary (psi, gpm, °F, gal, ft)"], ["si", "SI (bar, L/s, °C, L, m)"]), units: "us", units_chosen: true,
+    papers: choices(["letter", "US Letter"], ["a4", "A4"]), paper: "letter",
+    languages: choices(["en", "English"]), language: "en",
+    themes: choices(["system", "As the device"], ["light", "Light"], ["dark", "Dark"], ["sun", "Full sun (highest contrast)"]),
+    theme: localStorage.getItem("theme") ?? "system",
+    instruments: [
+      { id: "dial_gauge", label: "dial gauge", owned: true, accuracy: "1", unit: "psi", units: pressure, usual: "Usually ± 2.0 psi or a share of the value, whichever is more." },
+      { id: "flow_meter", label: "flow meter", owned: false, accuracy: null, unit: "gpm", units: units("gpm", "L/s"), usual: "" },
+    ],
+  };
+  const templates = [
+    { id: "vertical-sealed", label: "Bores, sealed, 3 tons", note: "3 circuits of 3/4 in SDR 11, 400 ft each." },
+    { id: "pond-sealed", label: "Pond, sealed, 5 tons", note: "5 circuits of 3/4 in SDR 11, 300 ft each." },
+  ];
+  const picture = localStorage.getItem("picture");
+  const photo = (id, caption) => ({ id, phase: "before", phase_label: "as met", caption, taken_at: "2026-08-14 10:12", width: 1, height: 1, thumbnail: settings.logo });
+  const attachments = {
+    photos: [photo("p1", "Strainer screen as found")],
+    signatures: [{ role: "technician", role_label: "Technician", name: "A. Invented", aspect: 2.5, signed_at: "2026-08-14 12:40", strokes: [[[0.1, 0.6], [0.3, 0.3], [0.5, 0.7], [0.8, 0.4]]] }],
+    phases: choices(["before", "as met"], ["after", "as left"]), roles: choices(["technician", "Technician"], ["customer", "Customer"]), photos_left: 39,
   };
   const line = (id, site, day, complaint, outcome) => ({ id, site, date: day, complaint, outcome });
   const answers = {
+    keeping: { closed: null, not_backed_up: null, backups: [], folder: "/data/returnline/backups" },
     about: { version: "0.1.0", data_folder: "/data/returnline" },
     list_visits: [
       line("v1", visit.title, visit.date, visit.complaint, null),
       line("v2", "Demo: Old Mill Lane 4", "2026-08-02", "Gauge fell from 55 to 8 psi since March", "put right and proven"),
     ],
     start_visit: visit, open_visit: visit, set_field: visit, set_answer: visit, put_reading: visit, remove_reading: visit,
-    answer_call: { assessment, plan }, mark_step: { assessment, plan }, save_report: { place: "/home/tech/Larch Hollow.pdf", can_open: true }, open_report: null,
+    answer_call: { assessment, plan }, change_step: visit, undo_last: visit, join_site: visit, copy_system: visit, use_template: visit, list_templates: templates,
+    settings, change_setting: settings, put_logo: settings, attachments, add_photo: attachments, describe_photo: attachments,
+    remove_photo: attachments, set_signature: attachments, clear_signature: attachments, pictures: picture ? JSON.parse(picture) : null, save_report: { place: "/home/tech/Larch Hollow.pdf", can_open: true }, open_report: null,
   };
   const empty = new URLSearchParams(window.location.search).has("empty");
   window.__TAURI_INTERNALS__ = {

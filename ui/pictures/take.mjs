@@ -5,7 +5,7 @@
  *
  * Needs `npm run build` first, and Chromium (its path in CHROMIUM if not Debian's).
  */
-import { mkdir } from "node:fs/promises";
+import { mkdir, readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { fileURLToPath } from "node:url";
 
@@ -24,12 +24,16 @@ const SCREENS = {
   readings: "#/visit/v1/readings",
   "reading-entry": "#/visit/v1/readings/suction_pressure",
   observed: "#/visit/v1/readings/observed",
+  drawing: "#/visit/v1/readings/drawing",
   causes: "#/visit/v1/causes",
+  pictures: "#/visit/v1/causes/pictures",
   plan: "#/visit/v1/plan",
   report: "#/visit/v1/report",
 };
-const WIDTHS = [320, 390, 1280];
-const THEMES = ["light", "dark", "sun"];
+/** All of them, unless a quick look names fewer: `WIDTHS=390 THEMES=light`. */
+const listed = (name, all) => process.env[name]?.split(",") ?? all;
+const WIDTHS = listed("WIDTHS", ["320", "390", "1280"]).map(Number);
+const THEMES = listed("THEMES", ["light", "dark", "sun"]);
 /** Text at twice its size, at the narrowest width. */
 const LARGE = "large";
 
@@ -45,6 +49,9 @@ const browser = await chromium.launch({
   args: ["--no-sandbox"],
 });
 
+// The drawings are the engine's own, of an invented call.
+const drawn = await readFile(fileURLToPath(new URL("drawings.json", import.meta.url)), "utf8");
+
 let faults = 0;
 function fault(where, what) {
   faults += 1;
@@ -59,8 +66,9 @@ async function take(name, hash, width, theme, large = false) {
   page.on("console", (message) => {
     if (message.type() === "error") fault(where, message.text());
   });
-  await page.addInitScript(fakeHost);
   await page.addInitScript(`localStorage.setItem("theme", "${theme}")`);
+  await page.addInitScript((drawn) => localStorage.setItem("picture", drawn), drawn);
+  await page.addInitScript(fakeHost);
   await page.goto(address + hash);
   await page.waitForSelector("h1");
   if (large) await page.addStyleTag({ content: "html { font-size: 212.5% !important }" });

@@ -10,10 +10,20 @@ import { invoke } from "@tauri-apps/api/core";
 import type { About } from "./types/About";
 import type { ApiError } from "./types/ApiError";
 import type { Answer } from "./types/Answer";
+import type { AttachmentsView } from "./types/AttachmentsView";
 import type { FieldEntry } from "./types/FieldEntry";
+import type { NewPhoto } from "./types/NewPhoto";
 import type { NewVisit } from "./types/NewVisit";
+import type { PhotoEntry } from "./types/PhotoEntry";
+import type { PicturesView } from "./types/PicturesView";
 import type { ReadingEntry } from "./types/ReadingEntry";
+import type { ReportRequest } from "./types/ReportRequest";
 import type { Saved } from "./types/Saved";
+import type { SettingChange } from "./types/SettingChange";
+import type { SettingsView } from "./types/SettingsView";
+import type { SignatureEntry } from "./types/SignatureEntry";
+import type { StepChange } from "./types/StepChange";
+import type { TemplateView } from "./types/TemplateView";
 import type { VisitLine } from "./types/VisitLine";
 import type { VisitView } from "./types/VisitView";
 
@@ -33,7 +43,10 @@ function isApiError(value: unknown): value is ApiError {
   return typeof value === "object" && value !== null && "code" in value && "message" in value;
 }
 
-async function call<Output>(command: string, input: Record<string, unknown> = {}): Promise<Output> {
+async function call<Output>(
+  command: string,
+  input: Record<string, unknown> | Uint8Array = {},
+): Promise<Output> {
   try {
     return await invoke<Output>(command, input);
   } catch (error) {
@@ -76,13 +89,70 @@ export const removeReading = (visit: string, reading: string): Promise<VisitView
 /** The causes with their reasons, the checks worth making, and the work plan. */
 export const answerCall = (visit: string): Promise<Answer> => call("answer_call", { visit });
 
-/** Marks a step of the work plan as done or not. */
-export const markStep = (visit: string, step: string, done: boolean): Promise<Answer> =>
-  call("mark_step", { visit, step, done });
+/** The drawing of the system and the charts. */
+export const pictures = (visit: string): Promise<PicturesView> => call("pictures", { visit });
 
-/** Asks where to save the service report and writes it there. */
-export const saveReport = (visit: string, title: string): Promise<Saved> =>
-  call("save_report", { visit, title });
+/** Changes what is known of a step of the work plan. */
+export const changeStep = (visit: string, step: string, change: StepChange): Promise<VisitView> =>
+  call("change_step", { visit, step, change });
+
+/** Takes the last entry of a visit back. */
+export const undoLast = (visit: string): Promise<VisitView> => call("undo_last", { visit });
+
+/** Usual systems to start from. */
+export const listTemplates = (): Promise<TemplateView[]> => call("list_templates");
+
+/** Takes a usual system as this visit's. */
+export const useTemplate = (visit: string, template: string): Promise<VisitView> =>
+  call("use_template", { visit, template });
+
+/** Copies the system of another visit. */
+export const copySystem = (visit: string, from: string): Promise<VisitView> =>
+  call("copy_system", { visit, from });
+
+/** Moves a visit to the site and system of another. */
+export const joinSite = (visit: string, earlier: string): Promise<VisitView> =>
+  call("join_site", { visit, earlier });
+
+/** What was chosen once. */
+export const settings = (): Promise<SettingsView> => call("settings");
+
+/** Changes one setting. */
+export const changeSetting = (change: SettingChange): Promise<SettingsView> =>
+  call("change_setting", { change });
+
+/** Keeps a picture file as the company's logo. */
+export const putLogo = (file: Uint8Array): Promise<SettingsView> => call("put_logo", file);
+
+/** Photos and signatures of a visit. */
+export const attachments = (visit: string): Promise<AttachmentsView> => call("attachments", { visit });
+
+/** Keeps a photo. */
+export const addPhoto = (visit: string, photo: NewPhoto): Promise<AttachmentsView> =>
+  call("add_photo", { visit, photo });
+
+/** Changes what is said of a photo. */
+export const describePhoto = (visit: string, entry: PhotoEntry): Promise<AttachmentsView> =>
+  call("describe_photo", { visit, entry });
+
+/** Takes a photo away. */
+export const removePhoto = (visit: string, photo: string): Promise<AttachmentsView> =>
+  call("remove_photo", { visit, photo });
+
+/** A photo in full, as a `data:` address. */
+export const showPhoto = (photo: string): Promise<string> => call("show_photo", { photo });
+
+/** Keeps a signature in place of an earlier one of the same role. */
+export const setSignature = (visit: string, entry: SignatureEntry): Promise<AttachmentsView> =>
+  call("set_signature", { visit, entry });
+
+/** Takes a signature away. */
+export const clearSignature = (visit: string, role: string): Promise<AttachmentsView> =>
+  call("clear_signature", { visit, role });
+
+/** Asks where to save a report and writes it there. */
+export const saveReport = (visit: string, title: string, request: ReportRequest): Promise<Saved> =>
+  call("save_report", { visit, title, request });
 
 /** Shows the report saved last. */
 export const openReport = (): Promise<void> => call("open_report");

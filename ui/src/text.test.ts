@@ -7,9 +7,9 @@ import { describe, expect, it } from "vitest";
 import english from "../text/en.ftl?raw";
 import { NOTICES } from "./parts/notices";
 import { STEPS } from "./route";
+import { VERDICTS } from "./screens/plan/gate";
 import { PHASES } from "./screens/readings/form";
-import { hasText, t } from "./text";
-import { THEMES } from "./theme";
+import { hasText, LANGUAGES, t } from "./text";
 
 const ROOT = join(import.meta.dirname, ".");
 
@@ -34,21 +34,22 @@ function asked(): { whole: Set<string>; built: RegExp[] } {
 const keys = new FluentResource(english).body.map((entry) => entry.id);
 
 describe("the catalog", () => {
-  it("has every text the interface asks for", () => {
+  it.each(LANGUAGES)("has every text the interface asks for in %s", (tag) => {
     const { whole, built } = asked();
     expect(whole.size).toBeGreaterThan(20);
-    expect([...whole].filter((key) => !hasText(key))).toEqual([]);
+    expect([...whole].filter((key) => !hasText(key, tag))).toEqual([]);
+    expect(keys.filter((key) => !hasText(key, tag))).toEqual([]);
     expect(built.filter((pattern) => !keys.some((key) => pattern.test(key)))).toEqual([]);
   });
 
-  it("has a text for every member of a family", () => {
+  it.each(LANGUAGES)("has a text for every member of a family in %s", (tag) => {
     const family = [
       ...STEPS.flatMap((step) => [`step-${step}`, `title-${step}`]),
-      ...THEMES.map((theme) => `theme-${theme}`),
+      ...VERDICTS.map((verdict) => `gate-${verdict}`),
       ...NOTICES.map((kind) => `notice-${kind}`),
       ...PHASES.map((phase) => `phase-${phase}`),
     ];
-    expect(family.filter((key) => !hasText(key))).toEqual([]);
+    expect(family.filter((key) => !hasText(key, tag))).toEqual([]);
   });
 
   it("has no text that nothing asks for", () => {

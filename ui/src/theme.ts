@@ -1,4 +1,9 @@
-/** Light, dark or full-sun colours: the system's wish unless the person chose. */
+/**
+ * Light, dark or full-sun colours: the device's wish unless the person chose.
+ *
+ * The engine keeps the choice. A copy on this device paints the first frame
+ * before the engine has answered.
+ */
 
 export const THEMES = ["system", "light", "dark", "sun"] as const;
 export type Theme = (typeof THEMES)[number];
@@ -6,9 +11,8 @@ export type Theme = (typeof THEMES)[number];
 const KEY = "theme";
 const dark = window.matchMedia("(prefers-color-scheme: dark)");
 
-export function chosenTheme(): Theme {
-  const kept = window.localStorage.getItem(KEY);
-  return THEMES.find((theme) => theme === kept) ?? "system";
+export function themeNamed(name: string | null): Theme {
+  return THEMES.find((theme) => theme === name) ?? "system";
 }
 
 export function chooseTheme(theme: Theme): void {
@@ -17,7 +21,7 @@ export function chooseTheme(theme: Theme): void {
 }
 
 export function showTheme(): void {
-  const chosen = chosenTheme();
+  const chosen = themeNamed(window.localStorage.getItem(KEY));
   const shown = chosen === "system" ? (dark.matches ? "dark" : "light") : chosen;
   document.documentElement.dataset["theme"] = shown;
 }

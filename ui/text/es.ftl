@@ -137,8 +137,6 @@ plan-none = Aún no hay trabajo previsto: ninguna causa es lo bastante probable.
 plan-step = Paso { $number }
 plan-gate = Continuar solo si:
 plan-otherwise = Si no:
-plan-step-open = Marcar como hecho
-plan-step-done = Hecho
 plan-proof = Comprobar el resultado
 proof-expected = Debe leerse { $value }
 proof-before = Como se encontró: { $value }
@@ -154,7 +152,6 @@ report-part-causes = las causas con sus razones
 report-part-plan = el plan de trabajo con sus cantidades, hecho y por hacer
 report-part-cautions = las precauciones propias del trabajo
 report-unknown = Lo que no se sabe se omite o se indica como desconocido.
-report-save = Guardar el informe
 report-saving = Guardando…
 report-saved = Guardado como { $place }
 report-open = Abrir el informe
@@ -164,11 +161,119 @@ report-not-saved = No se guardó: no se eligió ningún lugar.
 
 settings-title = Ajustes
 settings-theme = Colores
-theme-system = Como el dispositivo
-theme-light = Claro
-theme-dark = Oscuro
-theme-sun = Pleno sol (máximo contraste)
 settings-about = Acerca de
 about-version = Versión { $version }
 about-data = Sus visitas se guardan en este dispositivo, en { $folder }
 about-bounds = Returnline orienta a una persona formada. Las instrucciones de la unidad, la normativa local y la práctica autorizada van primero.
+
+## Call, sites and systems met before
+
+visits-again = Nueva visita aquí
+visits-again-at = en { $site }
+undo = Deshacer: { $what }
+call-more = Dirección, contacto, día, técnico, notas
+questions-answered =
+    { $count ->
+        [one] 1 respondida
+       *[other] { $count } respondidas
+    }
+similar-site = Ya se conoce un sitio parecido: { $site }, última visita { $date }.
+similar-no-date = en un día desconocido
+similar-same = Es el mismo
+similar-other = Es otro
+system-take = Partir de un sistema usual o de una visita anterior
+system-take-hint = Esto reemplaza lo que se sabe aquí del sistema. Se puede deshacer.
+system-taken = Tomado: { $what }
+system-templates = Sistemas usuales (ejemplos inventados)
+system-earlier = De una visita anterior
+
+## Drawing, history, pictures
+
+readings-drawing = Dibujo de este sistema
+schematic-title = Este sistema
+schematic-hint = Toque un punto para anotar o ver lo que se leyó allí.
+schematic-unread = aún sin leer
+schematic-suspected = Sospechas, con su letra en el dibujo
+reading-of-circuit = circuito { $circuit }
+reading-earlier = En visitas anteriores
+causes-pictures = Imágenes: el camino de la causa al hallazgo, antes y después
+pictures-title = Imágenes
+pictures-back = Volver a las causas
+pictures-none = Aún no hay nada que dibujar. Las lecturas traen las imágenes.
+cause-turns = ¿Qué cambiaría esto?
+
+## The work, step by step
+
+plan-remarks = A tener en cuenta
+criterion-met = Esto cumple.
+criterion-missed = Esto no cumple.
+gate-open = Anote lo que encuentra. Todo debe cumplir.
+gate-passed = Cumple. Siga.
+gate-failed = No cumple. No siga.
+gate-go-back = Volver a ese paso
+timer-least = al menos { $time }
+timer-start = Empezar
+timer-stop = Parar
+timer-over = cumplido hace { $time }
+timer-done = { $timer }: el tiempo se ha cumplido.
+timer-runs = En marcha: { $timer }
+caution-read = Leído y entendido
+step-done = hecho
+step-skipped = omitido
+step-is-done = Hecho
+step-not-done = No está hecho
+step-take-up = Hacerlo después de todo
+step-skip = Omitirlo
+step-skip-now = Omitirlo
+step-reason = ¿Por qué se omite?
+step-left-out = Omitido:
+step-waits =
+    { $count ->
+        [one] Una advertencia espera confirmación.
+       *[other] { $count } advertencias esperan confirmación.
+    }
+step-used = Minutos y piezas usadas
+step-minutes = Minutos que llevó
+step-parts = Piezas y materiales usados
+
+## Photos, signatures, reports
+
+photos-title = Fotos
+photo-add = Tomar o elegir una foto
+photo-hint = Se le quitan el lugar y el dispositivo. Caben { $left } más.
+photo-phase = Muestra el sistema
+photo-caption = Lo que muestra
+photo-remove = Quitar
+photo-enlarge = Más grande o más pequeña: { $photo }
+photo-untold = Foto de { $time }
+signatures-title = Firmas
+signature-name = Nombre en letra de imprenta
+signature-keep = Guardar esta firma
+signature-again = Dibujar de nuevo
+signature-typed = Firmar con el nombre
+signature-of = Firma de { $name }
+signature-clear = Firmar de nuevo
+report-homeowner-holds = La hoja para el propietario dice en palabras sencillas qué fallaba, qué se hizo y qué vigilar.
+report-next-visit = Próxima visita, si se acordó
+save-technician = Guardar el informe
+save-homeowner = Guardar la hoja del propietario
+
+## Settings
+
+settings-wording = Unidades, idioma, colores
+settings-units = Unidades
+settings-language = Idioma
+settings-reports = En los informes
+settings-company = Empresa
+settings-phone = Número al que llamar
+settings-phone-hint = Figura en la hoja del propietario.
+settings-logo = Logotipo
+settings-logo-alt = El logotipo de la empresa
+settings-logo-hint = Una imagen PNG o JPEG. Se guarda pequeña.
+settings-logo-remove = Quitar el logotipo
+settings-technician = Técnico
+settings-paper = Papel
+settings-instruments = Instrumentos en la furgoneta
+settings-instruments-hint = Marque lo que lleva. Si conoce su exactitud, anótela: las lecturas se creen hasta ahí.
+settings-accuracy = Exactitud: { $instrument }, más o menos
+settings-data = Dónde están los datos

@@ -156,6 +156,7 @@ impl Call {
                     shown: percent(ranked.probability),
                     reasons: trace.map(|trace| self.reasons(trace)).unwrap_or_default(),
                     context: trace.map(|trace| self.context(trace)).unwrap_or_default(),
+                    turns: self.turns(diagnosis, &ranked.cause, ranked.probability, trace),
                     has_plan: place.is_some_and(|place| graph.cause(place).procedure.is_some()),
                 }
             })
@@ -196,9 +197,13 @@ impl Call {
                     .windows(2)
                     .map(|pair| format!("link-{}--{}", pair[0], pair[1]));
                 let catalog = self.catalog();
-                links
-                    .filter(|key| catalog.has(key))
-                    .map(|key| catalog.text(&key))
+                let links = links.filter(|key| catalog.has(key));
+                // Links say what the cause does; where that is not what was
+                // seen, it has to be said first.
+                let against = (step.alone < 0.0).then(|| catalog.text("path-against"));
+                against
+                    .into_iter()
+                    .chain(links.map(|key| catalog.text(&key)))
                     .collect()
             }
             Carrier::Instrument => vec![self.catalog().text("path-instrument")],
@@ -211,28 +216,52 @@ impl Call {
     }
 
     fn context(&self, trace: &Trace) -> Vec<String> {
+        let found = trace.found_bits.map(|bits| {
+            let key = if bits > 0.0 {
+                "found-itself"
+            } else {
+                "ruled-out-itself"
+            };
+            self.catalog().text(key)
+        });
         let moving = trace
             .context
             .iter()
             .filter(|step| step.bits.abs() >= NEGLIGIBLE_BITS);
-        moving
-            .map(|step| {
-                let key = format!("context-{}--{}", trace.cause, step.fact);
-                let args = Args::new()
-                    .text("fact", self.title("fact", &step.fact))
-                    .text(
-                        "holds",
-                        self.catalog().text(if step.is_true {
-                            "answer-yes"
-                        } else {
-                            "answer-no"
-                        }),
-                    )
-                    .text("why", self.catalog().text(&key))
-                    .text("bits", bits(step.bits));
-                self.catalog().fill("context-line", &args)
-            })
+        let moving = moving.map(|step| {
+            let key = format!("context-{}--{}", trace.cause, step.fact);
+            let args = Args::new()
+                .text("fact", self.title("fact", &step.fact))
+                .text(
+                    "holds",
+                    self.catalog().text(if step.is_true {
+                        "answer-yes"
+                    } else {
+                        "answer-no"
+                    }),
+                )
+                .text("why", self.catalog().text(&key))
+                .text("bits", bits(step.bits));
+            self.catalog().fill("context-line", &args)
+        });
+        found
+            .into_iter()
+            .chain(self.learned_line(&trace.cause))
+            .chain(moving)
             .collect()
+    }
+
+    /// What own callbacks did to the prior of a cause.
+    fn learned_line(&self, cause: &CauseId) -> Option<String> {
+        let graph = &knowledge().graph;
+        let before = graph.cause(graph.find_cause(cause)?).prior;
+        let after = self.learned.of(cause, before)?;
+        let args = Args::new()
+            .text("callbacks", self.learned.callbacks().to_string())
+            .text("confirmed", self.learned.confirmed(cause).to_string())
+            .text("before", percent(before))
+            .text("after", percent(after.mean()));
+        Some(self.catalog().fill("learned-line", &args))
     }
 
     pub(super) fn found(&self, finding: &FindingId, level: Level) -> String {
@@ -343,14 +372,15 @@ impl Call {
                 .filter(|finding| !matches!(finding.evidence, EvidenceKind::Evaluator(_)))
                 .map(|finding| finding.id.as_str().to_owned())
                 .collect(),
-            reads: revealed()
-                .filter_map(|finding| match &finding.evidence {
-                    EvidenceKind::Evaluator(name) => Evaluator::named(name),
-                    _ => None,
-                })
-                .flat_map(|evaluator| evaluator.reads.iter())
-                .map(|point| point.id().to_owned())
-                .collect(),
+            reads: once(
+                revealed()
+                    .filter_map(|finding| match &finding.evidence {
+                        EvidenceKind::Evaluator(name) => Evaluator::named(name),
+                        _ => None,
+                    })
+                    .flat_map(|evaluator| evaluator.reads.iter())
+                    .map(|point| point.id().to_owned()),
+            ),
             outcomes: outlook
                 .outcomes
                 .iter()
@@ -408,7 +438,7 @@ fn kind_id(kind: CauseKind) -> &'static str {
 }
 
 /// A probability for people: never 0 % or 100 %, which would claim certainty.
-fn percent(probability: f64) -> String {
+pub(super) fn percent(probability: f64) -> String {
     match probability * 100.0 {
         p if p < 1.0 => "< 1 %".to_owned(),
         p if p > 99.0 => "> 99 %".to_owned(),
@@ -419,4 +449,15 @@ fn percent(probability: f64) -> String {
 fn bits(bits: f64) -> String {
     let sign = if bits < 0.0 { "−" } else { "+" };
     format!("{sign}{:.1} bits", bits.abs())
+}
+
+/// Each of some names once, where it first stands.
+fn once(names: impl Iterator<Item = String>) -> Vec<String> {
+    let mut kept = Vec::new();
+    for name in names {
+        if !kept.contains(&name) {
+            kept.push(name);
+        }
+    }
+    kept
 }

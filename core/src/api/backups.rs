@@ -32,11 +32,7 @@ impl Engine {
     pub fn without_database(surroundings: Box<dyn Surroundings>) -> Result<Self, ApiError> {
         let wording = Wording::default();
         let store = Store::in_memory().map_err(|error| ApiError::store(&error, wording))?;
-        Ok(Self {
-            store,
-            surroundings,
-            wording,
-        })
+        Self::over(store, surroundings)
     }
 
     /// Writes a backup of everything to a file, whole or not at all.

@@ -3,7 +3,9 @@
 use super::knowledge::knowledge;
 use super::types::{AssessmentView, PlanView};
 use super::{ApiError, Wording};
-use crate::diagnosis::{Diagnosis, Licence, Means, Policy, diagnose};
+use crate::diagnosis::{
+    Case, Diagnosis, Learned, Licence, Means, Policy, diagnose, to_bif, to_xmlbif,
+};
 use crate::evidence::{Gathered, gather};
 use crate::model::LoopModel;
 use crate::records::visit_file::{self, VisitFile};
@@ -21,6 +23,7 @@ pub struct Call {
     pub(super) file: VisitFile,
     pub(super) model: LoopModel,
     pub(super) gathered: Gathered,
+    pub(super) learned: Learned,
     pub(super) diagnosis: Option<Diagnosis>,
     pub(super) wording: Wording,
     pub(super) today: NaiveDate,
@@ -48,11 +51,23 @@ pub fn read_visit_file(bytes: &[u8], wording: Wording) -> Result<VisitFile, ApiE
 
 impl Call {
     /// Works a call out. `today` stands in for a visit without a date.
+    /// Only the shipped priors count; see [`Call::assess_after`].
     pub fn assess(file: &VisitFile, today: NaiveDate, wording: Wording) -> Self {
+        Self::assess_after(Learned::default(), file, today, wording)
+    }
+
+    /// Works a call out with the priors learned from earlier ones.
+    pub fn assess_after(
+        learned: Learned,
+        file: &VisitFile,
+        today: NaiveDate,
+        wording: Wording,
+    ) -> Self {
         let knowledge = knowledge();
         let today = file.visit.date.unwrap_or(today);
         let model = LoopModel::of(file);
-        let gathered = gather(file, &model, &knowledge.graph, today);
+        let mut gathered = gather(file, &model, &knowledge.graph, today);
+        gathered.case.priors = learned.priors(&knowledge.graph);
         let means = means(file);
         // A case is refused only when its evidence cannot be weighed at all;
         // then the answer says that nothing can be told, and nothing is lost.
@@ -68,11 +83,26 @@ impl Call {
             file: file.clone(),
             model,
             gathered,
+            learned,
             diagnosis,
             wording,
             today,
             answer: OnceLock::new(),
         }
+    }
+
+    /// The rule graph as this call's evidence leaves it, in an open format.
+    ///
+    /// # Errors
+    /// [`ApiError`] of code `not-exported` if the evidence cannot be weighed.
+    pub fn network(&self, format: NetworkFormat) -> Result<String, ApiError> {
+        network(&self.gathered.case, format, self.wording)
+    }
+
+    /// What the engine made of the call, not worded; none if its evidence
+    /// cannot be weighed at all.
+    pub fn diagnosis(&self) -> Option<&Diagnosis> {
+        self.diagnosis.as_ref()
     }
 
     /// The whole answer.
@@ -82,6 +112,38 @@ impl Call {
             plan: self.plan(),
         })
     }
+}
+
+/// An open Bayesian network format.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum NetworkFormat {
+    /// Bayesian Interchange Format 0.15.
+    Bif,
+    /// The same in XML, 0.3.
+    XmlBif,
+}
+
+/// The rule graph with the evidence of a case.
+pub(super) fn network(
+    case: &Case,
+    format: NetworkFormat,
+    wording: Wording,
+) -> Result<String, ApiError> {
+    let graph = &knowledge().graph;
+    let written = match format {
+        NetworkFormat::Bif => to_bif(graph, case),
+        NetworkFormat::XmlBif => to_xmlbif(graph, case),
+    };
+    written
+        .map_err(|error| ApiError::new("not-exported", &[("detail", &error.to_string())], wording))
+}
+
+/// The rule graph alone, in an open format.
+///
+/// # Errors
+/// [`ApiError`] of code `not-exported`.
+pub fn graph_network(format: NetworkFormat, wording: Wording) -> Result<String, ApiError> {
+    network(&Case::default(), format, wording)
 }
 
 /// What the technician may do. Licences nobody mentioned are not assumed;

@@ -1,13 +1,10 @@
 //! Facts and questions as forms.
 
 use super::Engine;
-use super::knowledge::{answer_key, knowledge};
-use super::types::{ChoiceView, FieldGroupView, FieldKindView, FieldView, QuestionView, UnitView};
-use crate::diagnosis::EvidenceKind;
-use crate::evidence::TOLD;
+use super::types::{ChoiceView, FieldGroupView, FieldKindView, FieldView, UnitView};
+use crate::records::Level;
 use crate::records::field::{self, Field, FieldGroup, FieldKind, FieldValue, TABLE};
-use crate::records::visit_file::{VisitFile, Vocabulary};
-use crate::records::{Level, Visit};
+use crate::records::visit_file::VisitFile;
 use crate::text::Catalog;
 use crate::units::{Dimension, Unit, format};
 
@@ -57,6 +54,10 @@ impl Engine {
             FieldKind::Count => FieldKindView::Count,
             FieldKind::Measure(dimension) => FieldKindView::Measure {
                 units: self.units_offered(dimension),
+                signed: matches!(
+                    dimension,
+                    Dimension::Temperature | Dimension::TemperatureDifference
+                ),
             },
             FieldKind::Choice(names) => FieldKindView::Choice {
                 choices: names
@@ -82,46 +83,10 @@ impl Engine {
             })
             .collect()
     }
-
-    /// Everything that is answered without a number: symptoms first, then what
-    /// is seen, heard and felt.
-    pub(super) fn questions(&self, visit: &Visit) -> Vec<QuestionView> {
-        let catalog = self.wording.catalog();
-        let asked = |sort: &EvidenceKind| match sort {
-            EvidenceKind::Symptom => Some("symptom"),
-            EvidenceKind::Observation => Some("observation"),
-            EvidenceKind::Evaluator(_) => None,
-        };
-        let findings = knowledge().graph.findings().iter();
-        let findings =
-            findings.filter_map(|finding| Some((finding.id.as_str(), asked(&finding.evidence)?)));
-        let told = TOLD.iter().map(|fact| (*fact, "symptom"));
-        let mut questions: Vec<QuestionView> = told
-            .chain(findings)
-            .filter_map(|(id, sort)| {
-                let given = visit.answers.iter().find(|answer| answer.finding == id);
-                let levels = knowledge().answers(id)?.iter().filter_map(written);
-                Some(QuestionView {
-                    finding: id.to_owned(),
-                    label: catalog.text(&answer_key(id)),
-                    sort: sort.to_owned(),
-                    answers: levels
-                        .map(|value| ChoiceView {
-                            label: catalog.text(&format!("answer-{value}")),
-                            value,
-                        })
-                        .collect(),
-                    answer: given.and_then(|answer| written(&answer.is)),
-                })
-            })
-            .collect();
-        questions.sort_by_key(|question| question.sort != "symptom");
-        questions
-    }
 }
 
 /// The written name of a level.
-fn written(level: &Level) -> Option<String> {
+pub(super) fn written(level: &Level) -> Option<String> {
     serde_json::to_value(level)
         .ok()?
         .as_str()

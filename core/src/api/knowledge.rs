@@ -77,7 +77,7 @@ impl Vocabulary for Knowledge {
         let mut near: Vec<(usize, &str)> = findings
             .chain(causes)
             .map(|known| (distance(unknown, known), known))
-            .filter(|(distance, known)| *distance <= known.len() / 2)
+            .filter(|(slips, known)| *slips <= known.len() / 2)
             .collect();
         near.sort_unstable();
         near.into_iter()

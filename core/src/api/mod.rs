@@ -11,22 +11,38 @@ mod backups;
 mod call;
 mod error;
 mod forms;
+mod graph;
 mod knowledge;
+mod learning;
+mod mind;
+mod pictures;
 mod plan;
+mod questions;
 mod readings;
 mod report;
+mod schematic;
+mod settings;
+mod sites;
+mod steps;
+mod templates;
 pub mod types;
+mod undo;
 mod visits;
 mod work;
 
 pub use attachments::{read_picture, read_picture_text};
 pub use backups::{backups, restore, restore_kept};
-pub use call::{Answer, Call, read_visit_file};
+pub use call::{Answer, Call, NetworkFormat, graph_network, read_visit_file};
 pub use error::ApiError;
+pub use graph::{
+    CauseSheet, ContextSheet, FilesReport, LinkSheet, cause_sheet, check_files, check_shipped_files,
+};
 pub use knowledge::{Knowledge, knowledge};
+pub use learning::LearnedFile;
 pub use report::{Issue, Reader, not_written, photo_part};
 pub use work::OpenCall;
 
+use crate::records::Settings;
 use crate::store::Store;
 use crate::text::{Catalog, Language, catalog};
 use crate::units::UnitSystem;
@@ -96,6 +112,8 @@ pub struct Engine {
     store: Store,
     surroundings: Box<dyn Surroundings>,
     wording: Wording,
+    settings: Settings,
+    undo: undo::Entries,
 }
 
 impl Engine {
@@ -106,10 +124,20 @@ impl Engine {
     pub fn open(path: &Path, surroundings: Box<dyn Surroundings>) -> Result<Self, ApiError> {
         let wording = Wording::default();
         let store = Store::open(path).map_err(|error| ApiError::store(&error, wording))?;
+        Self::over(store, surroundings)
+    }
+
+    /// The engine over an open store, worded as its settings say.
+    fn over(store: Store, surroundings: Box<dyn Surroundings>) -> Result<Self, ApiError> {
+        let settings = store
+            .settings()
+            .map_err(|error| ApiError::store(&error, Wording::default()))?;
         Ok(Self {
             store,
             surroundings,
-            wording,
+            wording: settings::wording_of(&settings),
+            settings,
+            undo: undo::Entries::default(),
         })
     }
 

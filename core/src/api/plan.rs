@@ -2,17 +2,19 @@
 
 use super::Call;
 use super::knowledge::knowledge;
+use super::steps::{looked_id, looked_key};
 use super::types::{
-    CautionView, FigureView, GateView, PlanView, ProofView, QuantityView, StepView,
+    CautionView, CriterionView, FigureView, GateView, PlanView, ProofView, QuantityView, StepView,
+    TimerView, UnitView,
 };
 use crate::diagnosis::{CauseKind, Diagnosis, Verdict};
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::plan::quantity::{Computed, Conditions, Lack, Part, QuantityKind, Remark};
 use crate::plan::{
-    Basis, Gate, Limit, Looked, Origin, PlanNote, PlannedProof, PlannedStep, ProcedureId,
-    Treatment, WorkPlan, work_plan,
+    Basis, Gate, Limit, Looked, Origin, PlanNote, PlannedProof, PlannedStep, PlannedTimer,
+    ProcedureId, Rule, Treatment, WorkPlan, work_plan,
 };
-use crate::records::{Phase, Reading, ReadingPoint};
+use crate::records::{Action, Phase, Reading, ReadingPoint};
 use crate::text::Args;
 use crate::uncertainty::Uncertain;
 use crate::units::{Duration, Quantity, Temperature, Unit};
@@ -115,7 +117,11 @@ impl Call {
                 .iter()
                 .map(|step| self.step(plan, step))
                 .collect(),
-            proof: plan.proofs.iter().map(|proof| self.proof(proof)).collect(),
+            proof: plan
+                .proofs
+                .iter()
+                .map(|proof| self.proof(plan, proof))
+                .collect(),
             remarks: self.remarks(plan),
         }
     }
@@ -161,9 +167,11 @@ impl Call {
 
     fn step(&self, plan: &WorkPlan, step: &PlannedStep) -> StepView {
         let id = step.id.as_str();
-        let done = self.file.visit.actions.iter().rev();
-        let mut done = done.filter(|action| action.step.as_deref() == Some(id));
-        let longest = step.timers.iter().map(|timer| timer.time.value.si);
+        let actions = self.file.visit.actions.iter().rev();
+        let mut actions = actions.filter(|action| action.step.as_deref() == Some(id));
+        let action = actions.next();
+        let none = Action::default();
+        let taken_up = action.unwrap_or(&none);
         StepView {
             id: id.to_owned(),
             stage: self.words(&format!("plan-stage-{}", step.stage.id())),
@@ -175,12 +183,25 @@ impl Call {
                     id: caution.as_str().to_owned(),
                     text: self.words(&format!("plan-caution-{}", caution.as_str())),
                     acknowledge: step.acknowledge,
+                    acknowledged: taken_up
+                        .acknowledged
+                        .iter()
+                        .any(|known| known == caution.as_str()),
                 })
                 .collect(),
             quantities: self.quantities(plan, step),
-            gate: self.gate(plan, &step.gate),
-            timer_seconds: longest.reduce(f64::max),
-            done: done.next().map(|action| action.done),
+            gate: self.gate(plan, &step.gate, taken_up),
+            timers: step
+                .timers
+                .iter()
+                .map(|timer| self.timer(plan, timer, taken_up))
+                .collect(),
+            done: action.map(|action| action.done),
+            skipped: taken_up.skipped.clone(),
+            minutes: taken_up
+                .duration
+                .map(|took| Unit::Minute.from_si(took.get().si()).to_string()),
+            parts: taken_up.parts.clone(),
         }
     }
 
@@ -204,19 +225,20 @@ impl Call {
             }
             views.extend(computed.map(|computed| self.quantity(computed)));
         }
-        for timer in &step.timers {
-            let label = self.words(&format!("plan-timer-{}", timer.kind.id()));
-            // A computed time is already among the quantities.
-            if !matches!(&timer.time.basis, Basis::Computed(kind) if step.quantities.contains(kind))
-            {
-                views.push(QuantityView {
-                    label,
-                    value: self.limit(&timer.time),
-                    why: Some(self.why_limit(&timer.time, plan)),
-                });
-            }
-        }
         views
+    }
+
+    fn timer(&self, plan: &WorkPlan, timer: &PlannedTimer, taken_up: &Action) -> TimerView {
+        let kind = timer.kind.id();
+        let started = taken_up.timers.iter().find(|started| started.kind == kind);
+        TimerView {
+            kind: kind.to_owned(),
+            label: self.words(&format!("plan-timer-{kind}")),
+            shown: self.limit(&timer.time),
+            seconds: timer.time.value.si,
+            started_at: started.map(|started| started.started_at.to_rfc3339()),
+            why: self.why_limit(&timer.time, plan),
+        }
     }
 
     pub(super) fn quantity_label(&self, kind: QuantityKind, part: Part) -> String {
@@ -297,7 +319,7 @@ impl Call {
         figure.text(self.wording.units)
     }
 
-    fn gate(&self, plan: &WorkPlan, gates: &[Gate]) -> Option<GateView> {
+    fn gate(&self, plan: &WorkPlan, gates: &[Gate], taken_up: &Action) -> Option<GateView> {
         let first = gates.first()?;
         let catalog = self.wording.catalog();
         let criterion = |gate: &Gate| {
@@ -319,14 +341,74 @@ impl Call {
             "step",
             self.words(&format!("plan-step-{}", back.id.as_str())),
         );
+        let criteria: Vec<CriterionView> = gates
+            .iter()
+            .map(|gate| self.criterion(plan, gate, taken_up))
+            .collect();
+        let passed = criteria.iter().map(|criterion| criterion.passed);
+        let verdict = if passed.clone().any(|passed| passed == Some(false)) {
+            "failed"
+        } else if passed.clone().all(|passed| passed == Some(true)) {
+            "passed"
+        } else {
+            "open"
+        };
         Some(GateView {
+            criteria,
+            verdict: verdict.to_owned(),
             pass: gates.iter().map(criterion).collect::<Vec<_>>().join(" "),
             otherwise: catalog.fill("plan-gate-back", &args),
             back_to: Some(back.id.as_str().to_owned()),
         })
     }
 
-    fn proof(&self, proof: &PlannedProof) -> ProofView {
+    /// One criterion with what was found. The number is judged as it was
+    /// written; what it is uncertain by is shown beside it, not counted in.
+    fn criterion(&self, plan: &WorkPlan, gate: &Gate, taken_up: &Action) -> CriterionView {
+        let limit = &gate.limit.value;
+        let looked = looked_id(gate.looked);
+        let units: Vec<Unit> = Unit::of(limit.dimension).collect();
+        let entry = taken_up.gates.iter().find(|entry| entry.looked == looked);
+        let found = entry.and_then(|entry| {
+            let unit = *units.iter().find(|unit| unit.symbol() == entry.unit)?;
+            Some((entry.value, unit))
+        });
+        let passed = found.map(|(value, unit)| {
+            // A hair of tolerance keeps the limit itself on the good side.
+            let hair = 1e-9 * limit.si.abs().max(1e-9);
+            match gate.rule {
+                Rule::AtMost => unit.to_si(value) <= limit.si + hair,
+                Rule::AtLeast => unit.to_si(value) >= limit.si - hair,
+            }
+        });
+        let own = limit.unit(self.wording.units);
+        let others = units.iter().copied().filter(|unit| *unit != own);
+        let offered = std::iter::once(own).chain(others);
+        CriterionView {
+            looked: looked.to_owned(),
+            label: self.words(&looked_key(gate.looked)),
+            rule: {
+                let rule = self.words(&format!("plan-rule-{}", gate.rule.id()));
+                format!("{rule} {}", self.limit(&gate.limit))
+            },
+            units: offered
+                .map(|unit| UnitView {
+                    symbol: unit.symbol().to_owned(),
+                    label: unit.display().to_owned(),
+                })
+                .collect(),
+            signed: match gate.looked {
+                Looked::Reading(point) => point.bounds().possible.0 < 0.0,
+                Looked::Observation(_) => false,
+            },
+            value: found.map(|(value, _)| value.to_string()),
+            unit: found.map_or(own, |(_, unit)| unit).symbol().to_owned(),
+            passed,
+            why: self.why_limit(&gate.limit, plan),
+        }
+    }
+
+    fn proof(&self, plan: &WorkPlan, proof: &PlannedProof) -> ProofView {
         let catalog = self.wording.catalog();
         let ends =
             [&proof.at_least, &proof.at_most].map(|end| end.as_ref().map(|end| self.limit(end)));
@@ -356,6 +438,9 @@ impl Call {
             expected,
             before: shown(Phase::Found),
             after: shown(Phase::Left),
+            why: (proof.at_least.as_ref())
+                .or(proof.at_most.as_ref())
+                .map(|end| self.why_limit(end, plan)),
         }
     }
 }

@@ -1,14 +1,20 @@
 //! Readings: entering, changing, showing.
 
-use super::types::{ChoiceView, PointView, ReadingEntry, ReadingView, VisitView};
+use super::types::{
+    ChoiceView, EarlierReading, FigureView, PointView, ReadingEntry, ReadingView, VisitView,
+};
 use super::{ApiError, Engine};
 use crate::records::{
     Instrument, OperatingMode, Phase, PlainMeasure, PointGroup, Reading, ReadingId, ReadingPoint,
 };
+use crate::store::VisitRecord;
 use crate::text::Args;
 use crate::units::{Dimension, Unit, format, parse};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
+
+/// Numbers a circuit can have.
+const CIRCUITS: std::ops::RangeInclusive<u32> = 1..=400;
 
 impl Engine {
     /// Keeps a reading, new or changed; it is kept when this returns.
@@ -29,10 +35,13 @@ impl Engine {
             })?,
             None => ReadingId(self.surroundings.new_id()),
         };
+        let before = self.record(visit)?;
         let now = self.surroundings.now();
         self.store
             .put_reading(visit_id, id, &reading, now)
             .map_err(|error| self.failed(&error))?;
+        let what = self.point_label(reading.point());
+        self.entered(what, before);
         self.visit(visit)
     }
 
@@ -45,10 +54,15 @@ impl Engine {
         let id = reading
             .parse::<ReadingId>()
             .map_err(|_| ApiError::new("not-found", &[("detail", reading)], self.wording))?;
+        let before = self.record(visit)?;
+        let mut readings = before.file.visit.readings.iter();
+        let removed = readings.find(|known| known.id == Some(id));
+        let what = removed.map(|known| self.point_label(known.point()));
         let now = self.surroundings.now();
         self.store
             .remove_reading(visit_id, id, now)
             .map_err(|error| self.failed(&error))?;
+        self.entered(what.unwrap_or_default(), before);
         self.visit(visit)
     }
 
@@ -91,8 +105,31 @@ impl Engine {
         }
         reading.phase =
             named::<Phase>(&entry.phase).ok_or_else(|| unknown("phase", &entry.phase))?;
-        reading.circuit = entry.circuit;
+        reading.circuit = self.circuit(entry)?;
+        // The technician's own instrument, where nothing is said of this reading.
+        if reading.accuracy().is_none() {
+            let instrument = reading.instrument_or_usual();
+            if let Some(own) = self.settings.accuracy(instrument, point.kind()) {
+                reading = reading.with_accuracy(own).map_err(refused)?;
+            }
+        }
         Ok(reading)
+    }
+
+    /// The number of the circuit; an empty field is none.
+    fn circuit(&self, entry: &ReadingEntry) -> Result<Option<u32>, ApiError> {
+        let text = entry.circuit.as_deref().unwrap_or_default().trim();
+        if text.is_empty() {
+            return Ok(None);
+        }
+        let number = text.parse::<u32>().ok();
+        let number = number.filter(|number| CIRCUITS.contains(number));
+        number.map(Some).ok_or_else(|| {
+            let first = CIRCUITS.start().to_string();
+            let last = CIRCUITS.end().to_string();
+            let context = [("found", text), ("first", &first), ("last", &last)];
+            ApiError::new("not-a-circuit", &context, self.wording)
+        })
     }
 
     pub(super) fn point_label(&self, point: ReadingPoint) -> String {
@@ -125,11 +162,59 @@ impl Engine {
                 let shown = format::plus_minus(value.value, 0.0, value.unit);
                 catalog.fill("unlikely-value", &Args::new().text("value", shown))
             }),
+            why: self.reading_why(reading),
         }
+    }
+
+    /// Whose word the uncertainty of a reading is.
+    fn reading_why(&self, reading: &Reading) -> FigureView {
+        let catalog = self.wording.catalog();
+        let instrument = reading.instrument_or_usual();
+        let label = catalog.text(&format!("instrument-{}", instrument.id()));
+        let (input, source) = if reading.accuracy().is_some() {
+            ("reading-accuracy-stated", "reading-by-statement")
+        } else {
+            ("reading-accuracy-usual", "reading-by-practice")
+        };
+        FigureView {
+            measured: Some(catalog.fill(
+                "figure-measured",
+                &Args::new().text("value", reading.text()),
+            )),
+            expected: None,
+            formula: catalog.text("reading-formula"),
+            inputs: vec![(catalog.text(input), label)],
+            source: catalog.text(source),
+        }
+    }
+
+    /// What was read at the same system on other visits, last first.
+    pub(super) fn earlier_readings(
+        &self,
+        record: &VisitRecord,
+    ) -> Result<Vec<EarlierReading>, ApiError> {
+        let earlier = self
+            .store
+            .earlier_readings(record.system_id, record.id)
+            .map_err(|error| self.failed(&error))?;
+        Ok(earlier
+            .iter()
+            .map(|(date, reading)| EarlierReading {
+                point: reading.point().id().to_owned(),
+                date: date.map(|date| date.to_string()),
+                shown: reading.text(),
+                phase: name(&reading.phase).unwrap_or_default(),
+                circuit: reading.circuit,
+            })
+            .collect())
     }
 
     pub(super) fn points(&self) -> Vec<PointView> {
         let catalog = self.wording.catalog();
+        let owned = |instrument: Instrument| {
+            let mut van = self.settings.instruments.iter();
+            van.any(|known| known.instrument == instrument)
+        };
         ReadingPoint::ALL
             .iter()
             .map(|point| {
@@ -146,13 +231,17 @@ impl Engine {
                     group_label: catalog.text(&format!("proof-{}", group_id(point.group()))),
                     units: self.units_offered(point.kind().dimension()),
                     instruments: std::iter::once(usual)
-                        .chain(others)
+                        // What is on the van comes before what is not.
+                        .chain(others.clone().filter(|other| owned(*other)))
+                        .chain(others.filter(|other| !owned(*other)))
                         .map(|instrument| choice("instrument", instrument.id()))
                         .collect(),
                     modes: ["idle", "pumps_only", "heating", "cooling"]
                         .map(|mode| choice("mode", mode))
                         .into(),
                     per_circuit: *point == ReadingPoint::CircuitReturn,
+                    signed: point.kind().dimension() == Dimension::Temperature
+                        || point.bounds().possible.0 < 0.0,
                 }
             })
             .collect()

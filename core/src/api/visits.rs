@@ -1,6 +1,6 @@
 //! Visits: listing, starting, opening, and changing their facts.
 
-use super::knowledge::knowledge;
+use super::knowledge::{answer_key, knowledge};
 use super::types::{FieldEntry, NewVisit, VisitLine, VisitView};
 use super::{Answer, ApiError, Call, Engine};
 use crate::records::field::{self, FieldGroup};
@@ -57,6 +57,7 @@ impl Engine {
         }
         record.file.visit.complaint = new.complaint.clone().filter(|text| !text.trim().is_empty());
         record.file.visit.date = Some(self.surroundings.today());
+        record.file.visit.technician = self.settings.technician.clone();
         self.keep(&record)?;
         self.view(&record)
     }
@@ -87,7 +88,8 @@ impl Engine {
 
     pub(super) fn call(&self, visit: &str) -> Result<Call, ApiError> {
         let record = self.record(visit)?;
-        Ok(Call::assess(
+        Ok(Call::assess_after(
+            self.learned_for(Some(record.id))?,
             &record.file,
             self.surroundings.today(),
             self.wording,
@@ -108,6 +110,7 @@ impl Engine {
     /// [`ApiError`]; the visit is unchanged.
     pub fn set_field(&mut self, visit: &str, entry: &FieldEntry) -> Result<VisitView, ApiError> {
         let mut record = self.record(visit)?;
+        let before = record.clone();
         let wrong = |error: &field::FieldError| ApiError::field(error, self.wording);
         let field = field::field(&entry.id)
             .ok_or_else(|| wrong(&field::FieldError::NoSuchField(entry.id.clone())))?;
@@ -138,6 +141,14 @@ impl Engine {
                 }),
         }
         .map_err(|error| self.failed(&error))?;
+        if record != before {
+            let label = format!("field-{}", field.id.replace('.', "-"));
+            let what = self.wording.catalog().text(&label);
+            match field.kind {
+                field::FieldKind::Text => self.written(what, before),
+                _ => self.entered(what, before),
+            }
+        }
         self.view(&record)
     }
 
@@ -168,10 +179,13 @@ impl Engine {
                 })?)
             }
         };
+        let before = self.record(visit)?;
         let now = self.surroundings.now();
         self.store
             .put_answer(id, finding, level, now)
             .map_err(|error| self.failed(&error))?;
+        let what = self.wording.catalog().text(&answer_key(finding));
+        self.entered(what, before);
         self.visit(visit)
     }
 
@@ -229,13 +243,18 @@ impl Engine {
             date: visit.date.map(|date| date.to_string()),
             complaint: visit.complaint.clone(),
             groups: self.field_groups(&record.file),
-            questions: self.questions(visit),
+            questions: self.question_groups(visit),
             readings: visit
                 .readings
                 .iter()
                 .map(|reading| self.reading_view(reading))
                 .collect(),
             points: self.points(),
+            earlier: self.earlier_readings(record)?,
+            undo: self.undo.last(record.id).map(str::to_owned),
+            similar: self
+                .similar_sites(record)
+                .map_err(|error| self.failed(&error))?,
         })
     }
 }

@@ -1,7 +1,7 @@
-//! Working a stored call out, and marking the work as it is done.
+//! Working a stored call out.
 
 use super::{Answer, ApiError, Call, Engine, Wording};
-use crate::records::Action;
+use crate::diagnosis::Learned;
 use crate::records::visit_file::VisitFile;
 use chrono::NaiveDate;
 
@@ -10,6 +10,7 @@ use chrono::NaiveDate;
 /// Working it out needs no store, so that entries made meanwhile do not wait.
 pub struct OpenCall {
     file: VisitFile,
+    learned: Learned,
     today: NaiveDate,
     wording: Wording,
 }
@@ -17,9 +18,11 @@ pub struct OpenCall {
 impl OpenCall {
     /// What the engine makes of it.
     pub fn answer(&self) -> Answer {
-        Call::assess(&self.file, self.today, self.wording)
-            .answer()
-            .clone()
+        self.assessed().answer().clone()
+    }
+
+    pub(super) fn assessed(&self) -> Call {
+        Call::assess_after(self.learned.clone(), &self.file, self.today, self.wording)
     }
 }
 
@@ -29,36 +32,12 @@ impl Engine {
     /// # Errors
     /// [`ApiError`].
     pub fn open_call(&self, visit: &str) -> Result<OpenCall, ApiError> {
+        let record = self.record(visit)?;
         Ok(OpenCall {
-            file: self.record(visit)?.file,
+            learned: self.learned_for(Some(record.id))?,
+            file: record.file,
             today: self.surroundings.today(),
             wording: self.wording,
         })
-    }
-
-    /// Marks a step of the work plan as done or not; it is kept when this
-    /// returns.
-    ///
-    /// # Errors
-    /// [`ApiError`]; the visit is unchanged.
-    pub fn mark_step(&mut self, visit: &str, step: &str, done: bool) -> Result<(), ApiError> {
-        let record = self.record(visit)?;
-        let mut actions = record.file.visit.actions;
-        match actions
-            .iter_mut()
-            .find(|action| action.step.as_deref() == Some(step))
-        {
-            Some(action) => action.done = done,
-            None => actions.push(Action {
-                step: Some(step.to_owned()),
-                text: None,
-                done,
-                duration: None,
-            }),
-        }
-        let now = self.surroundings.now();
-        self.store
-            .put_actions(record.id, &actions, now)
-            .map_err(|error| self.failed(&error))
     }
 }

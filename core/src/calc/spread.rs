@@ -69,7 +69,7 @@ fn plain(value: &Value, pointer: &str, found: &mut BTreeMap<String, f64>) {
             ) {
                 found.insert(pointer.to_owned(), number);
             }
-            for (name, inner) in map {
+            for (name, inner) in map.iter().filter(|(name, _)| *name != "accuracy") {
                 plain(inner, &format!("{pointer}/{name}"), found);
             }
         }

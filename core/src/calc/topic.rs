@@ -142,9 +142,11 @@ impl Entry {
         }
         let cited: Map<String, Value> = named
             .into_iter()
-            .map(|id| {
-                let citation = catalog.text(&format!("calc-source-{id}"));
-                (id, Value::String(citation))
+            .filter_map(|id| {
+                // A source that is no identifier is cited in full where it stands.
+                let key = format!("calc-source-{id}");
+                let citation = catalog.has(&key).then(|| catalog.text(&key))?;
+                Some((id, Value::String(citation)))
             })
             .collect();
         json!({

@@ -181,6 +181,36 @@ impl Observation {
     }
 }
 
+/// What somebody found out about a cause itself, by looking.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Found {
+    /// Whether the cause was there.
+    pub is_so: bool,
+    /// P(it is found to be so | it is so), and the same for not so: 1 if the
+    /// finding decides, less if it may be mistaken.
+    pub credibility: f64,
+}
+
+impl Found {
+    /// Found beyond doubt.
+    #[must_use]
+    pub fn certainly(is_so: bool) -> Self {
+        Self {
+            is_so,
+            credibility: 1.0,
+        }
+    }
+
+    /// The likelihood of what was found if the cause is not so, and if it is.
+    pub(super) fn weights(self) -> [f64; 2] {
+        if self.is_so {
+            [1.0 - self.credibility, self.credibility]
+        } else {
+            [self.credibility, 1.0 - self.credibility]
+        }
+    }
+}
+
 /// Everything known on a visit that the graph can use.
 #[derive(Debug, Clone, Default, PartialEq)]
 pub struct Case {
@@ -190,6 +220,10 @@ pub struct Case {
     pub facts: BTreeMap<FactId, bool>,
     /// Priors learned from own callbacks, in place of those of the graph.
     pub priors: BTreeMap<CauseId, f64>,
+    /// Causes that were found to be so or not so. This is evidence, not a
+    /// prior: a cause found beyond doubt has the probability 1 or 0. Finding a
+    /// cause outweighs a fact that would rule it out: then the record is wrong.
+    pub found: BTreeMap<CauseId, Found>,
 }
 
 #[cfg(test)]

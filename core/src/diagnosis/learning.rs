@@ -7,7 +7,12 @@
 //! Beta(weight * prior + confirmed, weight * (1 - prior) + callbacks - confirmed).
 //! Source: Gelman et al., Bayesian Data Analysis, section 2.4 (from memory).
 
+use std::collections::BTreeMap;
+
 use serde::Serialize;
+
+use super::graph::Graph;
+use super::id::CauseId;
 
 /// How many callbacks the shipped prior is worth (judgement).
 pub const PRIOR_WEIGHT: f64 = 50.0;
@@ -117,6 +122,61 @@ impl LearnedPrior {
     }
 }
 
+/// Confirmed causes of all callbacks that count.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub struct Learned {
+    callbacks: u32,
+    confirmed: BTreeMap<CauseId, u32>,
+}
+
+impl Learned {
+    /// Takes in the counts of some more callbacks. A cause is confirmed at most
+    /// once in each of them.
+    pub fn add(&mut self, callbacks: u32, confirmed: impl IntoIterator<Item = (CauseId, u32)>) {
+        self.callbacks = self.callbacks.saturating_add(callbacks);
+        for (cause, count) in confirmed {
+            let sum = self.confirmed.entry(cause).or_default();
+            *sum = sum.saturating_add(count.min(callbacks));
+        }
+    }
+
+    /// Callbacks in which any cause was confirmed.
+    #[must_use]
+    pub fn callbacks(&self) -> u32 {
+        self.callbacks
+    }
+
+    /// Callbacks in which this cause was.
+    #[must_use]
+    pub fn confirmed(&self, cause: &CauseId) -> u32 {
+        self.confirmed.get(cause).copied().unwrap_or(0)
+    }
+
+    /// What was learned about a cause with this shipped prior; none before the
+    /// first callback.
+    #[must_use]
+    pub fn of(&self, cause: &CauseId, prior: f64) -> Option<LearnedPrior> {
+        if self.callbacks == 0 {
+            return None;
+        }
+        let counts = Counts::new(self.confirmed(cause), self.callbacks).ok()?;
+        LearnedPrior::new(prior, PRIOR_WEIGHT, counts).ok()
+    }
+
+    /// The priors of all causes of a graph after learning, for
+    /// [`super::Case::priors`]; empty before the first callback.
+    #[must_use]
+    pub fn priors(&self, graph: &Graph) -> BTreeMap<CauseId, f64> {
+        let causes = graph.causes().iter();
+        causes
+            .filter_map(|cause| {
+                let learned = self.of(&cause.id, cause.prior)?;
+                Some((cause.id.clone(), learned.mean()))
+            })
+            .collect()
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -127,6 +187,20 @@ mod tests {
         let learned = LearnedPrior::new(0.1, 10.0, counts).expect("valid");
         // (10 * 0.1 + 5) / (10 + 10)
         assert!((learned.mean() - 0.3).abs() < 1e-15);
+    }
+
+    #[test]
+    fn counts_of_several_devices_add_up() {
+        let air = CauseId::new("air");
+        let mut learned = Learned::default();
+        assert!(learned.of(&air, 0.1).is_none());
+        learned.add(6, [(air.clone(), 2)]);
+        learned.add(4, [(air.clone(), 3), (CauseId::new("leak"), 1)]);
+        let after = learned.of(&air, 0.1).expect("learned");
+        // (50 * 0.1 + 5) / (50 + 10)
+        assert!((after.mean() - 10.0 / 60.0).abs() < 1e-15);
+        let never = learned.of(&CauseId::new("charge"), 0.3).expect("learned");
+        assert!((never.mean() - 15.0 / 60.0).abs() < 1e-15);
     }
 
     #[test]

@@ -15,8 +15,8 @@ pub use answer::{
     Explanations, Health, Means, NextStep, Obstacle, Outcome, Policy, RankedCause, Trace,
     TraceStep, Unexplained, Verdict, diagnose,
 };
-pub use evidence::{Case, Likelihood, LikelihoodError, Observation, ReadWith};
-pub use export::to_bif;
+pub use evidence::{Case, Found, Likelihood, LikelihoodError, Observation, ReadWith};
+pub use export::{to_bif, to_xmlbif};
 pub use graph::{
     Cause, CauseIx, CauseKind, Caution, Check, ContextShift, EvidenceKind, Finding, FindingIx,
     Graph, Level, Licence, Link, Mechanism, MechanismIx, Parent, Procedure, Push, Scale, Source,
@@ -27,4 +27,4 @@ pub use id::{
     SourceId, StepId, ToolId,
 };
 pub use inference::{CaseError, Inference};
-pub use learning::{Counts, LearnedPrior, LearningError, PRIOR_WEIGHT};
+pub use learning::{Counts, Learned, LearnedPrior, LearningError, PRIOR_WEIGHT};

@@ -7,7 +7,7 @@ use super::facts::facts;
 use super::levels::with_slip;
 use super::season::{Season, SeasonBasis};
 use crate::diagnosis::{
-    Case, CauseId, CauseKind, EvidenceKind, Finding, Graph, Level, Likelihood, Observation,
+    Case, CauseId, CauseKind, EvidenceKind, Finding, Found, Graph, Level, Likelihood, Observation,
     ReadWith,
 };
 use crate::model::LoopModel;
@@ -119,7 +119,7 @@ pub fn gather(file: &VisitFile, model: &LoopModel, graph: &Graph, today: NaiveDa
     }
     let mut unused = unused_readings(&call, &used, &asked);
     answers(file, graph, &mut observations, &mut unused);
-    let priors = verdicts(file, graph, &mut unused);
+    let found = verdicts(file, graph, &mut unused);
     let known = graph.facts().iter().collect::<BTreeSet<_>>();
     let facts = facts(file, model, today)
         .into_iter()
@@ -129,7 +129,8 @@ pub fn gather(file: &VisitFile, model: &LoopModel, graph: &Graph, today: NaiveDa
         case: Case {
             observations,
             facts,
-            priors,
+            priors: BTreeMap::new(),
+            found,
         },
         explained,
         unused,
@@ -228,14 +229,10 @@ fn answers(
 /// How often a level called without a number is the true one. Judgement.
 const BY_EYE: f64 = 0.85;
 
-/// What a check that decides a cause leaves of doubt. Judgement.
-pub const VERDICT_DOUBT: f64 = 1e-3;
-
-/// A cause found true or false by a check that decides it takes the place of
-/// its prior: what is left is the doubt in the check. The facts of the graph
-/// may still shift its odds a little.
-fn verdicts(file: &VisitFile, graph: &Graph, unused: &mut Vec<Unused>) -> BTreeMap<CauseId, f64> {
-    let mut priors = BTreeMap::new();
+/// A cause that somebody found to be so, or not so, is so or not so: what the
+/// technician put on record by looking outweighs what readings suggest.
+fn verdicts(file: &VisitFile, graph: &Graph, unused: &mut Vec<Unused>) -> BTreeMap<CauseId, Found> {
+    let mut found = BTreeMap::new();
     for verdict in &file.visit.verdicts {
         let cause = CauseId::new(&verdict.cause);
         if graph.find_cause(&cause).is_none() {
@@ -245,14 +242,9 @@ fn verdicts(file: &VisitFile, graph: &Graph, unused: &mut Vec<Unused>) -> BTreeM
             });
             continue;
         }
-        let prior = if verdict.confirmed {
-            1.0 - VERDICT_DOUBT
-        } else {
-            VERDICT_DOUBT
-        };
-        priors.insert(cause, prior);
+        found.insert(cause, Found::certainly(verdict.confirmed));
     }
-    priors
+    found
 }
 
 fn unused_readings(

@@ -11,14 +11,7 @@ use crate::records::{OperatingMode, ReadingPoint};
 use crate::units::Duration;
 use std::collections::BTreeMap;
 
-/// The text of one file, with its name for messages.
-#[derive(Copy, Clone, Debug)]
-pub struct SourceText<'a> {
-    /// File name.
-    pub name: &'a str,
-    /// What is in it.
-    pub text: &'a str,
-}
+pub use crate::authored::SourceText;
 
 /// Where a number comes from.
 #[derive(Clone, PartialEq, Eq, Debug)]

@@ -2,7 +2,7 @@
 
 use super::Reading;
 use crate::units::{Duration, GaugePressure, Length, Measure, Temperature};
-use chrono::NaiveDate;
+use chrono::{DateTime, NaiveDate, Utc};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -106,8 +106,8 @@ pub struct Verdict {
     pub by_check: Option<String>,
 }
 
-/// Something that was done.
-#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+/// Something that was done, or a step of the plan that was taken up.
+#[derive(Clone, PartialEq, Debug, Default, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Action {
     /// Identifier of the plan step, when it was one.
@@ -121,6 +121,43 @@ pub struct Action {
     /// How long it took.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub duration: Option<Measure<Duration>>,
+    /// Why it was left out, when it was.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub skipped: Option<String>,
+    /// Parts and materials used.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub parts: Option<String>,
+    /// Identifiers of the cautions that were acknowledged.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub acknowledged: Vec<String>,
+    /// Timers that were started, with the moment of their start.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub timers: Vec<StartedTimer>,
+    /// What was found at the gate of the step.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub gates: Vec<GateEntry>,
+}
+
+/// A timer that was started.
+#[derive(Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct StartedTimer {
+    /// What it runs for.
+    pub kind: String,
+    /// When it was started.
+    pub started_at: DateTime<Utc>,
+}
+
+/// What was found at a gate: the number and its unit, as written.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct GateEntry {
+    /// Identifier of the point or observation that was looked at.
+    pub looked: String,
+    /// The number.
+    pub value: f64,
+    /// Symbol of its unit.
+    pub unit: String,
 }
 
 /// How a visit ended.

@@ -74,7 +74,7 @@ impl Backups {
                 })
             })
             .collect();
-        found.sort_by(|a, b| b.number.cmp(&a.number));
+        found.sort_by_key(|backup| std::cmp::Reverse(backup.number));
         found
     }
 

@@ -7,11 +7,15 @@
 mod attachments;
 pub mod backup;
 mod error;
+mod learning;
 mod row;
+mod settings;
 mod sites;
 mod visits;
 
 pub use error::StoreError;
+pub use learning::Confirmed;
+pub use sites::SiteVisited;
 pub use visits::{VisitRecord, VisitSummary};
 
 use chrono::{DateTime, Utc};
@@ -25,6 +29,8 @@ use std::time::Duration;
 const MIGRATIONS: &[&str] = &[
     include_str!("../../data/schema/0001_records.sql"),
     include_str!("../../data/schema/0002_attachments.sql"),
+    include_str!("../../data/schema/0003_settings.sql"),
+    include_str!("../../data/schema/0005_learning.sql"),
 ];
 
 /// How long a call waits for another process that holds the database.

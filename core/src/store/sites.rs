@@ -2,10 +2,25 @@
 
 use super::row::{document, measure, to_document};
 use super::{Store, StoreError, stamp};
-use crate::records::{Commissioning, Site, SiteId, System, SystemId};
+use crate::records::{Commissioning, Site, SiteId, System, SystemId, VisitId};
 use crate::units::{Dimension, Measure};
-use chrono::{DateTime, Utc};
+use chrono::{DateTime, NaiveDate, Utc};
 use rusqlite::{Connection, OptionalExtension, params};
+
+/// A site with its last visit.
+#[derive(Clone, PartialEq, Debug)]
+pub struct SiteVisited {
+    /// Identifier of the site.
+    pub id: SiteId,
+    /// Its name.
+    pub name: String,
+    /// Its address.
+    pub address: Option<String>,
+    /// The visit that was started last.
+    pub last_visit: VisitId,
+    /// Day of that visit.
+    pub last_date: Option<NaiveDate>,
+}
 
 impl Store {
     /// Keeps a site, new or changed.
@@ -40,6 +55,37 @@ impl Store {
                 Ok((SiteId(id), self.site(SiteId(id))?))
             })
             .collect()
+    }
+
+    /// Every site that was visited, with its last visit.
+    ///
+    /// # Errors
+    /// [`StoreError`].
+    pub fn sites_visited(&self) -> Result<Vec<SiteVisited>, StoreError> {
+        // With max(), SQLite takes the other columns from the row that holds it.
+        let mut statement = self.connection.prepare_cached(
+            "SELECT site.id, site.name, site.address, visit.id, visit.date, \
+             max(visit.started_at) FROM visit \
+             JOIN system ON system.id = visit.system_id JOIN site ON site.id = system.site_id \
+             GROUP BY site.id ORDER BY site.name COLLATE NOCASE, site.id",
+        )?;
+        let mut rows = statement.query([])?;
+        let mut sites = Vec::new();
+        while let Some(row) = rows.next()? {
+            let id: String = row.get(0)?;
+            let visit: String = row.get(3)?;
+            let date: Option<String> = row.get(4)?;
+            sites.push(SiteVisited {
+                id: SiteId(super::visits::parse_id("site", &id)?),
+                name: row.get(1)?,
+                address: row.get(2)?,
+                last_visit: VisitId(super::visits::parse_id("visit", &visit)?),
+                last_date: date
+                    .map(|text| super::row::named("visit", &visit, &text))
+                    .transpose()?,
+            });
+        }
+        Ok(sites)
     }
 
     /// Keeps a system, new or changed.

@@ -151,6 +151,59 @@ impl Store {
         Ok(summaries)
     }
 
+    /// Readings of other visits at a system, last first, each with the day of
+    /// its visit.
+    ///
+    /// # Errors
+    /// [`StoreError`].
+    pub fn earlier_readings(
+        &self,
+        system: SystemId,
+        except: VisitId,
+    ) -> Result<Vec<(Option<NaiveDate>, Reading)>, StoreError> {
+        let sql = format!(
+            "SELECT {READING_COLUMNS}, (SELECT date FROM visit WHERE visit.id = visit_id) AS visited_on \
+             FROM reading WHERE visit_id IN \
+             (SELECT visit.id FROM visit WHERE system_id = ?1 AND visit.id <> ?2) \
+             ORDER BY rowid DESC"
+        );
+        let mut statement = self.connection.prepare_cached(&sql)?;
+        let mut rows = statement.query([system.to_string(), except.to_string()])?;
+        let mut readings = Vec::new();
+        while let Some(row) = rows.next()? {
+            let date: Option<String> = row.get("visited_on")?;
+            let date = date.map(|text| named("visit", "date", &text)).transpose()?;
+            readings.push((date, reading(row)?));
+        }
+        Ok(readings)
+    }
+
+    /// Moves a visit to another system. Its own system and site go when no other
+    /// visit is at them.
+    ///
+    /// # Errors
+    /// [`StoreError`].
+    pub fn move_visit(
+        &mut self,
+        record: &VisitRecord,
+        to: SystemId,
+        now: DateTime<Utc>,
+    ) -> Result<(), StoreError> {
+        let [from, site] = [record.system_id.to_string(), record.site_id.to_string()];
+        self.change(record.id, now, |connection| {
+            let sql = "UPDATE visit SET system_id = ?2 WHERE id = ?1";
+            connection.execute(sql, params![record.id.to_string(), to.to_string()])?;
+            let unused = "?1 NOT IN (SELECT system_id FROM visit)";
+            for table in ["commissioning WHERE system_id", "system WHERE id"] {
+                let sql = format!("DELETE FROM {table} = ?1 AND {unused}");
+                connection.execute(&sql, [&from])?;
+            }
+            let sql = "DELETE FROM site WHERE id = ?1 AND ?1 NOT IN (SELECT site_id FROM system)";
+            connection.execute(sql, [&site])?;
+            Ok(())
+        })
+    }
+
     /// Keeps the plain facts of a visit: date, technician, complaint, means,
     /// outcome, notes. What is kept singly (answers, readings, ...) stays.
     ///

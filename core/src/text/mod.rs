@@ -5,8 +5,10 @@
 //! [`Language`]; tests hold every language to the messages, variables and numbers
 //! of the English one.
 
+mod likeness;
 mod nearness;
 
+pub use likeness::alike;
 pub use nearness::distance;
 
 use fluent_bundle::concurrent::FluentBundle;
@@ -46,6 +48,7 @@ macro_rules! catalogs {
 }
 
 catalogs!(
+    "app",
     "assessment",
     "calc",
     "evidence",

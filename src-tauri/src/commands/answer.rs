@@ -1,6 +1,7 @@
 //! What the engine makes of a visit.
 
 use returnline_core::api::Answer as CallAnswer;
+use returnline_core::api::types::{PicturesView, StepChange};
 use tauri::State;
 
 use super::Answer;
@@ -14,14 +15,21 @@ pub fn answer_call(shell: State<'_, Shell>, visit: &str) -> Answer<CallAnswer> {
     Ok(call.answer())
 }
 
-/// Marks a step of the work plan as done or not.
+/// Changes what is known of a step of the work plan.
 #[tauri::command(async)]
-pub fn mark_step(
+pub fn change_step(
     shell: State<'_, Shell>,
     visit: &str,
     step: &str,
-    done: bool,
+    change: StepChange,
 ) -> Answer<CallAnswer> {
-    shell.engine().mark_step(visit, step, done)?;
+    shell.engine().change_step(visit, step, &change)?;
     answer_call(shell, visit)
+}
+
+/// The drawing of the system and the charts.
+#[tauri::command(async)]
+pub fn pictures(shell: State<'_, Shell>, visit: &str) -> Answer<PicturesView> {
+    let call = shell.engine().open_call(visit)?;
+    Ok(call.pictures())
 }

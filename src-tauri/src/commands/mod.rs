@@ -9,6 +9,8 @@ pub mod attachments;
 pub mod backups;
 pub mod readings;
 pub mod report;
+pub mod settings;
+pub mod systems;
 pub mod visits;
 
 use returnline_core::api::ApiError;

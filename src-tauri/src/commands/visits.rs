@@ -40,3 +40,9 @@ pub fn set_answer(
 ) -> Answer<VisitView> {
     shell.engine().set_answer(visit, finding, answer)
 }
+
+/// Takes the last entry of a visit back.
+#[tauri::command(async)]
+pub fn undo_last(shell: State<'_, Shell>, visit: &str) -> Answer<VisitView> {
+    shell.engine().undo_last(visit)
+}

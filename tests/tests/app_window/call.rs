@@ -136,6 +136,9 @@ async fn a_call_without_records_gets_its_causes_and_its_report() {
             "{words:?} is not in the report:\n{report}"
         );
     }
+    window.tap("[data-test=open-report]").await;
+    let shown = window.shown().await;
+    assert!(shown.ends_with("Barn report.pdf"), "{shown:?} was shown");
     window.close().await;
 }
 

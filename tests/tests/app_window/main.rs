@@ -4,6 +4,7 @@
 
 mod call;
 mod window;
+mod work;
 
 use window::Window;
 

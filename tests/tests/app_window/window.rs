@@ -45,6 +45,8 @@ impl Window {
     /// Opens the app on what an earlier window left.
     pub async fn open_on(data: TempDir) -> Self {
         let app = app();
+        let shown = data.path().join("shown");
+        let bin = viewer(data.path(), &shown);
         let (screen, display) = screen(data.path());
         let port = free_port();
         let driver = Group::start(
@@ -57,6 +59,7 @@ impl Window {
                 .env("XDG_DATA_HOME", data.path().join("xdg"))
                 .env("XDG_CACHE_HOME", data.path().join("cache"))
                 .env("XDG_CONFIG_HOME", data.path().join("config"))
+                .env("PATH", bin)
                 .env_remove("WAYLAND_DISPLAY"),
             &data.path().join("driver.log"),
         );
@@ -148,6 +151,53 @@ impl Window {
     pub async fn count(&self, css: &str) -> usize {
         let all = self.client.find_all(Locator::Css(css)).await;
         all.expect("the page answers").len()
+    }
+
+    /// Waits until there are so many elements that `css` names.
+    pub async fn wait_for_count(&self, css: &str, count: usize) {
+        let started = Instant::now();
+        while self.count(css).await != count {
+            assert!(
+                started.elapsed() < PATIENCE,
+                "{css} does not become {count} in number"
+            );
+            tokio::time::sleep(Duration::from_millis(50)).await;
+        }
+    }
+
+    /// Waits until this stands in the field that `css` names.
+    pub async fn wait_for_value(&self, css: &str, value: &str) {
+        let started = Instant::now();
+        while self.value(css).await != value {
+            assert!(
+                started.elapsed() < PATIENCE,
+                "{css} does not become {value:?}"
+            );
+            tokio::time::sleep(Duration::from_millis(50)).await;
+        }
+    }
+
+    /// An attribute of each element that `css` names.
+    pub async fn attributes(&self, css: &str, name: &str) -> Vec<String> {
+        let all = self.client.find_all(Locator::Css(css)).await;
+        let mut values = Vec::new();
+        for element in all.expect("the page answers") {
+            values.extend(element.attr(name).await.expect("the page answers"));
+        }
+        values
+    }
+
+    /// What the system's viewer was asked to show, once it was.
+    pub async fn shown(&self) -> String {
+        let file = self.data.path().join("shown");
+        let started = Instant::now();
+        loop {
+            match std::fs::read_to_string(&file) {
+                Ok(text) if !text.trim().is_empty() => return text.trim().to_owned(),
+                _ => assert!(started.elapsed() < PATIENCE, "nothing was shown"),
+            }
+            tokio::time::sleep(Duration::from_millis(50)).await;
+        }
     }
 
     /// An attribute of what `css` names.
@@ -291,6 +341,22 @@ impl Drop for Group {
         let _ = Command::new("kill").args(["-KILL", "--", &group]).status();
         let _ = self.0.wait();
     }
+}
+
+/// Stands in for the system's viewer: notes what it was asked to show. Answers
+/// the search path on which it comes first.
+fn viewer(folder: &Path, shown: &Path) -> std::ffi::OsString {
+    let bin = folder.join("bin");
+    std::fs::create_dir_all(&bin).expect("a folder for the viewer");
+    let script = bin.join("xdg-open");
+    let text = format!("#!/bin/sh\necho \"$1\" > '{}'\n", shown.display());
+    std::fs::write(&script, text).expect("the viewer is written");
+    let may_run = std::os::unix::fs::PermissionsExt::from_mode(0o755);
+    std::fs::set_permissions(&script, may_run).expect("the viewer may run");
+    let mut path = bin.into_os_string();
+    path.push(":");
+    path.push(env::var_os("PATH").unwrap_or_default());
+    path
 }
 
 /// Starts a display of its own and says its name.

@@ -38,6 +38,10 @@ reasons: Array<ReasonView>,
  */
 context: Array<string>, 
 /**
+ * What would change the mind about it.
+ */
+turns: Array<string>, 
+/**
  * Whether there is a work plan for it.
  */
 has_plan: boolean, };

@@ -15,4 +15,8 @@ text: string,
 /**
  * Whether it has to be acknowledged.
  */
-acknowledge: boolean, };
+acknowledge: boolean, 
+/**
+ * Whether it was.
+ */
+acknowledged: boolean, };

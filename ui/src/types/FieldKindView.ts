@@ -9,7 +9,11 @@ export type FieldKindView = { "kind": "text" } | { "kind": "flag" } | { "kind": 
 /**
  * Units offered, the usual one first.
  */
-units: Array<UnitView>, } | { "kind": "choice", 
+units: Array<UnitView>, 
+/**
+ * Whether it can be below zero.
+ */
+signed: boolean, } | { "kind": "choice", 
 /**
  * The choices.
  */

@@ -37,4 +37,8 @@ modes: Array<ChoiceView>,
 /**
  * Whether the reading belongs to one circuit.
  */
-per_circuit: boolean, };
+per_circuit: boolean, 
+/**
+ * Whether it can be below zero.
+ */
+signed: boolean, };

@@ -37,6 +37,6 @@ mode: string | null,
  */
 phase: string, 
 /**
- * Which circuit, from 1.
+ * Which circuit, from 1, as typed.
  */
-circuit: number | null, };
+circuit: string | null, };

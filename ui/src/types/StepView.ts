@@ -2,6 +2,7 @@
 import type { CautionView } from "./CautionView";
 import type { GateView } from "./GateView";
 import type { QuantityView } from "./QuantityView";
+import type { TimerView } from "./TimerView";
 
 /**
  * One step.
@@ -32,10 +33,22 @@ quantities: Array<QuantityView>,
  */
 gate: GateView | null, 
 /**
- * Seconds that a timer runs, if the step has one.
+ * Its timers.
  */
-timer_seconds: number | null, 
+timers: Array<TimerView>, 
 /**
  * Whether it has been done.
  */
-done: boolean | null, };
+done: boolean | null, 
+/**
+ * Why it was left out, when it was.
+ */
+skipped: string | null, 
+/**
+ * Minutes it took, as written.
+ */
+minutes: string | null, 
+/**
+ * Parts and materials used at it.
+ */
+parts: string | null, };

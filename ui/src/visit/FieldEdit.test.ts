@@ -12,7 +12,7 @@ afterEach(() => clearMocks());
 const length = field("ground.length", "500", {
   label: "Length",
   unit: "ft",
-  kind: { kind: "measure", units: ["ft", "m"].map((symbol) => ({ symbol, label: symbol })) },
+  kind: { kind: "measure", signed: false, units: ["ft", "m"].map((symbol) => ({ symbol, label: symbol })) },
 });
 
 it("sends a fact as typed and hands on the visit that comes back", async () => {

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 
-import { field, question, reading, visit } from "./sample";
+import { asked, field, reading, visit } from "./sample";
 import { begun } from "./begun";
 
 it("a fresh visit has begun nothing, though its day is filled in", () => {
@@ -17,7 +17,7 @@ it("each kind of entry begins its own step", () => {
   const group = (id: string) => ({ groups: [{ id, label: id, fields: [field("a", "1")] }] });
   expect(steps(group("site"))).toEqual(["call"]);
   expect(steps(group("ground"))).toEqual(["system"]);
-  expect(steps({ questions: [question("gurgling", "symptom", "no")] })).toEqual(["call"]);
-  expect(steps({ questions: [question("bubbles", "observation", "yes")] })).toEqual(["readings"]);
+  expect(steps({ questions: [asked("gurgling", "symptom", "no")] })).toEqual(["call"]);
+  expect(steps({ questions: [asked("bubbles", "observation", "yes")] })).toEqual(["readings"]);
   expect(steps({ readings: [reading("static_pressure")] })).toEqual(["readings"]);
 });

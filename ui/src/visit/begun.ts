@@ -2,6 +2,7 @@
 import type { Step } from "../route";
 import type { FieldView } from "../types/FieldView";
 import type { VisitView } from "../types/VisitView";
+import { answeredIn, questionsOf } from "./contents";
 
 /** Groups of facts that are asked for on the first step. */
 export const CALL_GROUPS: ReadonlySet<string> = new Set(["site", "visit"]);
@@ -20,7 +21,7 @@ export function begun(visit: VisitView): Set<Step> {
       .filter((group) => CALL_GROUPS.has(group.id) === call)
       .some((group) => group.fields.some(isEntered));
   const answered = (sort: string): boolean =>
-    visit.questions.some((question) => question.sort === sort && question.answer !== null);
+    questionsOf(visit, sort).some((group) => answeredIn(group) > 0);
 
   if (entered(true) || answered("symptom")) steps.add("call");
   if (entered(false)) steps.add("system");

@@ -2,6 +2,7 @@
 import type { FieldGroupView } from "../types/FieldGroupView";
 import type { FieldView } from "../types/FieldView";
 import type { PointView } from "../types/PointView";
+import type { QuestionGroupView } from "../types/QuestionGroupView";
 import type { QuestionView } from "../types/QuestionView";
 import type { ReadingView } from "../types/ReadingView";
 import type { VisitView } from "../types/VisitView";
@@ -25,8 +26,17 @@ export function countKnown(group: FieldGroupView): { known: number; all: number 
   };
 }
 
-export function questionsOf(visit: VisitView, sort: string): QuestionView[] {
-  return visit.questions.filter((question) => question.sort === sort);
+export function questionsOf(visit: VisitView, sort: string): QuestionGroupView[] {
+  return visit.questions.filter((group) => group.sort === sort);
+}
+
+/** Every question, whatever its group. */
+export function allQuestions(visit: VisitView): QuestionView[] {
+  return visit.questions.flatMap((group) => group.questions);
+}
+
+export function answeredIn(group: QuestionGroupView): number {
+  return group.questions.filter((question) => question.answer !== null).length;
 }
 
 export function pointOf(visit: VisitView, id: string): PointView | undefined {

@@ -1,6 +1,7 @@
 /** Small invented visits for tests. */
 import type { FieldView } from "../types/FieldView";
 import type { PointView } from "../types/PointView";
+import type { QuestionGroupView } from "../types/QuestionGroupView";
 import type { QuestionView } from "../types/QuestionView";
 import type { ReadingView } from "../types/ReadingView";
 import type { VisitView } from "../types/VisitView";
@@ -14,6 +15,11 @@ export function question(finding: string, sort: string, answer: string | null = 
   return { finding, label: finding, sort, answers, answer };
 }
 
+/** One question in a group of its own. */
+export function asked(finding: string, sort: string, answer: string | null = null): QuestionGroupView {
+  return { id: `${sort}-${finding}`, label: sort, sort, open: true, questions: [question(finding, sort, answer)] };
+}
+
 export function point(id: string, extra: Partial<PointView> = {}): PointView {
   return {
     id,
@@ -24,6 +30,7 @@ export function point(id: string, extra: Partial<PointView> = {}): PointView {
     instruments: [{ value: "dial_gauge", label: "dial gauge" }],
     modes: [{ value: "idle", label: "at rest" }],
     per_circuit: false,
+    signed: false,
     ...extra,
   };
 }
@@ -43,6 +50,7 @@ export function reading(at: string, extra: Partial<ReadingView> = {}): ReadingVi
     phase: "found",
     circuit: null,
     warning: null,
+    why: { measured: null, expected: null, formula: "as read", inputs: [], source: "practice" },
     ...extra,
   };
 }
@@ -57,6 +65,9 @@ export function visit(extra: Partial<VisitView> = {}): VisitView {
     questions: [],
     readings: [],
     points: [],
+    earlier: [],
+    undo: null,
+    similar: [],
     ...extra,
   };
 }

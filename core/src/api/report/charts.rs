@@ -15,33 +15,44 @@ use crate::units::{Dimension, Length, Number, Quantity, VolumeFlow};
 use std::sync::Arc;
 
 /// Width of a chart, points: the text width of the narrower paper.
-const WIDTH: f32 = 460.0;
+pub(super) const WIDTH: f32 = 460.0;
 /// Causes in the chart.
 const CAUSES: usize = 6;
 /// Points of a curve.
 const POINTS: u8 = 24;
 
 impl Call {
-    pub(super) fn charts(&self, view: &AssessmentView, plan: Option<&WorkPlan>) -> Vec<ChartPart> {
+    /// The charts of a call, so many points wide.
+    pub(in crate::api) fn charts(
+        &self,
+        view: &AssessmentView,
+        plan: Option<&WorkPlan>,
+        width: f32,
+    ) -> Vec<ChartPart> {
         let Ok(mut set) = Typesetter::new() else {
             return Vec::new();
         };
         let season = self.season(plan);
         let season = season.and_then(|season| {
-            self.season_chart(&season, "service-chart-season-words", (WIDTH, 150.0))
+            self.season_chart(&season, "service-chart-season-words", (width, 150.0))
         });
         [
-            self.cause_chart(view, &mut set),
+            self.cause_chart(view, width, &mut set),
             season,
-            plan.and_then(|plan| self.velocity_chart(plan, &mut set)),
-            self.pump_chart(&mut set),
+            plan.and_then(|plan| self.velocity_chart(plan, width, &mut set)),
+            self.pump_chart(width, &mut set),
         ]
         .into_iter()
         .flatten()
         .collect()
     }
 
-    fn cause_chart(&self, view: &AssessmentView, set: &mut Typesetter) -> Option<ChartPart> {
+    fn cause_chart(
+        &self,
+        view: &AssessmentView,
+        width: f32,
+        set: &mut Typesetter,
+    ) -> Option<ChartPart> {
         if view.causes.is_empty() {
             return None;
         }
@@ -55,7 +66,7 @@ impl Call {
             strong: index == 0,
         });
         let chart = BarChart {
-            width: WIDTH,
+            width,
             description: title.clone(),
             bars: bars.collect(),
             full: Some(1.0),
@@ -68,7 +79,12 @@ impl Call {
     }
 
     /// Velocity the cart reaches in each part, against the one that is needed.
-    fn velocity_chart(&self, plan: &WorkPlan, set: &mut Typesetter) -> Option<ChartPart> {
+    fn velocity_chart(
+        &self,
+        plan: &WorkPlan,
+        width: f32,
+        set: &mut Typesetter,
+    ) -> Option<ChartPart> {
         let units = self.wording.units;
         let needed = Figure::exact(PurgeRules::default().velocity);
         let reached: Vec<_> = plan.sheet.all(QuantityKind::CartVelocity).collect();
@@ -107,7 +123,7 @@ impl Call {
             .map(|(label, _, text)| format!("{label}: {text}"))
             .collect();
         let chart = BarChart {
-            width: WIDTH,
+            width,
             description: title.clone(),
             bars,
             full: None,
@@ -124,7 +140,7 @@ impl Call {
     }
 
     /// The circulators' curve with the loop's curve through the flow read.
-    fn pump_chart(&self, set: &mut Typesetter) -> Option<ChartPart> {
+    fn pump_chart(&self, width: f32, set: &mut Typesetter) -> Option<ChartPart> {
         let pumps = Pumps::of(self)?;
         let units = self.wording.units;
         let [flow_unit, head_unit] =
@@ -168,7 +184,7 @@ impl Call {
         let title = self.say("service-chart-pump");
         let axis = |key: &str, unit: &str| self.fill(key, &[("unit", unit)]);
         let chart = LineChart {
-            width: WIDTH,
+            width,
             height: 200.0,
             description: title.clone(),
             x_label: axis("service-chart-flow", flow_unit.display()),

@@ -221,7 +221,9 @@ impl Engine {
         }
         let record = self.record(visit)?;
         let today = self.surroundings.today();
-        Ok((Call::assess(&record.file, today, wording), reader))
+        let learned = self.learned_for(Some(record.id))?;
+        let call = Call::assess_after(learned, &record.file, today, wording);
+        Ok((call, reader))
     }
 
     /// What the store adds to a report.
@@ -234,7 +236,8 @@ impl Engine {
         let id = self.visit_id(visit)?;
         let page = match request.paper.as_deref() {
             Some("a4") => PageSize::A4,
-            _ => PageSize::Letter,
+            Some(_) => PageSize::Letter,
+            None => self.page(),
         };
         let next_visit = match request.next_visit.as_deref().filter(|day| !day.is_empty()) {
             None => None,
@@ -251,7 +254,20 @@ impl Engine {
                 .signatures(id)
                 .map_err(|error| self.failed(&error))?,
             next_visit,
+            issuer: self.issuer()?,
             ..Issue::new(self.surroundings.here(), page)
+        })
+    }
+
+    /// The company, as the settings have it.
+    fn issuer(&self) -> Result<Issuer, ApiError> {
+        let logo = self.store.logo().map_err(|error| self.failed(&error))?;
+        // A logo that cannot be read any more is left out; the report matters more.
+        let logo = logo.and_then(|png| photo::Photo::from_bytes(&png).ok());
+        Ok(Issuer {
+            company: self.settings.company.clone(),
+            phone: self.settings.phone.clone(),
+            logo: logo.map(Arc::new),
         })
     }
 

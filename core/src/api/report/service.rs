@@ -59,7 +59,7 @@ impl Call {
             remarks: of_plan(|plan| &plan.remarks),
             used: self.used(plan),
             proof: plan.map(proof_lines).unwrap_or_default(),
-            charts: self.charts(view, worked.as_ref()),
+            charts: self.charts(view, worked.as_ref(), super::charts::WIDTH),
             photos: issue.photos.clone(),
             recommendations: self.recommendations(view, plan, worked.as_ref(), issue),
             notes: self.file.visit.notes.clone(),

@@ -49,6 +49,8 @@ pub struct CauseView {
     pub reasons: Vec<ReasonView>,
     /// What is known of system and commissioning that raises or lowers it.
     pub context: Vec<String>,
+    /// What would change the mind about it.
+    pub turns: Vec<String>,
     /// Whether there is a work plan for it.
     pub has_plan: bool,
 }

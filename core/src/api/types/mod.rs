@@ -3,11 +3,17 @@
 mod assessment;
 mod attachment;
 mod backup;
+mod learned;
+mod picture;
 mod plan;
 mod records;
+mod settings;
 
 pub use assessment::*;
 pub use attachment::*;
 pub use backup::*;
+pub use learned::*;
+pub use picture::*;
 pub use plan::*;
 pub use records::*;
+pub use settings::*;

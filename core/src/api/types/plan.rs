@@ -1,7 +1,7 @@
 //! The work plan as it is shown.
 
-use super::FigureView;
-use serde::Serialize;
+use super::{FigureView, UnitView};
+use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
 /// What to do, in order.
@@ -38,10 +38,84 @@ pub struct StepView {
     pub quantities: Vec<QuantityView>,
     /// A gate that says go on or go back.
     pub gate: Option<GateView>,
-    /// Seconds that a timer runs, if the step has one.
-    pub timer_seconds: Option<f64>,
+    /// Its timers.
+    pub timers: Vec<TimerView>,
     /// Whether it has been done.
     pub done: Option<bool>,
+    /// Why it was left out, when it was.
+    pub skipped: Option<String>,
+    /// Minutes it took, as written.
+    pub minutes: Option<String>,
+    /// Parts and materials used at it.
+    pub parts: Option<String>,
+}
+
+/// A timer of a step.
+#[derive(Clone, PartialEq, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct TimerView {
+    /// Identifier, unique in the step.
+    pub kind: String,
+    /// What it runs for.
+    pub label: String,
+    /// How long it runs at least, in words.
+    pub shown: String,
+    /// The same in seconds.
+    pub seconds: f64,
+    /// When it was started, RFC 3339; none while it is not running.
+    pub started_at: Option<String>,
+    /// Where the time comes from.
+    pub why: FigureView,
+}
+
+/// A change at one step of the plan.
+#[derive(Clone, PartialEq, Debug, Deserialize, TS)]
+#[ts(export)]
+#[serde(tag = "change", rename_all = "snake_case")]
+pub enum StepChange {
+    /// Done or not.
+    Done {
+        /// Whether it is done.
+        done: bool,
+    },
+    /// Left out for a reason; without one it is not left out.
+    Skipped {
+        /// The reason.
+        reason: Option<String>,
+    },
+    /// A caution was read and understood, or that is taken back.
+    Acknowledged {
+        /// Identifier of the caution.
+        caution: String,
+        /// Whether it is acknowledged.
+        yes: bool,
+    },
+    /// A timer was started now, or stopped.
+    Timer {
+        /// Identifier of the timer.
+        kind: String,
+        /// Whether it runs.
+        running: bool,
+    },
+    /// Minutes it took, as typed; empty for none.
+    Minutes {
+        /// As typed.
+        text: String,
+    },
+    /// Parts and materials used; empty for none.
+    Parts {
+        /// As typed.
+        text: String,
+    },
+    /// What was found at its gate; empty to take it back.
+    Gate {
+        /// Identifier of what was looked at.
+        looked: String,
+        /// As typed.
+        text: String,
+        /// Unit beside the field.
+        unit: String,
+    },
 }
 
 /// A caution.
@@ -54,6 +128,8 @@ pub struct CautionView {
     pub text: String,
     /// Whether it has to be acknowledged.
     pub acknowledge: bool,
+    /// Whether it was.
+    pub acknowledged: bool,
 }
 
 /// A quantity with its reasons.
@@ -78,6 +154,34 @@ pub struct GateView {
     pub otherwise: String,
     /// Identifier of the step to return to.
     pub back_to: Option<String>,
+    /// What has to be found, one by one.
+    pub criteria: Vec<CriterionView>,
+    /// `open`, `passed` or `failed`.
+    pub verdict: String,
+}
+
+/// One thing to be found at a gate.
+#[derive(Clone, PartialEq, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct CriterionView {
+    /// Identifier of the point or observation.
+    pub looked: String,
+    /// What is looked at.
+    pub label: String,
+    /// What it must be, with its limit.
+    pub rule: String,
+    /// Units offered.
+    pub units: Vec<UnitView>,
+    /// Whether it can be below zero.
+    pub signed: bool,
+    /// What was found, to edit.
+    pub value: Option<String>,
+    /// Its unit.
+    pub unit: String,
+    /// Whether that passes.
+    pub passed: Option<bool>,
+    /// Where the limit comes from.
+    pub why: FigureView,
 }
 
 /// A reading that proves the work.
@@ -94,4 +198,6 @@ pub struct ProofView {
     pub before: Option<String>,
     /// What it reads as left.
     pub after: Option<String>,
+    /// Where the expectation comes from.
+    pub why: Option<FigureView>,
 }

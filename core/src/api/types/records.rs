@@ -1,5 +1,6 @@
 //! Visits, facts and readings as they are shown and entered.
 
+use super::FigureView;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
@@ -45,12 +46,76 @@ pub struct VisitView {
     pub complaint: Option<String>,
     /// Facts of site, system, commissioning and visit.
     pub groups: Vec<FieldGroupView>,
-    /// What can be answered without a number.
-    pub questions: Vec<QuestionView>,
+    /// What can be answered without a number, in groups.
+    pub questions: Vec<QuestionGroupView>,
     /// What has been read.
     pub readings: Vec<ReadingView>,
     /// Where something can be read.
     pub points: Vec<PointView>,
+    /// What was read at the same system on other visits, last first.
+    pub earlier: Vec<EarlierReading>,
+    /// The last entry in words, if it can be taken back.
+    pub undo: Option<String>,
+    /// Sites already kept under a name or address like this one's.
+    pub similar: Vec<SimilarSite>,
+}
+
+/// A reading of another visit at the same system.
+#[derive(Clone, PartialEq, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct EarlierReading {
+    /// Identifier of the point.
+    pub point: String,
+    /// Day of that visit, `YYYY-MM-DD`.
+    pub date: Option<String>,
+    /// The value to read, with unit and what it is uncertain by.
+    pub shown: String,
+    /// `found` or `left`.
+    pub phase: String,
+    /// Which circuit, from 1.
+    pub circuit: Option<u32>,
+}
+
+/// A site kept before under a like name or address.
+#[derive(Clone, PartialEq, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct SimilarSite {
+    /// Its last visit.
+    pub visit: String,
+    /// Its name.
+    pub site: String,
+    /// Its address.
+    pub address: Option<String>,
+    /// Day of that visit, `YYYY-MM-DD`.
+    pub date: Option<String>,
+}
+
+/// A usual system to start from.
+#[derive(Clone, PartialEq, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct TemplateView {
+    /// Identifier.
+    pub id: String,
+    /// What it is.
+    pub label: String,
+    /// What it holds, in a sentence.
+    pub note: String,
+}
+
+/// Questions that belong together.
+#[derive(Clone, PartialEq, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct QuestionGroupView {
+    /// Identifier.
+    pub id: String,
+    /// Label.
+    pub label: String,
+    /// `symptom` (told by the customer) or `observation` (seen, heard, felt).
+    pub sort: String,
+    /// Whether its questions show at once.
+    pub open: bool,
+    /// The questions.
+    pub questions: Vec<QuestionView>,
 }
 
 /// A group of fields.
@@ -82,6 +147,8 @@ pub enum FieldKindView {
     Measure {
         /// Units offered, the usual one first.
         units: Vec<UnitView>,
+        /// Whether it can be below zero.
+        signed: bool,
     },
     /// One of these.
     Choice {
@@ -178,6 +245,8 @@ pub struct PointView {
     pub modes: Vec<ChoiceView>,
     /// Whether the reading belongs to one circuit.
     pub per_circuit: bool,
+    /// Whether it can be below zero.
+    pub signed: bool,
 }
 
 /// A reading as it stands.
@@ -210,6 +279,8 @@ pub struct ReadingView {
     pub circuit: Option<u32>,
     /// A word of warning when the value is possible but surprising.
     pub warning: Option<String>,
+    /// Whose accuracy stands behind it.
+    pub why: FigureView,
 }
 
 /// A reading as it is entered.
@@ -232,8 +303,8 @@ pub struct ReadingEntry {
     pub mode: Option<String>,
     /// `found` or `left`.
     pub phase: String,
-    /// Which circuit, from 1.
-    pub circuit: Option<u32>,
+    /// Which circuit, from 1, as typed.
+    pub circuit: Option<String>,
 }
 
 /// Which report, and how.

@@ -24,7 +24,9 @@ impl Failure {
     /// An answer of the engine.
     pub fn api(error: &ApiError) -> Self {
         match error.code.as_str() {
-            "bad-visit-file" => Self::Input(error.message.clone()),
+            "bad-visit-file" | "bad-learned-file" | "own-learned-file" | "no-such-name" => {
+                Self::Input(error.message.clone())
+            }
             _ => Self::Io(error.message.clone()),
         }
     }

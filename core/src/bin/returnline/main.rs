@@ -3,6 +3,8 @@
 mod calc;
 mod diagnose;
 mod failure;
+mod graph;
+mod learned;
 mod report;
 mod show;
 
@@ -43,6 +45,14 @@ enum Command {
         /// The visit file; `-` reads standard input.
         visit: PathBuf,
     },
+    /// The rule graph: check its files, export it, show a cause.
+    #[command(subcommand)]
+    Graph(graph::Command),
+    /// What confirmed causes have taught: show, export, import, reset.
+    #[command(after_help = "Examples:\n  returnline learned show --db calls.db\n  \
+        returnline learned export --db calls.db > counts.json\n  \
+        returnline learned import --db other.db counts.json")]
+    Learned(learned::Arguments),
     /// Compute any quantity of the physics: one JSON object a line in, one a line out.
     #[command(after_help = "Examples:\n  returnline calc --list\n  \
         returnline calc head-loss --schema\n  \
@@ -60,6 +70,8 @@ fn main() -> ExitCode {
         Command::Diagnose(arguments) => diagnose::run(&arguments),
         Command::Report(arguments) => report::run(&arguments),
         Command::Check { visit } => diagnose::check(&visit),
+        Command::Graph(command) => graph::run(&command),
+        Command::Learned(arguments) => learned::run(&arguments),
         Command::Calc(arguments) => calc::run(&arguments),
         Command::Schema => show::json(&returnline_core::records::visit_file::schema()),
     };

@@ -2,7 +2,7 @@
 
 use super::failure::Failure;
 use returnline_core::api::types::{AssessmentView, CauseView, PlanView};
-use returnline_core::api::{Call, Wording};
+use returnline_core::api::{Call, CauseSheet, Wording};
 use returnline_core::text::{Catalog, catalog};
 use serde::Serialize;
 use std::io::{self, BufWriter, Write};
@@ -11,6 +11,8 @@ use std::io::{self, BufWriter, Write};
 const CAUSES_SHOWN: usize = 5;
 /// Reasons that are listed for the leading cause.
 const REASONS_SHOWN: usize = 8;
+/// Reasons weaker than this are left to the JSON answer, bits.
+const WEIGHTY_BITS: f64 = 0.3;
 /// Checks that are listed.
 const CHECKS_SHOWN: usize = 3;
 
@@ -31,6 +33,33 @@ pub fn call(call: &Call, wording: Wording) -> Result<(), Failure> {
     assessment(&mut out, &answer.assessment, catalog)?;
     if let Some(plan) = &answer.plan {
         self::plan(&mut out, plan, catalog)?;
+    }
+    out.flush()?;
+    Ok(())
+}
+
+/// A cause of the graph.
+pub fn cause(sheet: &CauseSheet, wording: Wording) -> Result<(), Failure> {
+    let catalog = catalog(wording.language);
+    let mut out = BufWriter::new(io::stdout().lock());
+    writeln!(out, "{}\n{}", sheet.title, sheet.homeowner)?;
+    writeln!(out, "{:.1} %  [{}]", 100.0 * sheet.prior, sheet.source)?;
+    if let Some(procedure) = &sheet.procedure {
+        writeln!(out, "{}: {procedure}", catalog.text("program-plan"))?;
+    }
+    for shift in &sheet.context {
+        let (yes, no) = (shift.odds, shift.odds_if_false);
+        writeln!(out, "  × {yes:.2} / × {no:.2}  {}", shift.fact)?;
+        writeln!(out, "      {} [{}]", shift.why, shift.source)?;
+    }
+    for link in &sheet.links {
+        let deep = "    ".repeat(link.depth);
+        writeln!(
+            out,
+            "{deep}  {} → {}  {}",
+            link.from, link.to, link.strength
+        )?;
+        writeln!(out, "{deep}      {} [{}]", link.why, link.source)?;
     }
     out.flush()?;
     Ok(())
@@ -77,7 +106,14 @@ fn assessment(out: &mut impl Write, view: &AssessmentView, catalog: &Catalog) ->
 }
 
 fn reasons(out: &mut impl Write, cause: &CauseView) -> io::Result<()> {
-    for reason in cause.reasons.iter().take(REASONS_SHOWN) {
+    for line in &cause.context {
+        writeln!(out, "  · {line}")?;
+    }
+    let weighty = cause
+        .reasons
+        .iter()
+        .filter(|reason| reason.bits.abs() >= WEIGHTY_BITS);
+    for reason in weighty.take(REASONS_SHOWN) {
         writeln!(out, "  {:>10}  {}", reason.shown, reason.found)?;
         for step in &reason.path {
             writeln!(out, "              {step}")?;
@@ -87,9 +123,6 @@ fn reasons(out: &mut impl Write, cause: &CauseView) -> io::Result<()> {
                 writeln!(out, "              {text}")?;
             }
         }
-    }
-    for line in &cause.context {
-        writeln!(out, "              {line}")?;
     }
     Ok(())
 }

@@ -96,10 +96,10 @@ pub(super) struct Outlooks {
 impl Outlooks {
     pub(super) fn of(
         inference: &Inference<'_>,
+        watch: &mut Watch<'_>,
         facts: &BTreeMap<FactId, bool>,
         means: &Means,
     ) -> Self {
-        let mut watch = Watch::new(inference);
         let mut all = Self {
             checks: Vec::new(),
             possible: Vec::new(),

@@ -90,7 +90,8 @@ pub fn diagnose(
     );
     let health = Health::of(&inference);
     let explanations = Explanations::of(&inference);
-    let outlooks = checks::Outlooks::of(&inference, &case.facts, means);
+    let mut watch = outlook::Watch::new(&inference);
+    let outlooks = checks::Outlooks::of(&inference, &mut watch, &case.facts, means);
     let left_out = trace::LeftOut::of(&inference);
     let leading = explanation::leading_set(&inference);
     Ok(Diagnosis {
@@ -115,7 +116,8 @@ pub fn diagnose(
             .collect(),
         findings: graph
             .finding_places()
-            .map(|place| (graph.finding(place).id.clone(), inference.finding(place)))
+            .map(|place| graph.finding(place).id.clone())
+            .zip(inference.findings())
             .collect(),
         health,
         explanations,

@@ -4,8 +4,8 @@ use std::collections::HashMap;
 use std::rc::Rc;
 
 use super::super::graph::{CauseIx, FindingIx, Graph, Level};
-use super::super::inference::cpt::{Terms, Unpushed};
-use super::super::inference::{Factor, Inference, Probe, Run};
+use super::super::inference::cpt::{Terms, Unpushed, levels};
+use super::super::inference::{Factor, Inference, Probe};
 use crate::diagnosis::evidence::report_weights;
 
 /// A part of the probability of what a check shows: `weights` of the outcomes
@@ -16,11 +16,15 @@ struct Component {
     weights: Vec<f64>,
 }
 
-/// Most parts taken into account for one check; a check that reveals so many
-/// findings that it would need more is judged by the first of them.
-const MOST_COMPONENTS: usize = 9;
+/// Up to so many parents and instruments a check is worked out from the joint
+/// probabilities of their states, whose sums many checks share; above it from
+/// products over the parents.
+const MOST_STATE_VARIABLES: usize = 5;
+/// Most products taken into account for one check; a check that reveals so
+/// many findings that it would need more is judged by the first of them.
+const MOST_COMPONENTS: usize = 64;
 /// Most joint outcomes of one check.
-const MOST_OUTCOMES: usize = 9;
+const MOST_OUTCOMES: usize = 64;
 
 /// The joint probabilities of a check's outcomes and the causes.
 #[derive(Debug, Clone)]
@@ -78,7 +82,17 @@ impl Outlook {
 pub(super) struct Watch<'a> {
     inference: &'a Inference<'a>,
     probe: Probe<'a>,
-    known: HashMap<Vec<(usize, [u64; 2])>, Rc<Run>>,
+    /// P(all of these are so, each cause is so | evidence), by variables: the
+    /// first number of each row is without a cause.
+    together: HashMap<Vec<usize>, Rc<[f64]>>,
+}
+
+/// A finding as it would be learned.
+#[derive(Clone, Copy)]
+struct Learned {
+    finding: FindingIx,
+    reliability: f64,
+    instrument: Option<CauseIx>,
 }
 
 impl<'a> Watch<'a> {
@@ -86,27 +100,59 @@ impl<'a> Watch<'a> {
         Self {
             inference,
             probe: inference.probe(),
-            known: HashMap::new(),
+            together: HashMap::new(),
         }
     }
 
     /// The outlook of learning the true level of a finding.
     pub(super) fn of_level(&mut self, finding: FindingIx) -> Outlook {
-        let components = self.components(finding, 1.0, None);
-        self.outlook(vec![finding], &components)
+        self.of(&[Learned {
+            finding,
+            reliability: 1.0,
+            instrument: None,
+        }])
     }
 
     /// The outlook of what a check would report on these findings, their
     /// reliability and instruments considered, all read on the same visit.
     pub(super) fn of_reports(&mut self, findings: &[FindingIx]) -> Outlook {
+        let learned: Vec<Learned> = findings
+            .iter()
+            .map(|&place| {
+                let finding = self.inference.graph().finding(place);
+                Learned {
+                    finding: place,
+                    reliability: finding.reliability,
+                    instrument: finding.instrument,
+                }
+            })
+            .collect();
+        self.of(&learned)
+    }
+
+    fn of(&mut self, learned: &[Learned]) -> Outlook {
+        let graph = self.inference.graph();
+        let mut variables: Vec<usize> = Vec::new();
+        let mut outcomes = 1;
+        for one in learned {
+            let finding = graph.finding(one.finding);
+            let parents = finding.parents.iter();
+            variables.extend(parents.map(|link| self.inference.variable(link.parent)));
+            variables.extend(one.instrument.map(|cause| cause.0));
+            outcomes *= finding.scale.count();
+        }
+        variables.sort_unstable();
+        variables.dedup();
+        if variables.len() <= MOST_STATE_VARIABLES && outcomes <= MOST_OUTCOMES {
+            return self.by_states(learned, &variables);
+        }
         let mut taken = Vec::new();
         let mut all = vec![Component {
             factors: Vec::new(),
             weights: vec![1.0],
         }];
-        for &place in findings {
-            let finding = self.inference.graph().finding(place);
-            let next = self.components(place, finding.reliability, finding.instrument);
+        for one in learned {
+            let next = self.components(one.finding, one.reliability, one.instrument);
             let joined = join(&all, &next);
             let outcomes = joined
                 .first()
@@ -116,9 +162,123 @@ impl<'a> Watch<'a> {
                 break;
             }
             all = joined;
-            taken.push(place);
+            taken.push(one.finding);
         }
-        self.outlook(taken, &all)
+        self.by_components(taken, &all)
+    }
+
+    /// Sums over the states of the parents and instruments: given those,
+    /// what is reported says nothing about the causes.
+    fn by_states(&mut self, learned: &[Learned], variables: &[usize]) -> Outlook {
+        let states = self.states(variables);
+        let mut outlook = self.empty(
+            learned.iter().map(|one| one.finding).collect(),
+            learned
+                .iter()
+                .map(|one| self.inference.graph().finding(one.finding).scale.count())
+                .product(),
+        );
+        for (state, row) in states.iter().enumerate() {
+            let [probability, causes @ ..] = &row[..] else {
+                continue;
+            };
+            if *probability <= 0.0 {
+                continue;
+            }
+            let is_so = |variable: usize| {
+                variables
+                    .iter()
+                    .position(|&other| other == variable)
+                    .is_some_and(|at| state >> at & 1 == 1)
+            };
+            let mut reports = vec![1.0];
+            for one in learned {
+                let report = self.report(*one, is_so);
+                reports = reports
+                    .iter()
+                    .flat_map(|so_far| report.iter().map(move |p| so_far * p))
+                    .collect();
+            }
+            for (outcome, report) in reports.into_iter().enumerate() {
+                outlook.outcomes[outcome] += probability * report;
+                for (sum, cause) in outlook.joint[outcome].iter_mut().zip(causes) {
+                    *sum += cause * report;
+                }
+            }
+        }
+        outlook
+    }
+
+    /// P(each level is reported | which variables are so).
+    fn report(&self, learned: Learned, is_so: impl Fn(usize) -> bool) -> Vec<f64> {
+        let finding = self.inference.graph().finding(learned.finding);
+        let count = finding.scale.count();
+        if learned.instrument.is_some_and(|cause| is_so(cause.0)) {
+            return vec![1.0 / count as f64; count];
+        }
+        let active = finding
+            .parents
+            .iter()
+            .filter(|link| is_so(self.inference.variable(link.parent)))
+            .map(|link| link.push);
+        let levels = levels(finding, active);
+        (0..count)
+            .map(|at| {
+                let weights = report_weights(count, at, learned.reliability);
+                levels.iter().zip(weights).map(|(p, w)| p * w).sum()
+            })
+            .collect()
+    }
+
+    /// P(state of the variables, each cause | evidence): bit `n` of a state
+    /// tells whether variable `n` is so.
+    fn states(&mut self, variables: &[usize]) -> Vec<Vec<f64>> {
+        let mut rows: Vec<Vec<f64>> = (0..1_usize << variables.len())
+            .map(|set| {
+                let so: Vec<usize> = variables
+                    .iter()
+                    .enumerate()
+                    .filter(|(at, _)| set >> at & 1 == 1)
+                    .map(|(_, &variable)| variable)
+                    .collect();
+                self.all_so(so).to_vec()
+            })
+            .collect();
+        // From "these are so, whatever the others" to "these and no others".
+        // Rounding may leave a difference of probabilities a hair below 0.
+        for bit in 0..variables.len() {
+            for set in (0..rows.len()).filter(|set| set >> bit & 1 == 0) {
+                let (without, with) = rows.split_at_mut(set | 1 << bit);
+                for (sum, part) in without[set].iter_mut().zip(&with[0]) {
+                    *sum = (*sum - part).max(0.0);
+                }
+            }
+        }
+        rows
+    }
+
+    fn all_so(&mut self, variables: Vec<usize>) -> Rc<[f64]> {
+        if let Some(known) = self.together.get(&variables) {
+            return Rc::clone(known);
+        }
+        let factors: Vec<Factor> = variables
+            .iter()
+            .map(|&variable| (variable, [0.0, 1.0]))
+            .collect();
+        let run = self.probe.run(&factors);
+        let causes = run.causes.iter().map(|cause| run.weight * cause);
+        let row: Rc<[f64]> = std::iter::once(run.weight).chain(causes).collect();
+        self.together.insert(variables, Rc::clone(&row));
+        row
+    }
+
+    fn empty(&self, findings: Vec<FindingIx>, outcomes: usize) -> Outlook {
+        let causes = self.inference.graph().causes().len();
+        Outlook {
+            findings,
+            outcomes: vec![0.0; outcomes],
+            joint: vec![vec![0.0; causes]; outcomes],
+        }
     }
 
     fn components(
@@ -160,18 +320,13 @@ impl<'a> Watch<'a> {
         components
     }
 
-    fn outlook(&mut self, findings: Vec<FindingIx>, components: &[Component]) -> Outlook {
+    fn by_components(&mut self, findings: Vec<FindingIx>, components: &[Component]) -> Outlook {
         let outcomes = components
             .first()
             .map_or(0, |component| component.weights.len());
-        let causes = self.inference.graph().causes().len();
-        let mut outlook = Outlook {
-            findings,
-            outcomes: vec![0.0; outcomes],
-            joint: vec![vec![0.0; causes]; outcomes],
-        };
+        let mut outlook = self.empty(findings, outcomes);
         for component in components {
-            let run = self.run(&component.factors);
+            let run = self.probe.run(&component.factors);
             for (outcome, &weight) in component.weights.iter().enumerate() {
                 let part = weight * run.weight;
                 outlook.outcomes[outcome] += part;
@@ -188,19 +343,6 @@ impl<'a> Watch<'a> {
             }
         }
         outlook
-    }
-
-    fn run(&mut self, factors: &[Factor]) -> Rc<Run> {
-        let key = factors
-            .iter()
-            .map(|&(at, weights)| (at, weights.map(f64::to_bits)))
-            .collect();
-        let probe = &mut self.probe;
-        Rc::clone(
-            self.known
-                .entry(key)
-                .or_insert_with(|| Rc::new(probe.run(factors))),
-        )
     }
 }
 

@@ -1,7 +1,7 @@
 //! The answers on a small invented graph whose numbers can be followed by hand.
 
 use super::*;
-use crate::diagnosis::evidence::{Likelihood, Observation, ReadWith};
+use crate::diagnosis::evidence::{Found, Likelihood, Observation, ReadWith};
 use crate::diagnosis::graph::{Level, Scale, SourceText};
 
 const GRAPH: &str = r#"
@@ -330,5 +330,51 @@ fn impossible_and_unknown_cases_are_refused() {
     assert!(matches!(
         Inference::new(&graph, &wrong),
         Err(CaseError::UnknownFinding(_))
+    ));
+}
+
+#[test]
+fn what_was_found_beyond_doubt_is_certain() {
+    let graph = graph();
+    let mut case = case(&graph, &[("noise", Level::Present)]);
+    case.found
+        .insert(CauseId::new("air"), Found::certainly(false));
+    case.found
+        .insert(CauseId::new("leak"), Found::certainly(true));
+    let told = diagnose(&graph, &case, &Means::default(), &Policy::default(), 9).expect("possible");
+    assert!(probability(&told, "air").abs() < 1e-15);
+    assert!((probability(&told, "leak") - 1.0).abs() < 1e-15);
+    let of = |id: &str| told.traces.iter().find(|trace| trace.cause.as_str() == id);
+    let leak = of("leak").expect("traced");
+    // Nothing can be said for or against what is certain.
+    assert_eq!(leak.found_bits, Some(f64::INFINITY));
+    assert!(leak.steps.is_empty());
+    assert!(of("charge").expect("traced").found_bits.is_none());
+}
+
+#[test]
+fn a_credible_finding_of_a_cause_moves_its_odds_by_its_factor() {
+    let graph = graph();
+    let found = Found {
+        is_so: true,
+        credibility: 0.9,
+    };
+    let mut case = Case::default();
+    case.found.insert(CauseId::new("air"), found);
+    let inference = Inference::new(&graph, &case).expect("possible");
+    let place = graph.find_cause(&CauseId::new("air")).expect("known");
+    // Odds 1/9 times 0.9/0.1.
+    assert!((inference.cause(place) - 0.5).abs() < 1e-14);
+    assert!((inference.prior(place) - 0.1).abs() < 1e-15);
+    case.found.insert(
+        CauseId::new("air"),
+        Found {
+            is_so: true,
+            credibility: 0.0,
+        },
+    );
+    assert!(matches!(
+        Inference::new(&graph, &case),
+        Err(CaseError::CredibilityOutOfRange { .. })
     ));
 }

@@ -70,6 +70,10 @@ pub struct Trace {
     pub cause: CauseId,
     /// Binary logarithm of the odds before facts and findings.
     pub prior_bits: f64,
+    /// Binary logarithm of the factor by which finding the cause itself moved
+    /// the odds, if somebody did; infinite if it was beyond doubt, and then no
+    /// finding can say more.
+    pub found_bits: Option<f64>,
     /// What the facts say.
     pub context: Vec<ContextStep>,
     /// What the findings say, those that say most by themselves first.
@@ -185,13 +189,18 @@ impl LeftOut {
             .collect();
         let prior = inference.prior(cause);
         let prior_odds = (prior / (1.0 - prior)).log2();
+        let found_bits = inference.found_bits(cause);
+        let is_certain = found_bits.is_some_and(f64::is_infinite);
+        // What each says by itself is counted from where the cause itself was found.
+        let before = prior_odds + found_bits.filter(|bits| bits.is_finite()).unwrap_or(0.0);
         let mut steps: Vec<Step> = (0..self.seen.len())
+            .filter(|_| !is_certain)
             .map(|at| Step {
                 finding: graph.finding(self.seen[at].finding).id.clone(),
                 level: self.seen[at].level,
                 abnormal: self.seen[at].is_abnormal(),
                 bits: self.bits(inference, at, cause),
-                alone: self.alone[at].log_odds[cause.0] - prior_odds,
+                alone: self.alone[at].log_odds[cause.0] - before,
                 carrier: self.carrier(inference, at, cause),
             })
             .collect();
@@ -199,6 +208,7 @@ impl LeftOut {
         Trace {
             cause: entry.id.clone(),
             prior_bits: prior_odds - context.iter().map(|step| step.bits).sum::<f64>(),
+            found_bits,
             context,
             steps,
             posterior_bits: inference.log_odds(cause),

@@ -150,7 +150,15 @@ pub(super) fn verdict(
             probability: together(inference, a, b),
         };
     }
-    if health.unit_alone() >= policy.elsewhere {
+    // A unit fault that is found is handed over, even where so many loop faults
+    // are left at a little each that "no loop fault" is not said.
+    let loop_leads = ranked(inference, &[CauseKind::Loop])
+        .first()
+        .is_some_and(|&cause| p(cause) >= 0.5);
+    let unit_found = first.is_some_and(|cause| {
+        graph.cause(cause).kind == CauseKind::Unit && p(cause) >= policy.enough
+    });
+    if health.unit_alone() >= policy.elsewhere || (unit_found && !loop_leads) {
         let leading = ranked(inference, &[CauseKind::Unit])
             .first()
             .copied()

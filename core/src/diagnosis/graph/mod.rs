@@ -18,14 +18,7 @@ use super::id::{
 };
 use super::validate::{self, Problem};
 
-/// One graph file: its name, for messages, and its text.
-#[derive(Debug, Clone, Copy)]
-pub struct SourceText<'a> {
-    /// Name shown in messages.
-    pub name: &'a str,
-    /// TOML text.
-    pub text: &'a str,
-}
+pub use crate::authored::SourceText;
 
 /// Place of a cause in [`Graph::causes`].
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]

@@ -46,6 +46,14 @@ pub enum CaseError {
         /// The value.
         value: f64,
     },
+    /// A credibility outside (0, 1].
+    #[error("the credibility of what was found about `{cause}` is {value}, outside (0, 1]")]
+    CredibilityOutOfRange {
+        /// The cause.
+        cause: CauseId,
+        /// The value.
+        value: f64,
+    },
     /// The observations have probability 0.
     #[error("the observations are impossible together under the graph")]
     Impossible,
@@ -70,13 +78,14 @@ pub(super) fn priors(graph: &Graph, case: &Case) -> Result<Vec<f64>, CaseError> 
         }
     }
     let known = |fact: &FactId| case.facts.get(fact).copied();
+    let seen = |cause: &CauseId| case.found.get(cause).is_some_and(|found| found.is_so);
     Ok(graph
         .causes()
         .iter()
         .map(|cause| {
-            if cause.only_if.iter().any(|fact| known(fact) == Some(false))
-                || cause.not_if.iter().any(|fact| known(fact) == Some(true))
-            {
+            let ruled_out = cause.only_if.iter().any(|fact| known(fact) == Some(false))
+                || cause.not_if.iter().any(|fact| known(fact) == Some(true));
+            if ruled_out && !seen(&cause.id) {
                 return 0.0;
             }
             let prior = case.priors.get(&cause.id).copied().unwrap_or(cause.prior);
@@ -93,6 +102,25 @@ pub(super) fn priors(graph: &Graph, case: &Case) -> Result<Vec<f64>, CaseError> 
             odds / (1.0 + odds)
         })
         .collect())
+}
+
+/// What was found about causes themselves, as the likelihood of not so and so.
+pub(super) fn found(graph: &Graph, case: &Case) -> Result<Vec<(CauseIx, [f64; 2])>, CaseError> {
+    case.found
+        .iter()
+        .map(|(id, found)| {
+            let place = graph
+                .find_cause(id)
+                .ok_or_else(|| CaseError::UnknownCause(id.clone()))?;
+            if !(found.credibility > 0.0 && found.credibility <= 1.0) {
+                return Err(CaseError::CredibilityOutOfRange {
+                    cause: id.clone(),
+                    value: found.credibility,
+                });
+            }
+            Ok((place, found.weights()))
+        })
+        .collect()
 }
 
 /// The observations, those of one finding together, in the order first seen.

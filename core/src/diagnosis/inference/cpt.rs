@@ -54,6 +54,13 @@ impl Union {
         Self([1.0 - push.low - push.high, push.low, push.high, 0.0])
     }
 
+    /// The union that is certainly this set of directions.
+    pub(in crate::diagnosis) fn certain(set: usize) -> Self {
+        let mut union = [0.0; 4];
+        union[set] = 1.0;
+        Self(union)
+    }
+
     /// The union of two independent contributions.
     pub(in crate::diagnosis) fn join(self, other: Self) -> Self {
         let mut joined = [0.0; 4];
@@ -99,9 +106,14 @@ pub(in crate::diagnosis) fn levels(
         .fold(Union::of(finding.leak), |union, push| {
             union.join(Union::of(push))
         });
+    levels_from(finding.scale, union)
+}
+
+/// P(level | the distribution of the union).
+pub(in crate::diagnosis) fn levels_from(scale: Scale, union: Union) -> [f64; 3] {
     let mut levels = [0.0; 3];
     for (set, &probability) in union.0.iter().enumerate() {
-        for (level, share) in levels.iter_mut().zip(levels_of_union(finding.scale, set)) {
+        for (level, share) in levels.iter_mut().zip(levels_of_union(scale, set)) {
             *level += probability * share;
         }
     }

@@ -1,13 +1,15 @@
 //! Exact inference on the rule graph.
 //!
 //! The graph with its observations is turned into small non-negative tables
-//! (`cpt` defines the probabilities, `network` the tables) and summed by
+//! (`cpt` defines the probabilities, `network` the tables, `joining` how large
+//! families are split into small tables) and summed by
 //! variable elimination in both directions (`tree`, in the order of `order`).
 //! Nothing is sampled, truncated or iterated to convergence: the numbers are
 //! those of summing the joint distribution over all its states, up to rounding.
 
 mod case;
 pub(super) mod cpt;
+mod joining;
 mod network;
 mod order;
 mod probe;
@@ -22,17 +24,31 @@ use super::graph::{CauseIx, FindingIx, Graph, MechanismIx, Parent};
 use network::Network;
 use tree::{MAX_STATES, Table, Tree, Weights, Workspace};
 
-/// The priors of the causes and the readings of a case.
-pub(super) fn case_parts(
-    graph: &Graph,
-    case: &Case,
-) -> Result<(Vec<f64>, Vec<Observed>), CaseError> {
-    Ok((case::priors(graph, case)?, case::observed(graph, case)?))
+/// A case as numbers.
+pub(super) struct CaseParts {
+    /// The prior of each cause, after learning and facts.
+    pub(super) priors: Vec<f64>,
+    /// What was observed, by finding.
+    pub(super) observed: Vec<Observed>,
+    /// What was found about causes themselves: the likelihood of not so and so.
+    pub(super) found: Vec<(CauseIx, [f64; 2])>,
+}
+
+impl CaseParts {
+    pub(super) fn of(graph: &Graph, case: &Case) -> Result<Self, CaseError> {
+        Ok(Self {
+            priors: case::priors(graph, case)?,
+            observed: case::observed(graph, case)?,
+            found: case::found(graph, case)?,
+        })
+    }
 }
 
 /// A case worked out on a graph: the probability of everything given everything observed.
 pub struct Inference<'g> {
     graph: &'g Graph,
+    priors: Vec<f64>,
+    found: Vec<(CauseIx, [f64; 2])>,
     tree: Tree,
     observed: Vec<Observed>,
     evidence: Vec<Table>,
@@ -50,7 +66,11 @@ impl<'g> Inference<'g> {
     /// the wrong scale or a prior out of range, or is impossible under the
     /// graph (which takes hard evidence against certainties).
     pub fn new(graph: &'g Graph, case: &Case) -> Result<Self, CaseError> {
-        let (priors, observed) = case_parts(graph, case)?;
+        let CaseParts {
+            priors,
+            observed,
+            found,
+        } = CaseParts::of(graph, case)?;
         let Network {
             cards,
             fixed,
@@ -61,6 +81,10 @@ impl<'g> Inference<'g> {
         let mut unary: Vec<Weights> = vec![[1.0; MAX_STATES]; cards.len()];
         for (weights, &prior) in unary.iter_mut().zip(&priors) {
             *weights = [1.0 - prior, prior, 0.0, 0.0];
+        }
+        for &(cause, [not_so, so]) in &found {
+            unary[cause.0][0] *= not_so;
+            unary[cause.0][1] *= so;
         }
         let tree = Tree::compile(cards, &fixed, &evidence);
         let mut room = Workspace::default();
@@ -82,6 +106,8 @@ impl<'g> Inference<'g> {
         }
         Ok(Self {
             graph,
+            priors,
+            found,
             tree,
             observed,
             evidence,
@@ -113,7 +139,15 @@ impl<'g> Inference<'g> {
     /// P(cause) before evidence, after facts and learned priors.
     #[must_use]
     pub fn prior(&self, cause: CauseIx) -> f64 {
-        self.unary[cause.0][1]
+        self.priors[cause.0]
+    }
+
+    /// What was found about a cause itself, if anything was: the binary
+    /// logarithm of the factor on its odds, infinite if it was beyond doubt.
+    #[must_use]
+    pub fn found_bits(&self, cause: CauseIx) -> Option<f64> {
+        let (_, [not_so, so]) = self.found.iter().find(|(place, _)| *place == cause)?;
+        Some((so / not_so).log2())
     }
 
     /// P(mechanism at work | evidence).
@@ -130,6 +164,22 @@ impl<'g> Inference<'g> {
         let levels = self.finding_levels[finding.0]
             .unwrap_or_else(|| self.probe().finding_levels(finding, &[]));
         levels[..count].to_vec()
+    }
+
+    /// [`Inference::finding`] of every finding, in the order of the graph, at
+    /// less cost than one by one.
+    #[must_use]
+    pub fn findings(&self) -> Vec<Vec<f64>> {
+        let mut probe = self.probe();
+        self.graph
+            .finding_places()
+            .map(|place| {
+                let count = self.graph.finding(place).scale.count();
+                let levels = self.finding_levels[place.0]
+                    .unwrap_or_else(|| probe.finding_levels(place, &[]));
+                levels[..count].to_vec()
+            })
+            .collect()
     }
 
     /// Natural logarithm of the probability of the observations, each

@@ -1,15 +1,16 @@
 //! From the graph and the observations to the tables that a tree sums.
 
-use super::cpt::{Union, levels_of_union};
+use super::cpt::{Union, levels_from};
+use super::joining::{Family, Joining, Part, joining};
 use super::tree::{MAX_STATES, Table};
-use crate::diagnosis::graph::{CauseIx, Finding, FindingIx, Graph, Link, Parent, Push};
+use crate::diagnosis::graph::{CauseIx, Finding, FindingIx, Graph, Link, Mechanism, Parent, Push};
 
 /// A mechanism with at most this many parents is one table; above it the
-/// contributions are joined one parent after the other in a chain of hidden
-/// variables, so that tables stay small however many parents there are.
-const MECHANISM_TABLE_PARENTS: usize = 3;
-/// The same for an observed finding.
-const FINDING_TABLE_PARENTS: usize = 4;
+/// contributions are joined step by step (see `joining`), so that tables stay
+/// small however many parents there are.
+const MECHANISM_TABLE_PARENTS: usize = 2;
+/// An observed finding with at most this many parents and instruments is one table.
+const FINDING_TABLE_SCOPE: usize = 3;
 
 const NO_PUSH: Push = Push {
     low: 0.0,
@@ -79,14 +80,41 @@ impl Observed {
 /// The tables of a case.
 pub(super) struct Network {
     pub(super) cards: Vec<usize>,
-    /// Tables of mechanisms, and of chains of observed findings.
+    /// Tables of mechanisms, and of the unions of large families.
     pub(super) fixed: Vec<Table>,
     /// One table for each observed finding.
     pub(super) evidence: Vec<Table>,
     /// The part of each evidence table that each level contributes.
     pub(super) evidence_by_level: Vec<Vec<Vec<f64>>>,
-    causes: usize,
 }
+
+/// A large family on its way to tables.
+struct Large {
+    influences: Vec<Influence>,
+    /// The direction sets that the states of its union stand for.
+    sets: &'static [usize],
+    used_by: User,
+}
+
+/// What a union is used by.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum User {
+    /// The mechanism at this place.
+    Mechanism(usize),
+    /// The observation at this place.
+    Observation(usize),
+}
+
+/// What is joined in a table: a parent, or a union found before.
+#[derive(Clone, Copy)]
+enum Input {
+    Parent(Influence),
+    Union(usize),
+}
+
+const HIGH_ONLY: &[usize] = &[0, 2];
+const LOW_ONLY: &[usize] = &[0, 1];
+const BOTH: &[usize; MAX_STATES] = &[0, 1, 2, 3];
 
 impl Network {
     pub(super) fn new(graph: &Graph, observed: &[Observed]) -> Self {
@@ -96,59 +124,133 @@ impl Network {
             fixed: Vec::new(),
             evidence: Vec::new(),
             evidence_by_level: Vec::new(),
-            causes,
         };
-        let order = ParentOrder::of(graph);
+        let influences = |links: &[Link]| -> Vec<Influence> {
+            links
+                .iter()
+                .map(|link| Influence {
+                    variable: variable(causes, link.parent),
+                    push: link.push,
+                })
+                .collect()
+        };
+        let mut large = Vec::new();
         for (at, mechanism) in graph.mechanisms().iter().enumerate() {
-            let leak = Push {
-                low: 0.0,
-                high: mechanism.leak,
-            };
-            let links = order.sorted(&mechanism.parents);
-            network.add_mechanism(causes + at, leak, &links);
+            let links = influences(&mechanism.parents);
+            if links.len() <= MECHANISM_TABLE_PARENTS {
+                let inputs: Vec<Input> = links.into_iter().map(Input::Parent).collect();
+                network.join_into(causes + at, HIGH_ONLY, HIGH_ONLY, leak(mechanism), &inputs);
+            } else {
+                large.push(Large {
+                    influences: links,
+                    sets: HIGH_ONLY,
+                    used_by: User::Mechanism(at),
+                });
+            }
         }
-        for observation in observed {
+        for (at, observation) in observed.iter().enumerate() {
             let finding = graph.finding(observation.finding);
-            let links = order.sorted(&finding.parents);
-            network.add_observed(finding, observation, &links);
+            let links = influences(&finding.parents);
+            let instruments = observation.instruments();
+            if links.len() + instruments.len() <= FINDING_TABLE_SCOPE {
+                let (scope, by_level) = whole_table(finding, observation, &instruments, &links);
+                network.add_evidence(scope, by_level);
+            } else {
+                // Its table follows once its unions have their variables.
+                network.add_evidence(Vec::new(), vec![vec![1.0]; finding.scale.count()]);
+                large.extend(
+                    by_direction(links)
+                        .into_iter()
+                        .map(|(sets, influences)| Large {
+                            influences,
+                            sets,
+                            used_by: User::Observation(at),
+                        }),
+                );
+            }
+        }
+        let unions = network.join_all(causes, observed, &large);
+        for (at, mechanism) in graph.mechanisms().iter().enumerate() {
+            if let Some(place) = large
+                .iter()
+                .position(|family| family.used_by == User::Mechanism(at))
+            {
+                network.join_into(
+                    causes + at,
+                    HIGH_ONLY,
+                    HIGH_ONLY,
+                    leak(mechanism),
+                    &unions[place],
+                );
+            }
+        }
+        for (at, observation) in observed.iter().enumerate() {
+            let own: Vec<(&'static [usize], usize)> = large
+                .iter()
+                .zip(&unions)
+                .filter(|(family, _)| family.used_by == User::Observation(at))
+                .map(|(family, inputs)| {
+                    let union = network.hidden(family.sets.len());
+                    network.join_into(union, family.sets, family.sets, NO_PUSH, inputs);
+                    (family.sets, union)
+                })
+                .collect();
+            if !own.is_empty() {
+                let finding = graph.finding(observation.finding);
+                let (scope, by_level) = union_table(finding, observation, &own);
+                network.evidence[at] = total(scope, &by_level);
+                network.evidence_by_level[at] = by_level;
+            }
         }
         network
     }
 
-    /// The variable of a parent.
-    pub(super) fn variable(&self, parent: Parent) -> usize {
-        variable(self.causes, parent)
-    }
-
-    fn add_mechanism(&mut self, own: usize, leak: Push, links: &[&Link]) {
-        let links: Vec<Influence> = self.influences(links);
-        if links.len() <= MECHANISM_TABLE_PARENTS {
-            self.join_into(own, &[0, 2], leak, None, &links);
-        } else {
-            let (first, last) = links.split_at(links.len() - 1);
-            let so_far = self.chain(&[0, 2], leak, first);
-            self.join_into(own, &[0, 2], NO_PUSH, Some(so_far), last);
+    /// Joins the large families and returns what is left to join of each.
+    fn join_all(
+        &mut self,
+        causes: usize,
+        observed: &[Observed],
+        large: &[Large],
+    ) -> Vec<Vec<Input>> {
+        let families: Vec<Family> = large
+            .iter()
+            .map(|family| Family {
+                parents: family
+                    .influences
+                    .iter()
+                    .map(|influence| influence.variable)
+                    .collect(),
+                beside: match family.used_by {
+                    User::Mechanism(at) => vec![causes + at],
+                    User::Observation(at) => {
+                        observed[at].instruments().iter().map(|i| i.0).collect()
+                    }
+                },
+                card: family.sets.len(),
+            })
+            .collect();
+        let scopes: Vec<&[usize]> = self
+            .fixed
+            .iter()
+            .chain(&self.evidence)
+            .map(|table| table.scope.as_slice())
+            .collect();
+        let Joining { steps, rest } = joining(&self.cards, &scopes, &families);
+        let first = self.cards.len();
+        let input = |family: usize, part: Part| match part {
+            Part::Parent(place) => Input::Parent(large[family].influences[place]),
+            Part::Step(step) => Input::Union(first + step),
+        };
+        for step in &steps {
+            let sets = large[step.family].sets;
+            let own = self.hidden(sets.len());
+            let inputs = step.parts.map(|part| input(step.family, part));
+            self.join_into(own, sets, sets, NO_PUSH, &inputs);
         }
-    }
-
-    /// Joins the leak and `links` into a chain of hidden variables and returns
-    /// the variable at its end.
-    fn chain(&mut self, sets: &[usize], leak: Push, links: &[Influence]) -> usize {
-        let (first, others) = links.split_at(links.len().min(2));
-        let mut so_far = self.hidden(sets.len());
-        self.join_into(so_far, sets, leak, None, first);
-        for link in others {
-            let next = self.hidden(sets.len());
-            self.join_into(
-                next,
-                sets,
-                NO_PUSH,
-                Some(so_far),
-                std::slice::from_ref(link),
-            );
-            so_far = next;
-        }
-        so_far
+        rest.iter()
+            .enumerate()
+            .map(|(family, parts)| parts.iter().map(|&part| input(family, part)).collect())
+            .collect()
     }
 
     fn hidden(&mut self, card: usize) -> usize {
@@ -156,115 +258,146 @@ impl Network {
         self.cards.len() - 1
     }
 
-    fn influences(&self, links: &[&Link]) -> Vec<Influence> {
-        links
-            .iter()
-            .map(|link| Influence {
-                variable: self.variable(link.parent),
-                push: link.push,
-            })
-            .collect()
-    }
-
-    /// Adds P(`own` | `so_far`, parents of `links`): the union of `so_far`,
-    /// the leak and the contributions of the active parents. The states of
-    /// `own` and `so_far` stand for the direction sets in `sets`.
+    /// Adds P(`own` | inputs): the union of the leak and the inputs'
+    /// contributions. The states of `own` stand for the direction sets in
+    /// `sets`, those of unions among the inputs for the ones in `before`.
     fn join_into(
         &mut self,
         own: usize,
         sets: &[usize],
+        before: &[usize],
         leak: Push,
-        so_far: Option<usize>,
-        links: &[Influence],
+        inputs: &[Input],
     ) {
-        let mut scope: Vec<usize> = so_far.into_iter().collect();
-        scope.extend(links.iter().map(|link| link.variable));
-        scope.push(own);
-        let before = if so_far.is_some() { sets } else { &[0] };
-        let mut values = Vec::with_capacity((before.len() << links.len()) * sets.len());
-        for &set in before {
-            let mut start = [0.0; 4];
-            start[set] = 1.0;
-            for active in 0..1_usize << links.len() {
-                let union = links
-                    .iter()
-                    .enumerate()
-                    .filter(|(at, _)| active >> (links.len() - 1 - at) & 1 == 1)
-                    .fold(Union(start).join(Union::of(leak)), |union, (_, link)| {
-                        union.join(Union::of(link.push))
-                    });
-                values.extend(sets.iter().map(|&set| union.0[set]));
-            }
+        let mut unions = vec![Union::of(leak)];
+        let mut scope = Vec::with_capacity(inputs.len() + 1);
+        for input in inputs {
+            let contributions: Vec<Union> = match input {
+                Input::Parent(influence) => {
+                    scope.push(influence.variable);
+                    vec![Union::of(NO_PUSH), Union::of(influence.push)]
+                }
+                Input::Union(variable) => {
+                    scope.push(*variable);
+                    before.iter().map(|&set| Union::certain(set)).collect()
+                }
+            };
+            unions = unions
+                .iter()
+                .flat_map(|union| contributions.iter().map(|other| union.join(*other)))
+                .collect();
         }
+        scope.push(own);
+        let values = unions
+            .iter()
+            .flat_map(|union| sets.iter().map(|&set| union.0[set]))
+            .collect();
         self.fixed.push(Table { scope, values });
     }
 
-    fn add_observed(&mut self, finding: &Finding, observed: &Observed, links: &[&Link]) {
-        let links = self.influences(links);
-        let instruments = observed.instruments();
-        let small = links.len() + instruments.len() <= FINDING_TABLE_PARENTS + 1
-            && links.len() <= FINDING_TABLE_PARENTS;
-        let (scope, by_level) = if small {
-            self.whole_table(finding, observed, &instruments, &links)
-        } else {
-            let sets = direction_sets(finding, &links);
-            let mut scope = vec![self.chain(sets, finding.leak, &links)];
-            scope.extend(instruments.iter().map(|instrument| instrument.0));
-            let mut by_level = vec![Vec::new(); finding.scale.count()];
-            for &set in sets {
-                let levels = levels_of_union(finding.scale, set);
-                for lying in lying_states(instruments.len()) {
-                    for (level, part) in by_level.iter_mut().enumerate() {
-                        part.push(levels[level] * observed.weight(level, &instruments, lying));
-                    }
-                }
-            }
-            (scope, by_level)
-        };
-        let values = (0..by_level[0].len())
-            .map(|cell| by_level.iter().map(|part| part[cell]).sum())
-            .collect();
-        self.evidence.push(Table { scope, values });
+    fn add_evidence(&mut self, scope: Vec<usize>, by_level: Vec<Vec<f64>>) {
+        self.evidence.push(total(scope, &by_level));
         self.evidence_by_level.push(by_level);
     }
+}
 
-    /// P(readings | parents, instruments) as one table. An instrument may also
-    /// be a parent; it then appears once.
-    fn whole_table(
-        &self,
-        finding: &Finding,
-        observed: &Observed,
-        instruments: &[CauseIx],
-        links: &[Influence],
-    ) -> (Vec<usize>, Vec<Vec<f64>>) {
-        let mut scope: Vec<usize> = links.iter().map(|link| link.variable).collect();
-        scope.extend(instruments.iter().map(|instrument| instrument.0));
-        scope.sort_unstable();
-        scope.dedup();
-        let state = |cell: usize, variable: usize| {
-            scope
-                .iter()
-                .position(|&other| other == variable)
-                .is_some_and(|at| cell >> (scope.len() - 1 - at) & 1 == 1)
-        };
-        let mut by_level = vec![Vec::new(); finding.scale.count()];
-        for cell in 0..1_usize << scope.len() {
-            let active = links
-                .iter()
-                .filter(|link| state(cell, link.variable))
-                .map(|link| link.push);
-            let levels = super::cpt::levels(finding, active);
-            let lying = instruments
-                .iter()
-                .enumerate()
-                .filter(|(_, instrument)| state(cell, instrument.0))
-                .fold(0, |bits, (at, _)| bits | 1 << at);
+fn leak(mechanism: &Mechanism) -> Push {
+    Push {
+        low: 0.0,
+        high: mechanism.leak,
+    }
+}
+
+/// The table of an observation from what each level contributes.
+fn total(scope: Vec<usize>, by_level: &[Vec<f64>]) -> Table {
+    let values = (0..by_level[0].len())
+        .map(|cell| by_level.iter().map(|part| part[cell]).sum())
+        .collect();
+    Table { scope, values }
+}
+
+/// Families of a finding: one for each direction if no parent pushes both
+/// ways, so that their unions stay apart.
+fn by_direction(links: Vec<Influence>) -> Vec<(&'static [usize], Vec<Influence>)> {
+    let low = |link: &Influence| link.push.low > 0.0;
+    let high = |link: &Influence| link.push.high > 0.0;
+    if links.iter().any(|link| low(link) && high(link)) {
+        return vec![(BOTH, links)];
+    }
+    let (downward, upward): (Vec<_>, Vec<_>) = links.into_iter().partition(low);
+    let families = [(LOW_ONLY, downward), (HIGH_ONLY, upward)];
+    families
+        .into_iter()
+        .filter(|(_, links)| !links.is_empty())
+        .collect()
+}
+
+/// P(readings | unions, instruments), the leak taken in.
+fn union_table(
+    finding: &Finding,
+    observed: &Observed,
+    unions: &[(&'static [usize], usize)],
+) -> (Vec<usize>, Vec<Vec<f64>>) {
+    let instruments = observed.instruments();
+    let mut scope: Vec<usize> = unions.iter().map(|&(_, union)| union).collect();
+    scope.extend(instruments.iter().map(|instrument| instrument.0));
+    let mut cells = vec![0_usize];
+    for (sets, _) in unions {
+        cells = cells
+            .iter()
+            .flat_map(|cell| sets.iter().map(move |set| cell | set))
+            .collect();
+    }
+    let mut by_level = vec![Vec::new(); finding.scale.count()];
+    for set in cells {
+        let levels = levels_from(
+            finding.scale,
+            Union::certain(set).join(Union::of(finding.leak)),
+        );
+        for lying in lying_states(instruments.len()) {
             for (level, part) in by_level.iter_mut().enumerate() {
-                part.push(levels[level] * observed.weight(level, instruments, lying));
+                part.push(levels[level] * observed.weight(level, &instruments, lying));
             }
         }
-        (scope, by_level)
     }
+    (scope, by_level)
+}
+
+/// P(readings | parents, instruments) as one table. An instrument may also
+/// be a parent; it then appears once.
+fn whole_table(
+    finding: &Finding,
+    observed: &Observed,
+    instruments: &[CauseIx],
+    links: &[Influence],
+) -> (Vec<usize>, Vec<Vec<f64>>) {
+    let mut scope: Vec<usize> = links.iter().map(|link| link.variable).collect();
+    scope.extend(instruments.iter().map(|instrument| instrument.0));
+    scope.sort_unstable();
+    scope.dedup();
+    let state = |cell: usize, variable: usize| {
+        scope
+            .iter()
+            .position(|&other| other == variable)
+            .is_some_and(|at| cell >> (scope.len() - 1 - at) & 1 == 1)
+    };
+    let mut by_level = vec![Vec::new(); finding.scale.count()];
+    for cell in 0..1_usize << scope.len() {
+        let active = links
+            .iter()
+            .filter(|link| state(cell, link.variable))
+            .map(|link| link.push);
+        let levels = super::cpt::levels(finding, active);
+        let lying = instruments
+            .iter()
+            .enumerate()
+            .filter(|(_, instrument)| state(cell, instrument.0))
+            .fold(0, |bits, (at, _)| bits | 1 << at);
+        for (level, part) in by_level.iter_mut().enumerate() {
+            part.push(levels[level] * observed.weight(level, instruments, lying));
+        }
+    }
+    (scope, by_level)
 }
 
 /// The variable of a parent, in a graph with this many causes.
@@ -275,6 +408,7 @@ pub(super) fn variable(causes: usize, parent: Parent) -> usize {
     }
 }
 
+#[derive(Clone, Copy)]
 struct Influence {
     variable: usize,
     push: Push,
@@ -287,48 +421,4 @@ fn lying_states(instruments: usize) -> impl Iterator<Item = usize> {
             .filter(|at| cell >> (instruments - 1 - at) & 1 == 1)
             .fold(0, |bits, at| bits | 1 << at)
     })
-}
-
-/// The direction sets a finding can take: fewer states when it is never pushed one way.
-fn direction_sets(finding: &Finding, links: &[Influence]) -> &'static [usize] {
-    let any = |pick: fn(&Push) -> f64| {
-        pick(&finding.leak) > 0.0 || links.iter().any(|link| pick(&link.push) > 0.0)
-    };
-    const ALL: [usize; MAX_STATES] = [0, 1, 2, 3];
-    match (any(|push| push.low), any(|push| push.high)) {
-        (true, true) => &ALL,
-        (true, false) => &[0, 1],
-        (false, _) => &[0, 2],
-    }
-}
-
-/// Orders parents so that chains take private parents first and parents that
-/// also lead elsewhere last, which keeps the hidden variables loosely coupled.
-struct ParentOrder {
-    causes: usize,
-    children: Vec<usize>,
-}
-
-impl ParentOrder {
-    fn of(graph: &Graph) -> Self {
-        let causes = graph.causes().len();
-        let mut children = vec![0; causes + graph.mechanisms().len()];
-        let mechanisms = graph
-            .mechanisms()
-            .iter()
-            .map(|mechanism| &mechanism.parents);
-        for link in mechanisms.flatten() {
-            children[variable(causes, link.parent)] += 1;
-        }
-        Self { causes, children }
-    }
-
-    fn sorted<'a>(&self, links: &'a [Link]) -> Vec<&'a Link> {
-        let mut links: Vec<_> = links.iter().collect();
-        links.sort_by_key(|link| {
-            let variable = variable(self.causes, link.parent);
-            (self.children[variable], variable)
-        });
-        links
-    }
 }

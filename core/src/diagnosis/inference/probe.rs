@@ -29,6 +29,8 @@ pub(in crate::diagnosis) struct Probe<'a> {
     inference: &'a Inference<'a>,
     room: Workspace,
     unary: Vec<Weights>,
+    /// Nothing was ever left out: sums without factors are those of the case.
+    is_whole: bool,
 }
 
 impl<'a> Probe<'a> {
@@ -39,6 +41,7 @@ impl<'a> Probe<'a> {
             inference,
             room,
             unary: inference.unary.clone(),
+            is_whole: true,
         };
         for (slot, Table { values, .. }) in inference.evidence.iter().enumerate() {
             inference.tree.set_evidence(&mut probe.room, slot, values);
@@ -48,6 +51,7 @@ impl<'a> Probe<'a> {
 
     /// Leaves an observation out until it is restored.
     pub(in crate::diagnosis) fn silence(&mut self, observation: usize) {
+        self.is_whole = false;
         self.inference.tree.silence(&mut self.room, observation);
     }
 
@@ -70,10 +74,12 @@ impl<'a> Probe<'a> {
         for &(variable, [no, yes]) in factors {
             self.unary[variable][0] *= no;
             self.unary[variable][1] *= yes;
+            self.inference.tree.touch(&mut self.room, variable);
         }
         let answer = ask(self);
         for &(variable, _) in factors {
             self.unary[variable] = self.inference.unary[variable];
+            self.inference.tree.touch(&mut self.room, variable);
         }
         answer
     }
@@ -148,12 +154,21 @@ impl<'a> Probe<'a> {
         given: &[Factor],
     ) -> [f64; 3] {
         let finding = self.inference.graph.finding(place);
-        let base = self.log_weight(given);
+        let is_the_case = self.is_whole && given.is_empty();
+        let base = if is_the_case {
+            0.0
+        } else {
+            self.log_weight(given)
+        };
         let leak = Unpushed::by(finding.leak);
         let mut expected = |pick: fn(Unpushed) -> f64| {
             let mut factors = self.parent_factors(&finding.parents, pick);
             if factors.is_empty() {
                 return pick(leak);
+            }
+            if let (true, &[(variable, [_, left])]) = (is_the_case, factors.as_slice()) {
+                let [no, yes, ..] = self.inference.beliefs[variable];
+                return pick(leak) * (no + left * yes);
             }
             factors.extend_from_slice(given);
             pick(leak) * (self.log_weight(&factors) - base).exp()

@@ -20,7 +20,7 @@
 
 use std::ops::Range;
 
-use super::order::{Adjacency, min_fill};
+use super::order::{Adjacency, cheapest};
 
 /// A table of non-negative numbers over some variables, the last varying fastest.
 #[derive(Debug, Clone, PartialEq)]
@@ -48,7 +48,8 @@ struct Bucket {
     fixed: usize,
     inputs: Range<usize>,
     out: usize,
-    is_root: bool,
+    /// The bucket that takes its message; none if that is a number.
+    next: Option<usize>,
 }
 
 /// A compiled order of elimination over a set of tables.
@@ -61,6 +62,9 @@ pub(super) struct Tree {
     /// Where each evidence table, then each message, lies in the value arena.
     slots: Vec<Range<usize>>,
     arena: usize,
+    /// The bucket of each variable, and of each evidence table.
+    bucket_of: Vec<usize>,
+    bucket_of_evidence: Vec<Option<usize>>,
 }
 
 /// Room for one computation on a tree, to be used again and again.
@@ -70,8 +74,12 @@ pub(super) struct Workspace {
     adjoints: Vec<f64>,
     /// The product in each cell of each bucket, after [`Tree::inward`].
     products: Vec<f64>,
-    /// By what each bucket's message was divided.
-    divisors: Vec<f64>,
+    /// The joint probabilities of the cells of one bucket.
+    joint: Vec<f64>,
+    /// By what each bucket's message was divided, and its logarithm.
+    divisors: Vec<(f64, f64)>,
+    /// Buckets to be summed anew: something at or before them has changed.
+    stale: Vec<bool>,
     /// P(variable = state | evidence), after [`Tree::outward`].
     pub(super) beliefs: Vec<Weights>,
 }
@@ -84,7 +92,7 @@ impl Tree {
         for table in fixed.iter().chain(evidence) {
             graph.join(&table.scope);
         }
-        let order = min_fill(graph, &cards);
+        let order = cheapest(&graph, &cards).variables;
         let mut position = vec![0; cards.len()];
         for (at, &variable) in order.iter().enumerate() {
             position[variable] = at;
@@ -116,6 +124,8 @@ impl Tree {
             fixed: Vec::new(),
             slots,
             arena,
+            bucket_of_evidence: evidence.iter().map(|table| home(&table.scope)).collect(),
+            bucket_of: position.clone(),
         };
         for (at, &variable) in order.iter().enumerate() {
             let incoming = std::mem::take(&mut inputs_at[at]);
@@ -129,10 +139,11 @@ impl Tree {
             scope.sort_unstable();
             scope.dedup();
             let out = tree.slots.len();
-            if let Some(next) = home(&scope) {
+            let next = home(&scope);
+            if let Some(next) = next {
                 inputs_at[next].push((out, scope.clone()));
             }
-            tree.push_bucket(variable, scope, &fixed_at[at], incoming, evidence.len());
+            tree.push_bucket(variable, scope, next, &fixed_at[at], incoming);
         }
         tree
     }
@@ -141,11 +152,11 @@ impl Tree {
         &mut self,
         variable: usize,
         mut scope: Vec<usize>,
+        next: Option<usize>,
         fixed: &[&Table],
         incoming: Vec<(usize, Vec<usize>)>,
-        evidence_count: usize,
     ) {
-        let is_root = scope.is_empty();
+        let evidence_count = self.bucket_of_evidence.len();
         scope.push(variable);
         let card = self.cards[variable];
         let size: usize = scope.iter().map(|&other| self.cards[other]).product();
@@ -182,7 +193,7 @@ impl Tree {
             fixed: start,
             inputs: first_input..self.inputs.len(),
             out,
-            is_root,
+            next,
         });
     }
 
@@ -204,60 +215,84 @@ impl Tree {
     pub(super) fn prepare(&self, room: &mut Workspace) {
         room.values.resize(self.arena, 0.0);
         room.adjoints.resize(self.arena, 0.0);
-        room.divisors.resize(self.buckets.len(), 1.0);
+        room.divisors.resize(self.buckets.len(), (1.0, 0.0));
         room.beliefs.resize(self.cards.len(), [0.0; MAX_STATES]);
         room.products.resize(self.fixed.len(), 0.0);
+        room.joint.resize(self.largest(), 0.0);
+        room.stale.clear();
+        room.stale.resize(self.buckets.len(), true);
+    }
+
+    /// Says that the weights of a variable are not those of the last sum.
+    pub(super) fn touch(&self, room: &mut Workspace, variable: usize) {
+        self.spoil(room, self.bucket_of.get(variable).copied());
+    }
+
+    fn spoil(&self, room: &mut Workspace, bucket: Option<usize>) {
+        let mut next = bucket;
+        while let Some(at) = next.filter(|&at| !room.stale[at]) {
+            room.stale[at] = true;
+            next = self.buckets[at].next;
+        }
     }
 
     /// Writes the values of an evidence table.
     pub(super) fn set_evidence(&self, room: &mut Workspace, slot: usize, values: &[f64]) {
         room.values[self.slots[slot].clone()].copy_from_slice(values);
+        self.spoil(room, self.bucket_of_evidence[slot]);
     }
 
     /// Makes an evidence table say nothing.
     pub(super) fn silence(&self, room: &mut Workspace, slot: usize) {
         room.values[self.slots[slot].clone()].fill(1.0);
+        self.spoil(room, self.bucket_of_evidence[slot]);
     }
 
     /// Sums everything: the natural logarithm of the sum over all variables of
     /// the product of all tables and of `unary`, or `None` if that sum is 0.
+    /// Only buckets at or behind a change are summed anew; the messages of the
+    /// others stand from the last time.
     pub(super) fn inward(&self, room: &mut Workspace, unary: &[Weights]) -> Option<f64> {
-        let mut log_sum = 0.0;
-        for (at, bucket) in self.buckets.iter().enumerate() {
-            let out = self.slots[bucket.out].clone();
-            let weights = &unary[bucket.variable][..bucket.card];
-            let cells = bucket.fixed..bucket.fixed + bucket.size;
-            let (before, rest) = room.values.split_at_mut(out.start);
-            let message = &mut rest[..out.len()];
-            let products = &mut room.products[cells.clone()];
-            let rows = products.chunks_exact_mut(bucket.card);
-            for (row, fixed) in rows.zip(self.fixed[cells].chunks_exact(bucket.card)) {
-                for ((product, fixed), weight) in row.iter_mut().zip(fixed).zip(weights) {
-                    *product = fixed * weight;
-                }
+        for at in 0..self.buckets.len() {
+            if room.stale[at] {
+                // It stays stale if the sum is 0, and so do all behind it.
+                self.sum(at, room, unary)?;
+                room.stale[at] = false;
             }
-            for input in &self.inputs[bucket.inputs.clone()] {
-                let values = &before[self.slots[input.slot].clone()];
-                for (product, &at) in products.iter_mut().zip(&self.maps[input.map.clone()]) {
-                    *product *= values[at as usize];
-                }
-            }
-            let mut largest = 0.0_f64;
-            for (entry, row) in message.iter_mut().zip(products.chunks_exact(bucket.card)) {
-                *entry = row.iter().sum();
-                largest = largest.max(*entry);
-            }
-            if largest <= 0.0 {
-                return None;
-            }
-            // Scaling keeps long products of small numbers away from zero.
-            for entry in message.iter_mut() {
-                *entry /= largest;
-            }
-            room.divisors[at] = largest;
-            log_sum += largest.ln();
         }
-        Some(log_sum)
+        Some(room.divisors.iter().map(|&(_, log)| log).sum())
+    }
+
+    fn sum(&self, at: usize, room: &mut Workspace, unary: &[Weights]) -> Option<()> {
+        let bucket = &self.buckets[at];
+        let out = self.slots[bucket.out].clone();
+        let weights = &unary[bucket.variable];
+        let cells = bucket.fixed..bucket.fixed + bucket.size;
+        let (before, rest) = room.values.split_at_mut(out.start);
+        let message = &mut rest[..out.len()];
+        let products = &mut room.products[cells.clone()];
+        spread(products, &self.fixed[cells], weights, bucket.card);
+        for input in &self.inputs[bucket.inputs.clone()] {
+            let values = &before[self.slots[input.slot].clone()];
+            for (product, &at) in products.iter_mut().zip(&self.maps[input.map.clone()]) {
+                *product *= values[at as usize];
+            }
+        }
+        let mut largest = 0.0_f64;
+        let rows = products.chunks_exact(bucket.card);
+        for (entry, row) in message.iter_mut().zip(rows) {
+            *entry = row.iter().sum();
+            largest = largest.max(*entry);
+        }
+        if largest <= 0.0 {
+            return None;
+        }
+        // Scaling keeps long products of small numbers away from zero.
+        for entry in message.iter_mut() {
+            *entry /= largest;
+        }
+        room.divisors[at] = (largest, largest.ln());
+        Some(())
     }
 
     /// After [`Tree::inward`] on the same room: the probability of each state
@@ -267,7 +302,7 @@ impl Tree {
         room.adjoints.fill(0.0);
         for (at, bucket) in self.buckets.iter().enumerate().rev() {
             let out = self.slots[bucket.out].clone();
-            if bucket.is_root {
+            if bucket.next.is_none() {
                 // Its message was scaled to 1, so beliefs come out as probabilities.
                 room.adjoints[out.start] = 1.0;
             }
@@ -278,16 +313,20 @@ impl Tree {
             let messages = &room.values[out];
             let total: f64 = messages.iter().zip(adjoints_out).map(|(m, a)| m * a).sum();
             let scale = if total > 0.0 {
-                1.0 / (total * room.divisors[at])
+                1.0 / (total * room.divisors[at].0)
             } else {
                 0.0
             };
-            let products = &mut room.products[bucket.fixed..bucket.fixed + bucket.size];
+            let products = &room.products[bucket.fixed..bucket.fixed + bucket.size];
+            let joint = &mut room.joint[..bucket.size];
             let mut belief = [0.0; MAX_STATES];
-            for (row, adjoint) in products.chunks_exact_mut(bucket.card).zip(adjoints_out) {
-                for (product, sum) in row.iter_mut().zip(&mut belief) {
-                    *product *= adjoint * scale;
-                    *sum += *product;
+            let rows = products.chunks_exact(bucket.card);
+            let joint_rows = joint.chunks_exact_mut(bucket.card);
+            for ((row, joint), adjoint) in rows.zip(joint_rows).zip(adjoints_out) {
+                let factor = adjoint * scale;
+                for ((product, joint), sum) in row.iter().zip(joint).zip(&mut belief) {
+                    *joint = product * factor;
+                    *sum += *joint;
                 }
             }
             room.beliefs[bucket.variable] = belief;
@@ -297,8 +336,8 @@ impl Tree {
                 }
                 let slot = self.slots[input.slot].clone();
                 let adjoints = &mut adjoints_in[slot.clone()];
-                for (product, &to) in products.iter().zip(&self.maps[input.map.clone()]) {
-                    adjoints[to as usize] += product;
+                for (joint, &to) in joint.iter().zip(&self.maps[input.map.clone()]) {
+                    adjoints[to as usize] += joint;
                 }
                 for (adjoint, &value) in adjoints.iter_mut().zip(&room.values[slot]) {
                     *adjoint = if value > 0.0 { *adjoint / value } else { 0.0 };
@@ -314,6 +353,26 @@ impl Tree {
     }
 }
 
+/// Multiplies the rows of a table by the weights of its last variable.
+fn spread(products: &mut [f64], fixed: &[f64], weights: &Weights, card: usize) {
+    if let (2, &[no, yes, ..]) = (card, weights) {
+        let pairs = products.chunks_exact_mut(2).zip(fixed.chunks_exact(2));
+        for (product, fixed) in pairs {
+            product[0] = fixed[0] * no;
+            product[1] = fixed[1] * yes;
+        }
+        return;
+    }
+    let rows = products
+        .chunks_exact_mut(card)
+        .zip(fixed.chunks_exact(card));
+    for (row, fixed) in rows {
+        for ((product, fixed), weight) in row.iter_mut().zip(fixed).zip(weights) {
+            *product = fixed * weight;
+        }
+    }
+}
+
 /// For each cell over `scope`, the cell over `part`, whose variables are among those of `scope`.
 fn cell_map(scope: &[usize], part: &[usize], cards: &[usize]) -> Vec<u32> {
     let mut stride = 1;
@@ -324,12 +383,17 @@ fn cell_map(scope: &[usize], part: &[usize], cards: &[usize]) -> Vec<u32> {
         }
         stride *= cards[*variable] as u32;
     }
-    let mut map = vec![0_u32];
-    for (&variable, &stride) in scope.iter().zip(&strides) {
-        map = map
-            .iter()
-            .flat_map(|&cell| (0..cards[variable] as u32).map(move |state| cell + state * stride))
-            .collect();
+    // From the last variable, which varies fastest, to the first: what is
+    // there so far is repeated once for each further state.
+    let mut map = Vec::with_capacity(scope.iter().map(|&variable| cards[variable]).product());
+    map.push(0_u32);
+    for (&variable, &stride) in scope.iter().zip(&strides).rev() {
+        let so_far = map.len();
+        for state in 1..cards[variable] as u32 {
+            for at in 0..so_far {
+                map.push(map[at] + state * stride);
+            }
+        }
     }
     map
 }

@@ -47,19 +47,8 @@ impl fmt::Display for NodeKind {
     }
 }
 
-/// One problem: which check found it, where, and what it is.
-#[derive(Debug, Clone, PartialEq, thiserror::Error)]
-#[error("{check}: {file}: {subject}: {fault}")]
-pub struct Problem {
-    /// Name of the check.
-    pub check: &'static str,
-    /// Name of the file.
-    pub file: String,
-    /// Id of the entry, or `from -> to` of the link.
-    pub subject: String,
-    /// What is wrong.
-    pub fault: Fault,
-}
+/// A problem of the graph files.
+pub type Problem = crate::authored::Problem<Fault>;
 
 /// What is wrong with an entry.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]

@@ -21,9 +21,9 @@ pub const LEAST_PSI: f64 = 15.0;
 /// Highest pressure once the loop is left, psi: the upper end of what is left
 /// at start-up, common practice, no source.
 pub const MOST_PSI: f64 = 70.0;
-/// The same with an expansion tank, bar: common practice, no source.
+/// Least with an expansion tank, bar: common practice, no source.
 pub const TANK_LEAST_BAR: f64 = 1.0;
-/// Highest pressure with an expansion tank, bar: common practice, no source.
+/// Highest with an expansion tank, bar: common practice, no source.
 pub const TANK_MOST_BAR: f64 = 2.5;
 /// How far the tank's air lies below the least pressure, bar. Judgement.
 const BELOW_LEAST_BAR: f64 = 0.2;

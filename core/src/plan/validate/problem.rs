@@ -4,19 +4,8 @@ use crate::plan::rules::Violation;
 use crate::units::Dimension;
 use thiserror::Error;
 
-/// One problem: which check found it, where, and what it is.
-#[derive(Clone, PartialEq, Debug, Error)]
-#[error("{check}: {file}: {subject}: {fault}")]
-pub struct Problem {
-    /// Name of the check.
-    pub check: &'static str,
-    /// Name of the file; empty where the problem is of several together.
-    pub file: String,
-    /// Id of the entry.
-    pub subject: String,
-    /// What is wrong.
-    pub fault: Fault,
-}
+/// A problem of the procedure files.
+pub type Problem = crate::authored::Problem<Fault>;
 
 impl Problem {
     /// Files that pass every check and still cannot be built.

@@ -2,6 +2,9 @@
 //! without the data that cameras add (place, time, owner).
 
 mod jpeg;
+mod logo;
+
+pub use logo::logo;
 
 use std::io::Cursor;
 

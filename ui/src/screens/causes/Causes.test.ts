@@ -6,6 +6,7 @@ import { afterEach, expect, it } from "vitest";
 import type { Answer } from "../../types/Answer";
 import type { ReasonView } from "../../types/ReasonView";
 import { point, visit } from "../../visit/sample";
+import { Asking } from "../../visit/asking.svelte";
 import Causes from "./Causes.svelte";
 
 afterEach(() => clearMocks());
@@ -45,6 +46,7 @@ const repeating: Answer = {
         shown: "50 %",
         reasons: [reason, reason],
         context: ["same", "same"],
+        turns: ["same", "same"],
         has_plan: true,
       },
     ],
@@ -63,7 +65,7 @@ const repeating: Answer = {
         licence: null,
         cautions: ["same", "same"],
         asks: [],
-        reads: ["static_pressure", "static_pressure"],
+        reads: ["static_pressure"],
         outcomes: ["same", "same"],
       },
     ],
@@ -76,7 +78,9 @@ const repeating: Answer = {
 
 it("shows the causes with their reasons, even when the engine repeats itself", async () => {
   mockIPC(() => repeating);
-  render(Causes, { visit: visit({ points: [point("static_pressure")] }), path, onkept: () => {} });
+  const asking = new Asking();
+  void asking.ask("v");
+  render(Causes, { visit: visit({ points: [point("static_pressure")] }), item: null, asking, path, onkept: () => {} });
   expect(await screen.findByText("Not decided yet.")).toBeTruthy();
   expect(screen.getByText("50 %")).toBeTruthy();
   expect(screen.getAllByText("Enter: static_pressure")).toHaveLength(1);
@@ -86,7 +90,9 @@ it("shows the causes with their reasons, even when the engine repeats itself", a
 it("says that it works until the answer is there, and why when there is none", async () => {
   let fail = (_: unknown): void => {};
   mockIPC(() => new Promise((_, reject) => (fail = reject)));
-  render(Causes, { visit: visit(), path, onkept: () => {} });
+  const asking = new Asking();
+  void asking.ask("v");
+  render(Causes, { visit: visit(), item: null, asking, path, onkept: () => {} });
   expect(screen.getByText("Working it out…")).toBeTruthy();
   fail({ code: "store-failed", message: "The database failed.", context: {} });
   expect(await screen.findByText("The database failed.")).toBeTruthy();

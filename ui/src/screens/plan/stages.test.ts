@@ -10,8 +10,11 @@ const step = (id: string, stage: string): StepView => ({
   cautions: [],
   quantities: [],
   gate: null,
-  timer_seconds: null,
+  timers: [],
   done: null,
+  skipped: null,
+  minutes: null,
+  parts: null,
 });
 
 it("keeps the order of the work: a stage that comes again is a new one", () => {

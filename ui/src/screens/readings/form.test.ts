@@ -28,7 +28,7 @@ it("changes a reading in place", () => {
     unit: "bar",
     mode: "idle",
     phase: "left",
-    circuit: 2,
+    circuit: "2",
   });
 });
 

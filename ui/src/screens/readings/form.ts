@@ -48,7 +48,6 @@ export function changed(reading: ReadingView): Form {
 
 /** The form as the engine takes it: every number as it was typed. */
 export function entryOf(point: PointView, form: Form): ReadingEntry {
-  const circuit = Number.parseInt(form.circuit, 10);
   return {
     id: form.id,
     point: point.id,
@@ -58,6 +57,6 @@ export function entryOf(point: PointView, form: Form): ReadingEntry {
     instrument: form.instrument || null,
     mode: form.mode,
     phase: form.phase,
-    circuit: point.per_circuit && Number.isInteger(circuit) && circuit > 0 ? circuit : null,
+    circuit: point.per_circuit ? form.circuit.trim() || null : null,
   };
 }

@@ -1,5 +1,9 @@
 /** Finding a visit again. */
+import { language } from "../../text";
 import type { VisitLine } from "../../types/VisitLine";
+
+/** Where a language is spoken differently from place to place. */
+const LOCALES: Record<string, string> = { en: "en-US", es: "es-US" };
 
 function plain(text: string): string {
   return text.normalize("NFD").replace(/\p{Mark}/gu, "").toLocaleLowerCase();
@@ -18,5 +22,5 @@ export function matching(visits: readonly VisitLine[], sought: string): VisitLin
 export function dayInWords(day: string): string {
   const date = new Date(`${day}T12:00:00Z`);
   if (Number.isNaN(date.valueOf())) return day;
-  return new Intl.DateTimeFormat("en-US", { dateStyle: "long", timeZone: "UTC" }).format(date);
+  return new Intl.DateTimeFormat(LOCALES[language()] ?? language(), { dateStyle: "long", timeZone: "UTC" }).format(date);
 }

@@ -1,0 +1,166 @@
+//! What was learned from confirmed causes: shown, taken along, begun anew.
+
+use super::knowledge::knowledge;
+use super::types::{LearnedCauseView, LearnedView};
+use super::{ApiError, Engine};
+use crate::diagnosis::{CauseId, Learned, PRIOR_WEIGHT};
+use crate::records::VisitId;
+use crate::store::Confirmed;
+use crate::text::Args;
+use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
+
+/// The name of the file format, with its version.
+const FORMAT: &str = "returnline-learned-1";
+
+/// Counts on their way from one device to another.
+#[derive(Clone, PartialEq, Eq, Debug, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct LearnedFile {
+    /// Which format this is.
+    pub format: String,
+    /// The database that counted.
+    pub origin: String,
+    /// Callbacks in which a cause was confirmed.
+    pub callbacks: u32,
+    /// Of these, how many each cause was confirmed in.
+    pub confirmed: BTreeMap<String, u32>,
+}
+
+impl Engine {
+    /// What was learned, for showing.
+    ///
+    /// # Errors
+    /// [`ApiError`].
+    pub fn learned(&self) -> Result<LearnedView, ApiError> {
+        let own = self.confirmed(None)?.callbacks;
+        let all = self.learned_for(None)?;
+        let graph = &knowledge().graph;
+        let catalog = self.wording.catalog();
+        let causes = graph.causes().iter().filter_map(|cause| {
+            let after = all.of(&cause.id, cause.prior)?;
+            Some(LearnedCauseView {
+                id: cause.id.as_str().to_owned(),
+                title: catalog.text(&format!("cause-{}", cause.id)),
+                confirmed: all.confirmed(&cause.id),
+                before: cause.prior,
+                after: after.mean(),
+                spread: after.standard_deviation(),
+            })
+        });
+        let mut causes: Vec<LearnedCauseView> = causes.collect();
+        causes.sort_by(|a, b| b.confirmed.cmp(&a.confirmed).then(a.id.cmp(&b.id)));
+        let callbacks = all.callbacks();
+        let args = Args::new()
+            .text("own", own.to_string())
+            .text("elsewhere", callbacks.saturating_sub(own).to_string())
+            .text("weight", format!("{PRIOR_WEIGHT:.0}"));
+        Ok(LearnedView {
+            own,
+            elsewhere: callbacks.saturating_sub(own),
+            weight: PRIOR_WEIGHT,
+            since: self
+                .store
+                .counts_from()
+                .map_err(|error| self.failed(&error))?,
+            shown: catalog.fill("learned-from", &args),
+            causes,
+        })
+    }
+
+    /// Own counts, to take along. What came from elsewhere stays out, so that
+    /// nothing is counted twice.
+    ///
+    /// # Errors
+    /// [`ApiError`].
+    pub fn export_learned(&mut self) -> Result<LearnedFile, ApiError> {
+        let new = self.surroundings.new_id();
+        let origin = self.store.learning_origin(new);
+        let origin = origin.map_err(|error| self.failed(&error))?;
+        let Confirmed {
+            callbacks,
+            by_cause,
+        } = self.confirmed(None)?;
+        Ok(LearnedFile {
+            format: FORMAT.to_owned(),
+            origin,
+            callbacks,
+            confirmed: by_cause,
+        })
+    }
+
+    /// Takes in what another device counted, in place of what it counted before.
+    ///
+    /// # Errors
+    /// [`ApiError`] of code `bad-learned-file` or `own-learned-file`.
+    pub fn import_learned(&mut self, bytes: &[u8]) -> Result<LearnedView, ApiError> {
+        let wording = self.wording;
+        let bad = |detail: String| {
+            ApiError::new("bad-learned-file", &[("detail", detail.as_str())], wording)
+        };
+        let file: LearnedFile =
+            serde_json::from_slice(bytes).map_err(|error| bad(error.to_string()))?;
+        if file.format != FORMAT {
+            return Err(bad(file.format));
+        }
+        if let Some((cause, count)) = file
+            .confirmed
+            .iter()
+            .find(|&(cause, &count)| count > file.callbacks || !self.knows_cause(cause))
+        {
+            return Err(bad(format!("{cause}: {count} / {}", file.callbacks)));
+        }
+        let new = self.surroundings.new_id();
+        let own = self.store.learning_origin(new);
+        if own.map_err(|error| self.failed(&error))? == file.origin {
+            return Err(ApiError::new("own-learned-file", &[], wording));
+        }
+        let confirmed = Confirmed {
+            callbacks: file.callbacks,
+            by_cause: file.confirmed,
+        };
+        let now = self.surroundings.now();
+        self.store
+            .put_confirmed_elsewhere(&file.origin, &confirmed, now)
+            .map_err(|error| self.failed(&error))?;
+        self.learned()
+    }
+
+    /// Begins to learn anew; the records stay as they are.
+    ///
+    /// # Errors
+    /// [`ApiError`].
+    pub fn learn_anew(&mut self) -> Result<LearnedView, ApiError> {
+        let (new, now) = (self.surroundings.new_id(), self.surroundings.now());
+        self.store
+            .count_anew(new, now)
+            .map_err(|error| self.failed(&error))?;
+        self.learned()
+    }
+
+    /// What counts for a call: everything but the call itself.
+    pub(super) fn learned_for(&self, visit: Option<VisitId>) -> Result<Learned, ApiError> {
+        let elsewhere = self
+            .store
+            .confirmed_elsewhere()
+            .map_err(|error| self.failed(&error))?;
+        let mut learned = Learned::default();
+        for counted in elsewhere.into_values().chain([self.confirmed(visit)?]) {
+            let by_cause = counted.by_cause.into_iter();
+            let known = by_cause.filter(|(cause, _)| self.knows_cause(cause));
+            let known = known.map(|(cause, count)| (CauseId::new(&cause), count));
+            learned.add(counted.callbacks, known);
+        }
+        Ok(learned)
+    }
+
+    fn confirmed(&self, except: Option<VisitId>) -> Result<Confirmed, ApiError> {
+        self.store
+            .confirmed(except)
+            .map_err(|error| self.failed(&error))
+    }
+
+    fn knows_cause(&self, cause: &str) -> bool {
+        knowledge().graph.find_cause(&CauseId::new(cause)).is_some()
+    }
+}

@@ -1,0 +1,96 @@
+# What the app shows around a call: settings, groups of questions, templates.
+
+language-own-name = English
+
+units-us = US customary (psi, gpm, °F, gal, ft)
+units-si = SI (bar, L/s, °C, L, m)
+paper-letter = US Letter
+paper-a4 = A4
+theme-system = As the device
+theme-light = Light
+theme-dark = Dark
+theme-sun = Full sun (highest contrast)
+instrument-usual = Usually ± { $accuracy } or a share of the value, whichever is more.
+
+questions-symptom-heard = Heard
+questions-symptom-stops = The unit stops
+questions-symptom-gauge = On the gauge, and topping up
+questions-symptom-comfort = Warmth and the bill
+questions-symptom-history = How it began
+questions-symptom-house-water = Water in the house
+questions-symptom-other = Other
+questions-observation-air-and-flow = Air and flow
+questions-observation-circulator = At the circulator
+questions-observation-valves-and-circuits = Valves and circuits
+questions-observation-fluid-and-dirt = Fluid and dirt
+questions-observation-leaks-and-tank = Leaks, tank and pressure
+questions-observation-loop-temperature = Temperature of the loop
+questions-observation-unit = At the unit
+questions-observation-instruments = Trying the instruments
+questions-observation-other = Other
+
+template-vertical-sealed = Bores, sealed, 3 tons
+    .note = 3 circuits of 3/4 in SDR 11, 400 ft each, propylene glycol 20 %.
+template-horizontal-sealed = Trenches, sealed, 4 tons
+    .note = 4 circuits of 3/4 in SDR 11, 600 ft each, methanol 15 %.
+template-vertical-vented = Bores, vented reservoir, 4 tons
+    .note = 4 circuits of 3/4 in SDR 11, 400 ft each, propylene glycol 20 %.
+template-pond-sealed = Pond, sealed, 5 tons
+    .note = 5 circuits of 3/4 in SDR 11, 300 ft each, methanol 20 %.
+
+undo-system = System
+step-minutes = Minutes it took
+
+reading-formula = A reading is taken to lie within its accuracy in 19 of 20 cases.
+reading-accuracy-stated = Accuracy stated for
+reading-accuracy-usual = Accuracy usual for
+reading-by-statement = Stated by the technician
+reading-by-practice = Common practice, no source
+
+error-nothing-to-undo = There is nothing left to take back here.
+error-not-a-circuit = "{ $found }" is not the number of a circuit. Write a whole number from { $first } to { $last }, or leave it empty.
+error-logo-too-large = The file is too large for a logo. Choose a picture under 8 MB.
+error-logo-unreadable = The logo was not taken: { $detail }. Choose a PNG or JPEG picture.
+
+turn-rests-on = It rests most on this: { $found }. If that were wrong, this cause would lose most.
+turn-down = { $check }: if it shows { $seen }, this falls from { $before } to { $after }.
+turn-up = { $check }: if it shows { $seen }, this rises from { $before } to { $after }.
+
+schematic-description = Drawing of this system: flow centre and heat pump indoors, the circuits in the ground, and the points where something can be read.
+schematic-flow-centre = Flow centre
+schematic-heat-pump = Heat pump
+schematic-tank = Expansion tank
+schematic-reservoir = Reservoir
+schematic-indoors = indoors
+schematic-ground-vertical = { $count } bores with U-bends
+schematic-ground-horizontal = { $count } circuits in trenches
+schematic-ground-pond = { $count } coils in the pond
+schematic-ground-unknown = { $count } circuits in the ground
+
+spot-circulator_rise = Pump rise
+spot-entering_water = EWT
+spot-exchanger_drop = Unit drop
+spot-static_pressure = Gauge
+spot-suction_pressure = Suction
+spot-leaving_water = LWT
+spot-flow = Flow
+spot-freeze_point_supply = Sample
+spot-circuit_return = Circuit
+spot-loop_temperature = Loop
+spot-strainer_drop = Strainer
+spot-tank_pre_charge = Tank air
+spot-reservoir_level_change = Level
+
+sign-air = air?
+sign-valve = valve?
+sign-blocked = blocked?
+sign-leak = leak?
+sign-gauge = pressure?
+mark-cause = { $cause } ({ $probability })
+
+picture-path = From cause to finding: { $cause }
+picture-path-words = { $cause } leads to what was found: { $found }.
+picture-cause = Cause
+picture-mechanism = What it does
+picture-finding = Found
+picture-pair = Before and after: { $point }

@@ -1,0 +1,34 @@
+//! What was chosen once.
+
+use returnline_core::api::ApiError;
+use returnline_core::api::types::{SettingChange, SettingsView};
+use tauri::State;
+use tauri::ipc::{InvokeBody, Request};
+
+use super::Answer;
+use crate::state::Shell;
+
+/// What was chosen.
+#[tauri::command(async)]
+pub fn settings(shell: State<'_, Shell>) -> Answer<SettingsView> {
+    shell.engine().settings()
+}
+
+/// Changes one setting.
+#[tauri::command(async)]
+pub fn change_setting(shell: State<'_, Shell>, change: SettingChange) -> Answer<SettingsView> {
+    shell.engine().change_setting(&change)
+}
+
+/// Keeps a picture file, sent as the raw body, as the company's logo.
+#[tauri::command(async)]
+pub fn put_logo(shell: State<'_, Shell>, request: Request<'_>) -> Answer<SettingsView> {
+    let mut engine = shell.engine();
+    match request.body() {
+        InvokeBody::Raw(file) => engine.put_logo(file),
+        InvokeBody::Json(_) => {
+            let context = [("detail", "no bytes")];
+            Err(ApiError::new("logo-unreadable", &context, engine.wording()))
+        }
+    }
+}

@@ -1,0 +1,32 @@
+//! Prints the drawings of an invented call as JSON, for the pictures of the
+//! screens: `make drawings` writes them to `ui/pictures/drawings.json`.
+
+use chrono::NaiveDate;
+use returnline_core::api::{Call, Wording, read_visit_file};
+use returnline_core::records::Phase;
+
+const SAMPLE: &[u8] = include_bytes!("../../core/data/samples/air-in-one-circuit.json");
+
+fn main() -> Result<(), Box<dyn std::error::Error>> {
+    let wording = Wording::default();
+    let mut file = read_visit_file(SAMPLE, wording)?;
+    // As if the same readings stood after the work: the charts of before and
+    // after need both.
+    let left: Vec<_> = file
+        .visit
+        .readings
+        .iter()
+        .take(2)
+        .cloned()
+        .map(|mut reading| {
+            reading.id = None;
+            reading.phase = Phase::Left;
+            reading
+        })
+        .collect();
+    file.visit.readings.extend(left);
+    let day = NaiveDate::from_ymd_opt(2026, 8, 14).ok_or("a day")?;
+    let pictures = Call::assess(&file, day, wording).pictures();
+    println!("{}", serde_json::to_string(&pictures)?);
+    Ok(())
+}
