@@ -31,6 +31,8 @@ visits-found =
     }
 visits-none-found = Ninguna visita contiene estas palabras.
 visits-open = pendiente
+visits-again = Nueva visita aquí
+visits-again-at = Nueva visita en { $site }
 visits-empty = Aún no hay visitas. Empiece una con lo que le dijo el cliente; todo lo demás puede venir después.
 
 ## Steps of a visit
@@ -43,6 +45,7 @@ step-causes = Causas
 step-plan = Plan
 step-report = Informe
 step-begun = tiene entradas
+undo = Deshacer: { $what }
 
 title-call = ¿Qué pasa?
 title-system = ¿Qué sabemos?
@@ -58,6 +61,16 @@ onward-report = Ir al informe
 ## The call
 
 call-symptoms = Lo que notó el cliente
+call-more = Dirección, contacto, día, técnico, notas
+questions-answered =
+    { $count ->
+        [one] 1 respondida
+       *[other] { $count } respondidas
+    }
+similar-site = Ya se conoce un lugar parecido a este: { $site }, visitado por última vez { $date }.
+similar-no-date = en un día desconocido
+similar-same = Es el mismo
+similar-other = Es otro
 
 ## The system
 
@@ -69,6 +82,11 @@ system-known =
        *[other] { $known } de { $all } conocidos
     }
 system-back = Volver al sistema
+system-take = Partir de un sistema habitual o de una visita anterior
+system-take-hint = Esto sustituye lo que aquí se sabe del sistema. Se puede deshacer.
+system-taken = Tomado: { $what }
+system-templates = Sistemas habituales (ejemplos inventados)
+system-earlier = De una visita anterior
 
 ## Readings
 
@@ -80,6 +98,7 @@ readings-back = Volver a las lecturas
 reading-value = Lo que muestra el instrumento
 reading-instrument = Leído con
 reading-mode = Estado del sistema
+reading-of-circuit = circuito { $circuit }
 reading-circuit = Circuito, contado desde el inicio del colector
 reading-more = Exactitud, antes o después
 reading-accuracy = Exactitud, más o menos
@@ -122,6 +141,7 @@ cause-path = Cómo lleva hasta ahí
 cause-figures = Los números
 cause-no-reasons = Solo la frecuencia con que ocurre: nada de lo hallado hasta ahora habla a favor ni en contra.
 cause-context = Lo que se sabe de este sistema
+cause-turns = ¿Qué cambiaría esto?
 why = ¿Por qué?
 figures-measured = Medido:
 figures-expected = Esperado aquí:
@@ -135,10 +155,39 @@ plan-tools = Herramientas
 plan-materials = Materiales
 plan-none = Aún no hay trabajo previsto: ninguna causa es lo bastante probable. Haga primero la siguiente comprobación.
 plan-step = Paso { $number }
-plan-gate = Continuar solo si:
+plan-gate = Antes de continuar
 plan-otherwise = Si no:
-plan-step-open = Marcar como hecho
-plan-step-done = Hecho
+plan-remarks = Para tener en cuenta
+criterion-met = Esto cumple.
+criterion-missed = Esto no cumple.
+gate-open = Introduzca lo que encuentre. Todo tiene que cumplir.
+gate-passed = Superado. Continúe.
+gate-failed = No superado. No continúe.
+gate-go-back = Volver a ese paso
+timer-least = al menos { $time }
+timer-start = Iniciar
+timer-stop = Parar
+timer-over = terminado hace { $time }
+timer-done = { $timer }: el tiempo ha terminado.
+timer-runs = En marcha: { $timer }
+caution-read = Leído y comprendido
+step-done = hecho
+step-skipped = omitido
+step-is-done = Hecho
+step-not-done = Al final no está hecho
+step-take-up = Hacerlo de todos modos
+step-skip = Omitirlo
+step-skip-now = Omitirlo
+step-reason = ¿Por qué se omite?
+step-left-out = Omitido:
+step-waits =
+    { $count ->
+        [one] Una precaución espera su confirmación.
+       *[other] { $count } precauciones esperan su confirmación.
+    }
+step-used = Minutos y piezas usados
+step-minutes = Minutos que llevó
+step-parts = Piezas y materiales usados
 plan-proof = Comprobar el resultado
 proof-expected = Debe leerse { $value }
 proof-before = Como se encontró: { $value }
@@ -154,6 +203,21 @@ report-part-causes = las causas con sus razones
 report-part-plan = el plan de trabajo con sus cantidades, hecho y por hacer
 report-part-cautions = las precauciones propias del trabajo
 report-unknown = Lo que no se sabe se omite o se indica como desconocido.
+photos-title = Fotos
+photo-add = Hacer o elegir una foto
+photo-hint = Se eliminan de ella el lugar y el dispositivo. Caben { $left } más.
+photo-phase = Muestra el sistema
+photo-caption = Lo que muestra
+photo-remove = Quitar
+photo-enlarge = Más grande o más pequeña: { $photo }
+photo-untold = Foto de { $time }
+signatures-title = Firmas
+signature-name = Nombre en letra de imprenta
+signature-keep = Guardar esta firma
+signature-again = Dibujar de nuevo
+signature-typed = Firmar con el nombre escrito
+signature-of = Firma de { $name }
+signature-clear = Firmar de nuevo
 report-save = Guardar el informe
 report-saving = Guardando…
 report-saved = Guardado como { $place }
@@ -164,10 +228,21 @@ report-not-saved = No se guardó: no se eligió ningún lugar.
 
 settings-title = Ajustes
 settings-theme = Colores
-theme-system = Como el dispositivo
-theme-light = Claro
-theme-dark = Oscuro
-theme-sun = Pleno sol (máximo contraste)
+settings-wording = Unidades, idioma, colores
+settings-units = Unidades
+settings-language = Idioma
+settings-reports = En los informes
+settings-company = Empresa
+settings-logo = Logotipo
+settings-logo-alt = El logotipo de la empresa
+settings-logo-hint = Una imagen PNG o JPEG. Se guarda en tamaño pequeño.
+settings-logo-remove = Quitar el logotipo
+settings-technician = Técnico
+settings-paper = Papel
+settings-instruments = Instrumentos en la camioneta
+settings-instruments-hint = Marque los que lleva. Si conoce su exactitud, escríbala: las lecturas se tendrán por fiables hasta ahí.
+settings-accuracy = Exactitud: { $instrument }, más o menos
+settings-data = Dónde están los datos
 settings-about = Acerca de
 about-version = Versión { $version }
 about-data = Sus visitas se guardan en este dispositivo, en { $folder }
