@@ -107,3 +107,6 @@ check-circulator-temperature = Temperatura del cuerpo del circulador
     .how = Sujetar un termómetro al cuerpo tras diez minutos de marcha y comparar con el fluido.
 check-fresh-sample = Mirar una muestra recién tomada
     .how = Tomar una muestra en un frasco transparente. Mirarla enseguida al trasluz: burbujas, color, sólidos, espuma. Olerla a distancia. Dejarla reposar cinco minutos y volver a mirar.
+context-air-left-in-circuit--flush-too-slow = Si el propio lavado fue demasiado lento, esa es la raíz y esto su huella; tras un lavado rápido solo quedan bolsas.
+context-air-left-in-circuit--flush-too-short = Si el lavado fue demasiado corto, esa es la raíz; tras uno largo solo quedan bolsas.
+context-air-left-in-circuit--cart-too-small = Si el carro era demasiado pequeño, esa es la raíz; uno potente solo deja bolsas.
