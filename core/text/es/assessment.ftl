@@ -49,7 +49,3 @@ plan-gate-pass = { $what }: { $rule } { $limit }.
 plan-gate-back = Volver al paso { $number }: { $step }
 plan-proof-label = { $point } ({ $when })
 why-plan-fixed = Igual para todos los sistemas.
-found-itself = Se encontró en esta visita.
-ruled-out-itself = Se buscó en esta visita y no está.
-learned-line = De { $callbacks } rellamadas propias: confirmada en { $confirmed }, así que parte de { $after } en lugar de { $before }.
-learned-from = Aprendido de { $own } rellamadas propias y { $elsewhere } contadas en otros lugares; las probabilidades previas suministradas valen { $weight } rellamadas.
