@@ -8,7 +8,7 @@ ALL := tauri/custom-protocol
 SAMPLES := $(wildcard core/data/samples/*.json)
 export CARGO_TERM_COLOR ?= auto
 
-.PHONY: all demo test app bench reference-inference kills spoil lint core-test ui ui-test app-build app-test setup setup-ui types pictures drawings pages clean
+.PHONY: all demo test app bench reference-inference simulate kills spoil lint core-test ui ui-test app-build app-test setup setup-ui types pictures drawings pages clean
 
 all: demo
 
@@ -98,6 +98,12 @@ reference-inference:
 	$(CARGO) run -q -p returnline-tests --example export_cases -- target/reference
 	$(PYTHON) tests/reference/inference.py table target/reference \
 	  tests/reference/tables/inference_shipped.json
+
+CALLS ?= 1000
+SEED ?= 1
+## How good the answers are on simulated calls, as Markdown; asserts nothing.
+simulate: setup-build
+	$(CARGO) run --release -p returnline-tests --example simulate -- --calls $(CALLS) --seed $(SEED)
 
 setup:
 	@.ci/setup

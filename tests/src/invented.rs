@@ -34,6 +34,12 @@ impl Dice {
         (self.next() % count.max(1) as u64) as usize
     }
 
+    /// Normal of mean 0 and width 1 (Box and Muller).
+    pub fn normal(&mut self) -> f64 {
+        let (u, v) = (self.between(1e-12, 1.0), self.between(0.0, 1.0));
+        (-2.0 * u.ln()).sqrt() * (std::f64::consts::TAU * v).cos()
+    }
+
     /// True with this probability.
     pub fn chance(&mut self, probability: f64) -> bool {
         self.between(0.0, 1.0) < probability

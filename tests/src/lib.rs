@@ -3,7 +3,9 @@
 pub mod invented;
 pub mod networks;
 pub mod pages;
+pub mod practice;
 pub mod program;
+pub mod simulator;
 pub mod spoil;
 
 /// Rows of a committed reference table: comment lines and the header line left out, cells

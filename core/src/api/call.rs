@@ -99,6 +99,12 @@ impl Call {
         network(&self.gathered.case, format, self.wording)
     }
 
+    /// What the engine made of the call, not worded; none if its evidence
+    /// cannot be weighed at all.
+    pub fn diagnosis(&self) -> Option<&Diagnosis> {
+        self.diagnosis.as_ref()
+    }
+
     /// The whole answer.
     pub fn answer(&self) -> &Answer {
         self.answer.get_or_init(|| Answer {

@@ -10,6 +10,7 @@ why-rated-split = At rated heat and needed flow the water would change by this m
 why-rise-by-curve = The rise is compared with the published curves: above their value at the needed flow the loop resists, below their value at the known flow (or the needed one) the circulators are weak.
 why-shut-off-by-curve = With the discharge shut the rise should match the start of the published curve; circulators in series add.
 why-power-by-plate = The electric input is compared with that on the nameplates.
+why-power-by-current = Volts times amperes times power factor, at 115 and at 230 V because nobody noted which, is compared with the input on the nameplates.
 why-body-over-fluid = A wet-rotor circulator is cooled by its fluid and stays within some tens of degrees of it.
 why-wanted-freeze-point = The freeze point is compared with the one that is asked for.
 why-freeze-margin = The fluid should freeze well below the coldest water that leaves the unit.

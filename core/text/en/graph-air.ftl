@@ -6,13 +6,15 @@
 cause-air-left-in-circuit = Air left in the loop at filling
     .homeowner = A pocket of air stayed in your ground pipe when it was filled. It makes noise and slows the flow until it is flushed out.
 context-air-left-in-circuit--no-flush-record = Loops without a flush record were often not flushed properly.
-context-air-left-in-circuit--never-flushed = A loop that was filled and not flushed keeps its air.
 context-air-left-in-circuit--dead-head-failed-at-start-up = The level dropped too far at start-up: the air was in there on the first day.
 context-air-left-in-circuit--dead-head-passed-at-start-up = A passed dead-head test leaves little room for air from filling.
 context-air-left-in-circuit--circuits-flushed-singly = Circuits flushed one by one got the whole flow of the cart.
 context-air-left-in-circuit--large-headers = Air in wide headers does not move at the usual flush velocity.
 context-air-left-in-circuit--first-year = Air from filling shows in the first year; later it has dissolved or been vented.
 context-air-left-in-circuit--since-start-up = Air from filling is heard from the first weeks.
+context-air-left-in-circuit--flush-too-slow = Where the flush itself was too slow, that is the root and this its trace; after a fast flush only pockets are left.
+context-air-left-in-circuit--flush-too-short = Where the flush was too short, that is the root; after a long one only pockets are left.
+context-air-left-in-circuit--cart-too-small = Where the cart was too small, that is the root; a strong one leaves only pockets.
 cause-flush-too-weak = Flushed too slowly or too briefly
     .homeowner = The first flushing was too slow or too short to carry all air and dirt out of your ground pipe.
 context-flush-too-weak--flush-too-slow = Below the transport velocity the flow leaves air and chips where they are.

@@ -21,6 +21,7 @@ context-exchanger-loaded--has-strainer = A strainer keeps most of it out.
 context-exchanger-loaded--no-filter = What was not filtered ends in the narrowest place.
 context-exchanger-loaded--came-on-slowly = It gathers over months.
 context-exchanger-loaded--since-start-up = It gathers over time.
+context-exchanger-loaded--heat-pump-not-isolated-in-flush = What the flush drove in is there from the first day and has another root.
 cause-unit-not-isolated-in-flush = Debris flushed through the unit, which was not valved off
     .homeowner = When the pipes were flushed, dirt was washed into the heat pump.
 context-unit-not-isolated-in-flush--heat-pump-not-isolated-in-flush = The record itself says the unit was not valved off.

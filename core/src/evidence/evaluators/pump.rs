@@ -2,6 +2,7 @@
 
 use super::Evaluator;
 use super::flow::Way;
+use crate::diagnosis::Likelihood;
 use crate::evidence::call::{Call, State, Taken};
 use crate::evidence::evaluation::{Compared, Evaluation, ratio};
 use crate::evidence::levels::Levels;
@@ -12,7 +13,7 @@ use crate::hydraulics::pump::PumpCurve;
 use crate::records::{CirculatorPiping, ReadingPoint};
 use crate::uncertainty::{Uncertain, propagate};
 use crate::units::{
-    Density, Length, Number, Power, PressureDifference, Quantity, Temperature,
+    Current, Density, Length, Number, Power, PressureDifference, Quantity, Temperature,
     TemperatureDifference, VolumeFlow,
 };
 use std::convert::Infallible;
@@ -56,7 +57,10 @@ pub(super) const SHUT_OFF_RISE: Evaluator = Evaluator {
 pub(super) const CIRCULATOR_POWER: Evaluator = Evaluator {
     name: "circulator-power",
     graded: true,
-    reads: &[ReadingPoint::CirculatorPower],
+    reads: &[
+        ReadingPoint::CirculatorPower,
+        ReadingPoint::CirculatorCurrent,
+    ],
     evaluate: power,
 };
 pub(super) const CIRCULATOR_BODY_HOT: Evaluator = Evaluator {
@@ -320,7 +324,12 @@ fn power(call: &Call<'_>) -> Vec<Evaluation> {
     };
     // Plates are rounded and voltage varies. Judgement.
     let rated = Uncertain::relative(Power::from_si(rated), 0.07);
-    call.by_instrument(ReadingPoint::CirculatorPower, State::Running)
+    let metered = call.by_instrument(ReadingPoint::CirculatorPower, State::Running);
+    // Current says the same once more, and less sharply.
+    if metered.is_empty() {
+        return by_current(call, rated);
+    }
+    metered
         .iter()
         .map(|taken| {
             Evaluation::of(
@@ -331,6 +340,49 @@ fn power(call: &Call<'_>) -> Vec<Evaluation> {
                 super::watts(rated),
                 Reasoning::new("power-by-plate", Authority::Judgement),
             )
+        })
+        .collect()
+}
+
+/// Mains that a circulator may be wired to, V. Common practice, no source.
+const MAINS: [f64; 2] = [115.0, 230.0];
+/// Power factor of small wet-rotor circulators, and its spread. Judgement.
+const POWER_FACTOR: (f64, f64) = (0.9, 0.08);
+
+/// Electric input from the current, P = U I cos φ. Nobody notes the voltage, so
+/// that both are possible: only a current that is too small or too large at
+/// either says much.
+fn by_current(call: &Call<'_>, rated: Uncertain<Power>) -> Vec<Evaluation> {
+    let (factor, spread) = POWER_FACTOR;
+    let over = |taken: &Taken, volts: f64| {
+        let watts = volts * factor * taken.si;
+        let standard = (volts * factor * taken.standard).hypot(volts * spread * taken.si);
+        Uncertain::new(Power::from_si(watts), standard)
+    };
+    call.by_instrument(ReadingPoint::CirculatorCurrent, State::Running)
+        .iter()
+        .filter_map(|taken| {
+            let mut weights = [0.0; 3];
+            for volts in MAINS {
+                let likelihood = Compared::ratio(over(taken, volts), rated).over(&POWER);
+                for (sum, weight) in weights.iter_mut().zip(likelihood.weights()) {
+                    *sum += weight / MAINS.len() as f64;
+                }
+            }
+            let [low, normal, high] = weights;
+            let evaluation = Evaluation::of(
+                &POWER,
+                Compared::ratio(over(taken, MAINS[0]), rated),
+                taken,
+                Figure::uncertain(taken.uncertain::<Current>()),
+                super::watts(rated),
+                Reasoning::new("power-by-current", Authority::Judgement),
+            );
+            let likelihood = Likelihood::graded(low, normal, high).ok()?;
+            Some(Evaluation {
+                likelihood,
+                ..evaluation
+            })
         })
         .collect()
 }

@@ -1,0 +1,226 @@
+//! Puts simulated calls to the program and prints how good the answers were, in
+//! Markdown, for `core/docs/diagnosis-figures.md`.
+//!
+//!     cargo run --release -p returnline-tests --example simulate -- \
+//!         [--calls 1000] [--seed 1] [--follow 12] [--alike] [--brief] [--show FAULT] [--graph FOLDER]
+
+use returnline_tests::practice;
+use returnline_tests::simulator::call::Effort;
+use returnline_tests::simulator::score::{Score, by_fault, reliability};
+use returnline_tests::simulator::trial::{
+    Outcome, Setting, graph, many, simulated, tried, use_graph_of,
+};
+use std::error::Error;
+
+struct Wanted {
+    calls: usize,
+    seed: u64,
+    follow: usize,
+    alike: bool,
+    brief: bool,
+    practice: bool,
+    show: Option<String>,
+}
+
+fn wanted() -> Result<Wanted, Box<dyn Error>> {
+    let mut wanted = Wanted {
+        calls: 1_000,
+        seed: 1,
+        follow: 12,
+        alike: false,
+        brief: false,
+        practice: false,
+        show: None,
+    };
+    let mut arguments = std::env::args().skip(1);
+    while let Some(argument) = arguments.next() {
+        let mut value = || arguments.next().ok_or(format!("{argument} needs a value"));
+        match argument.as_str() {
+            "--calls" => wanted.calls = value()?.parse()?,
+            "--seed" => wanted.seed = value()?.parse()?,
+            "--follow" => wanted.follow = value()?.parse()?,
+            "--alike" => wanted.alike = true,
+            "--graph" => use_graph_of(&value()?),
+            "--practice" => wanted.practice = true,
+            "--brief" => wanted.brief = true,
+            "--show" => wanted.show = Some(value()?),
+            other => return Err(format!("what is `{other}`?").into()),
+        }
+    }
+    Ok(wanted)
+}
+
+fn percent(share: f64) -> String {
+    format!("{:.1} %", 100.0 * share)
+}
+
+fn row(name: &str, score: &Score) {
+    println!(
+        "| {name} | {} | {} | {} | {} | {} | {:.3} | {:.3} | {} |",
+        score.calls,
+        percent(score.first),
+        percent(score.first_of_all),
+        percent(score.among_three),
+        percent(score.same_correction),
+        score.brier,
+        score.calibration,
+        percent(score.called_healthy),
+    );
+}
+
+fn main() -> Result<(), Box<dyn Error>> {
+    let wanted = wanted()?;
+    let setting = Setting {
+        effort: Effort::HALF,
+        lying: false,
+        follow: 0,
+        alike: wanted.alike,
+    };
+    if wanted.practice {
+        for (name, call) in practice::calls() {
+            for missed in practice::misses(graph(), &call) {
+                println!("{name}: {missed}");
+            }
+        }
+        return Ok(());
+    }
+    if let Some(fault) = &wanted.show {
+        show(fault, setting, &wanted);
+        return Ok(());
+    }
+    println!(
+        "| calls | number | first | first of all | among three | same correction first | Brier | calibration error | called healthy |"
+    );
+    println!("|---|---|---|---|---|---|---|---|---|");
+    let half = many(
+        Setting {
+            follow: wanted.follow,
+            ..setting
+        },
+        true,
+        wanted.calls,
+        wanted.seed,
+    );
+    row("half of the readings", &Score::of(&half));
+    let lying = many(
+        Setting {
+            lying: true,
+            ..setting
+        },
+        true,
+        wanted.calls,
+        wanted.seed + 100_000,
+    );
+    row("one instrument lies", &Score::of(&lying));
+    if !wanted.brief {
+        for (name, effort) in [
+            ("all readings", Effort::FULL),
+            ("a few readings", Effort::SPARSE),
+        ] {
+            let calls = many(
+                Setting { effort, ..setting },
+                true,
+                wanted.calls,
+                wanted.seed + 200_000,
+            );
+            row(name, &Score::of(&calls));
+        }
+    }
+    let sound = many(setting, false, wanted.calls / 2, wanted.seed + 300_000);
+    let healthy = sound
+        .iter()
+        .filter(|outcome| outcome.called_healthy)
+        .count();
+    println!(
+        "\nNothing wrong: {} of {} recognised ({}).",
+        healthy,
+        sound.len(),
+        percent(healthy as f64 / sound.len() as f64)
+    );
+    for (fault, _, _) in by_fault(&sound) {
+        let of: Vec<&Outcome> = sound
+            .iter()
+            .filter(|outcome| outcome.fault == fault)
+            .collect();
+        let seen = of.iter().filter(|outcome| outcome.called_healthy).count();
+        println!(
+            "- {}: {} of {}",
+            if fault.is_empty() {
+                "nothing at all"
+            } else {
+                fault
+            },
+            seen,
+            of.len()
+        );
+    }
+    let followed = Score::of(&half);
+    println!(
+        "\nFollowing the recommended checks, {} reach 90 % (right in {}), after {:.1} checks on average.",
+        percent(followed.reached),
+        percent(followed.reached_right),
+        followed.checks
+    );
+    println!("\n| probability of the first | calls | mean | right |\n|---|---|---|---|");
+    for (bin, calls, mean, right) in reliability(&half) {
+        println!(
+            "| {}0 to {}0 % | {calls} | {} | {} |",
+            bin,
+            bin + 1,
+            percent(mean),
+            percent(right)
+        );
+    }
+    println!(
+        "\n| fault | calls | first | among three | same correction | mean probability of the first | checks to 90 % | taken for |\n|---|---|---|---|---|---|---|---|"
+    );
+    for (fault, score, taken) in by_fault(&half) {
+        println!(
+            "| {fault} | {} | {} | {} | {} | {} | {:.1} | {taken} |",
+            score.calls,
+            percent(score.first),
+            percent(score.among_three),
+            percent(score.same_correction),
+            percent(score.confidence),
+            score.checks
+        );
+    }
+    Ok(())
+}
+
+/// Prints the calls of one fault that came out wrong.
+fn show(fault: &str, setting: Setting, wanted: &Wanted) {
+    let ordinary = matches!(fault, "ordinary-relaxation" | "seasonal-swing" | "nothing");
+    let name = if fault == "nothing" { "" } else { fault };
+    let mut shown = 0;
+    for seed in wanted.seed.. {
+        let call = simulated(setting, !ordinary, seed);
+        if call.truth.fault != name {
+            continue;
+        }
+        let outcome = tried(setting, !ordinary, seed);
+        if outcome
+            .ranked
+            .first()
+            .is_some_and(|(cause, _)| cause == name)
+        {
+            continue;
+        }
+        let best: Vec<String> = outcome
+            .ranked
+            .iter()
+            .take(4)
+            .map(|(c, p)| format!("{c} {p:.2}"))
+            .collect();
+        println!(
+            "seed {seed}: {} | no fault {:.2}\n{}\n",
+            best.join(", "),
+            outcome.no_fault,
+            call.file()
+        );
+        shown += 1;
+        if shown >= wanted.calls.min(8) {
+            return;
+        }
+    }
+}

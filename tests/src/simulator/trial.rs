@@ -1,0 +1,239 @@
+//! Simulated calls put to the program, and what it answered.
+
+use super::call::{Effort, SimulatedCall};
+use super::fault::{FAULTS, Fault, ORDINARY};
+use super::signs::leads_to_a_call;
+use super::truth::Truth;
+use crate::invented::Dice;
+use chrono::NaiveDate;
+use returnline_core::api::{Call, Wording, knowledge, read_visit_file};
+use returnline_core::diagnosis::{
+    CauseKind, Diagnosis, EvidenceKind, Graph, Licence, Means, NextStep, Policy, SourceText,
+    Verdict, diagnose, shipped,
+};
+use returnline_core::evidence::{Evaluator, gather};
+use returnline_core::model::LoopModel;
+use returnline_core::records::ReadingPoint;
+use std::sync::OnceLock;
+
+/// A graph read from a folder instead of the one built in, to try a change of it
+/// without building the program anew.
+static OTHER_GRAPH: OnceLock<Graph> = OnceLock::new();
+
+/// Uses the graph of a folder from now on.
+///
+/// # Panics
+/// If the folder cannot be read, or holds no valid graph.
+pub fn use_graph_of(folder: &str) {
+    let read = |name: &str| std::fs::read_to_string(format!("{folder}/{name}")).expect(name);
+    let texts: Vec<(&str, String)> = shipped::FILES
+        .iter()
+        .map(|f| (f.name, read(f.name)))
+        .collect();
+    let sources: Vec<SourceText<'_>> = texts
+        .iter()
+        .map(|(name, text)| SourceText { name, text })
+        .collect();
+    let graph = Graph::load(&sources).unwrap_or_else(|problems| panic!("{problems:#?}"));
+    OTHER_GRAPH.set(graph).ok();
+}
+
+/// The graph in use.
+pub fn graph() -> &'static Graph {
+    OTHER_GRAPH.get().unwrap_or_else(|| &knowledge().graph)
+}
+
+/// What is tried.
+#[derive(Copy, Clone, PartialEq, Debug)]
+pub struct Setting {
+    /// How much is read and looked for.
+    pub effort: Effort,
+    /// One instrument lies.
+    pub lying: bool,
+    /// The recommended checks are followed up to so many.
+    pub follow: usize,
+    /// Every fault as often as every other, instead of as often as in the trade.
+    pub alike: bool,
+}
+
+/// What came out.
+#[derive(Clone, Debug)]
+pub struct Outcome {
+    /// What was injected; empty: nothing.
+    pub fault: &'static str,
+    /// Whether it is a fault, not ordinary behaviour.
+    pub faulty: bool,
+    /// Faults (of a healthy system: ordinary behaviours too), the most probable first.
+    pub ranked: Vec<(String, f64)>,
+    /// What stands first with ordinary behaviours among the rest.
+    pub first_of_all: Option<String>,
+    /// The answer was "nothing to correct".
+    pub called_healthy: bool,
+    /// The answer was "not the loop".
+    pub called_elsewhere: bool,
+    /// Probability of no fault.
+    pub no_fault: f64,
+    /// Checks done until one cause reached 90 %, and whether it was the right one.
+    pub reached: Option<(usize, bool)>,
+    /// The instrument that lied.
+    pub liar: Option<&'static str>,
+}
+
+/// Draws a fault.
+fn draw<'a>(faults: &'a [Fault], alike: bool, dice: &mut Dice) -> &'a Fault {
+    if alike {
+        return &faults[dice.below(faults.len())];
+    }
+    let all: f64 = faults.iter().map(|fault| fault.share).sum();
+    let mut at = dice.between(0.0, all);
+    faults
+        .iter()
+        .find(|fault| {
+            at -= fault.share;
+            at <= 0.0
+        })
+        .unwrap_or(&faults[0])
+}
+
+/// One call of a number, faulty or ordinary.
+#[must_use]
+pub fn simulated(setting: Setting, faulty: bool, seed: u64) -> SimulatedCall {
+    let mut dice = Dice::new(seed.wrapping_mul(0x5851_f42d_4c95_7f2d) ^ u64::from(faulty));
+    let faults = if faulty { FAULTS } else { ORDINARY };
+    let fault = draw(faults, setting.alike, &mut dice);
+    let truth = loop {
+        let truth = Truth::new(fault, &mut dice);
+        if leads_to_a_call(&truth) {
+            break truth;
+        }
+    };
+    SimulatedCall::new(truth, setting.effort, setting.lying, seed ^ 0x9e37_79b9)
+}
+
+/// Puts a call to the program, and follows its advice.
+#[must_use]
+pub fn tried(setting: Setting, faulty: bool, seed: u64) -> Outcome {
+    let mut call = simulated(setting, faulty, seed);
+    let first = assess(&call);
+    let mut outcome = outcome(&call, faulty, &first);
+    let mut now = first;
+    for done in 0..=setting.follow {
+        if let Some((cause, probability)) = ranking(&now, true).first()
+            && *probability >= 0.9
+        {
+            outcome.reached = Some((done, cause == call.truth.fault));
+            break;
+        }
+        if done == setting.follow || !follow(&mut call, &now) {
+            break;
+        }
+        now = assess(&call);
+    }
+    outcome
+}
+
+/// The ordinary path: a visit file, read and assessed.
+fn assess(call: &SimulatedCall) -> Diagnosis {
+    let text = call.file().to_string();
+    let file = read_visit_file(text.as_bytes(), Wording::default())
+        .unwrap_or_else(|error| panic!("{error:?}\n{text}"));
+    let today = NaiveDate::from_ymd_opt(2026, 1, 1).expect("a day");
+    if let Some(graph) = OTHER_GRAPH.get() {
+        let model = LoopModel::of(&file);
+        let gathered = gather(&file, &model, graph, today);
+        let mut means = Means::default();
+        means.licences.insert(Licence::Electrical);
+        if file.visit.means.refrigerant_certified == Some(true) {
+            means.licences.insert(Licence::Refrigerant);
+        }
+        return diagnose(graph, &gathered.case, &means, &Policy::default(), 0)
+            .expect("evidence that can be weighed");
+    }
+    let assessed = Call::assess(&file, today, Wording::default());
+    assessed
+        .diagnosis()
+        .expect("evidence that can be weighed")
+        .clone()
+}
+
+/// Does the check that comes next; false if there is none.
+fn follow(call: &mut SimulatedCall, diagnosis: &Diagnosis) -> bool {
+    let NextStep::Check(id) = &diagnosis.next else {
+        return false;
+    };
+    let graph = graph();
+    let Some(check) = graph.checks().iter().find(|check| check.id == *id) else {
+        return false;
+    };
+    let mut signs = Vec::new();
+    let mut points = Vec::new();
+    for &place in &check.reveals {
+        let finding = graph.finding(place);
+        match &finding.evidence {
+            EvidenceKind::Evaluator(name) => {
+                let reads = Evaluator::named(name).map_or(&[][..], |evaluator| evaluator.reads);
+                points.extend(reads.iter().copied().map(ReadingPoint::id));
+            }
+            _ => signs.push(finding.id.as_str()),
+        }
+    }
+    let log = id.as_str() == "pressure-log";
+    call.check(&signs, &points, log);
+    true
+}
+
+/// Causes by probability: the faults. Ordinary behaviour is no rival of a fault,
+/// because every plastic loop relaxes and swings besides; it is ranked with the
+/// rest only where nothing is wrong.
+fn ranking(diagnosis: &Diagnosis, faulty: bool) -> Vec<(String, f64)> {
+    diagnosis
+        .causes
+        .iter()
+        .filter(|ranked| match ranked.kind {
+            CauseKind::Loop | CauseKind::Unit => true,
+            CauseKind::Normal => !faulty,
+            CauseKind::Instrument => false,
+        })
+        .map(|ranked| (ranked.cause.as_str().to_owned(), ranked.probability))
+        .collect()
+}
+
+fn outcome(call: &SimulatedCall, faulty: bool, diagnosis: &Diagnosis) -> Outcome {
+    Outcome {
+        fault: call.truth.fault,
+        faulty,
+        ranked: ranking(diagnosis, faulty),
+        first_of_all: ranking(diagnosis, false)
+            .first()
+            .map(|(cause, _)| cause.clone()),
+        called_healthy: matches!(diagnosis.verdict, Verdict::NothingToCorrect { .. }),
+        called_elsewhere: matches!(diagnosis.verdict, Verdict::NotTheLoop { .. }),
+        no_fault: diagnosis.health.no_fault,
+        reached: None,
+        liar: call.lie.map(|lie| lie.instrument),
+    }
+}
+
+/// Many calls, on two threads.
+#[must_use]
+pub fn many(setting: Setting, faulty: bool, count: usize, seed: u64) -> Vec<Outcome> {
+    let threads = std::thread::available_parallelism().map_or(2, |n| n.get().min(8));
+    let mut all: Vec<(usize, Outcome)> = std::thread::scope(|scope| {
+        let workers: Vec<_> = (0..threads)
+            .map(|thread| {
+                scope.spawn(move || {
+                    (thread..count)
+                        .step_by(threads)
+                        .map(|at| (at, tried(setting, faulty, seed + at as u64)))
+                        .collect::<Vec<_>>()
+                })
+            })
+            .collect();
+        workers
+            .into_iter()
+            .flat_map(|worker| worker.join().expect("a worker that ends"))
+            .collect()
+    });
+    all.sort_by_key(|(at, _)| *at);
+    all.into_iter().map(|(_, outcome)| outcome).collect()
+}
