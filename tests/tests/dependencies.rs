@@ -44,6 +44,10 @@ const NETWORK: &[&str] = &[
 /// Crates that we name ourselves and that others bring in another version too,
 /// with the reason why that cannot be helped here.
 const TWICE: &[(&str, &str)] = &[
+    (
+        "base64",
+        "the window library reads property lists with a newer one",
+    ),
     ("schemars", "tauri's build-time schemas rest on older ones"),
     (
         "thiserror",
