@@ -67,6 +67,7 @@ app: app-build
 drawings: setup
 	$(CARGO) build --workspace --features $(ALL) --example drawings
 	target/debug/examples/drawings > ui/pictures/drawings.json
+	target/debug/examples/drawings board > ui/pictures/board.json
 
 ## Writes every kind of report, usual and crowded, and a picture of each page, to out/pages.
 pages: setup

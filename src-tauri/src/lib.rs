@@ -11,7 +11,10 @@ pub mod commands;
 mod saving;
 mod state;
 
-use commands::{about, answer, attachments, backups, readings, report, settings, systems, visits};
+use commands::{
+    about, answer, attachments, backups, exchange, fleet, learning, readings, report, settings,
+    systems, visits,
+};
 use tauri::Manager;
 
 /// Builds the app and runs it until its window is closed.
@@ -62,6 +65,21 @@ pub fn run() {
             backups::save_backup,
             backups::restore_backup,
             backups::restore_backup_file,
+            exchange::export_records,
+            exchange::import_records,
+            exchange::record_conflicts,
+            exchange::settle_record,
+            fleet::board,
+            fleet::fleet_visits,
+            fleet::save_board_table,
+            fleet::earlier_fixes,
+            fleet::answer_earlier_fix,
+            learning::set_verdict,
+            learning::list_checks,
+            learning::learned,
+            learning::save_learned,
+            learning::take_learned,
+            learning::learn_anew,
         ])
         .run(tauri::generate_context!());
     if let Err(error) = outcome {

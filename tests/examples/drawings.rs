@@ -1,13 +1,32 @@
-//! Prints the drawings of an invented call as JSON, for the pictures of the
-//! screens: `make drawings` writes them to `ui/pictures/drawings.json`.
+//! Prints the drawings of an invented call, or with `board` those of an invented
+//! fleet, as JSON for the pictures of the screens: `make drawings` writes them to
+//! `ui/pictures`.
 
 use chrono::NaiveDate;
-use returnline_core::api::{Call, Wording, read_visit_file};
+use returnline_core::api::types::FleetQuery;
+use returnline_core::api::{Call, Engine, ThisMachine, Wording, read_visit_file};
 use returnline_core::records::Phase;
 
 const SAMPLE: &[u8] = include_bytes!("../../core/data/samples/air-in-one-circuit.json");
 
 fn main() -> Result<(), Box<dyn std::error::Error>> {
+    if std::env::args().nth(1).as_deref() == Some("board") {
+        let mut engine = Engine::without_database(Box::new(ThisMachine))?;
+        engine.invent_fleet(400, 1)?;
+        let board = engine.board(&FleetQuery::default())?;
+        // The fake board shows these.
+        let shown = [
+            "causes-count",
+            "causes-hours",
+            "causes-cost",
+            "waiting",
+            "rates-crew",
+        ];
+        let mut pictures = engine.board_pictures(&board);
+        pictures.retain(|picture| shown.contains(&picture.id.as_str()));
+        println!("{}", serde_json::to_string(&pictures)?);
+        return Ok(());
+    }
     let wording = Wording::default();
     let mut file = read_visit_file(SAMPLE, wording)?;
     // As if the same readings stood after the work: the charts of before and

@@ -94,6 +94,7 @@ export function fakeHost() {
     complaint: groups[1].fields[0].value, groups, questions, readings, points,
     earlier: [{ point: "suction_pressure", date: "2026-02-03", shown: "4.0 ± 2.0 psi", phase: "left", circuit: null }],
     undo: "Circulator suction, running",
+    verdicts: [{ cause: "air-in-circuit", title: "Air left in one circuit", confirmed: true, by_check: "dead-head", check: "Dead-head test with the cart" }],
     similar: [{ visit: "v3", site: "Demo: Larch Hollow B", address: "2 Invented Lane", date: "2026-02-03" }],
   };
   const figures = {
@@ -182,8 +183,73 @@ export function fakeHost() {
     phases: choices(["before", "as met"], ["after", "as left"]), roles: choices(["technician", "Technician"], ["customer", "Customer"]), photos_left: 39,
   };
   const line = (id, site, day, complaint, outcome) => ({ id, site, date: day, complaint, outcome });
+  const filter = (extra = {}) => ({ from: null, to: null, started_from: null, started_to: null, groups: [], cause: null, aspect: null, ...extra });
+  const range = (value, low, high) => ({ value, low, high });
+  const fleetCause = (id, title, count, part, hours, cost) => ({
+    cause: id, title, count, share: range(part, part * 0.9, part * 1.1), shown: `${Math.round(part * 100)} % (${Math.round(part * 90)} to ${Math.round(part * 110)} %), ${count} of 1302`, hours, cost, open: filter({ cause: id }),
+  });
+  const fleetGroup = (sort, value, label, systems, callbacks, rate) => ({
+    group: value, label, systems, years: systems * 2, callbacks, rate: range(rate, rate * 0.8, rate * 1.2),
+    shown: `${rate} (${(rate * 0.8).toFixed(1)} to ${(rate * 1.2).toFixed(1)}) a year per 100 systems`, open: filter({ groups: [{ dimension: sort, group: value }] }),
+  });
+  const habit = "flushed-long-enough";
+  const drawnBoard = JSON.parse(localStorage.getItem("board") ?? "[]");
+  const board = {
+    pictures: drawnBoard, tables: ["causes.csv"],
+    board: {
+      headline: "1302 callbacks among 2000 visits at 1104 systems: 2210 h of work, cost 181 440.",
+      notes: ["41 callbacks have no confirmed cause.", "Every system on record had a callback. Systems without trouble are missing, so rates and waiting times look worse than they are."],
+      choices: [
+        { dimension: "cause", label: "Cause", groups: choices(["air-in-circuit", "Air left in one circuit"], ["debris", "Debris in the strainer"]) },
+        { dimension: "crew", label: "Crew", groups: choices(["north", "Crew North (invented)"], ["south", "Crew South (invented)"]) },
+        { dimension: habit, label: "Time flushed", groups: choices(["kept", "flushed long enough"], ["not-kept", "flushed too short"]) },
+      ],
+      causes: [
+        fleetCause("air-in-circuit", "Air left in one circuit", 402, 0.31, 810, 62000), fleetCause("debris", "Construction debris in the strainer and the exchanger of the unit", 288, 0.22, 420, 41000),
+        fleetCause("undercharge", "Charge left too low", 201, 0.15, 260, 19000), fleetCause("valve", "Isolation valve part closed", 96, 0.07, 80, 7000),
+      ],
+      repeats: [{ cause: "air-in-circuit", title: "Air left in one circuit", of: 402, count: 61, share: range(0.15, 0.12, 0.19), shown: "15 % (12 to 19 %), 61 of 402", open: filter({ cause: "air-in-circuit", aspect: "repeats:365" }) }],
+      waiting: { points: [], systems: 1104, median_days: null, words: "Within a year of commissioning 31 % (28 to 34 %) of 1104 systems had their first callback. Fewer than half have had one so far.", open: filter({ aspect: "first-callbacks" }) },
+      rates: [
+        { dimension: "crew", label: "Crew", rows: [fleetGroup("crew", "north", "Crew North (invented)", 612, 401, 32.1), fleetGroup("crew", "south", "Crew South (invented)", 492, 201, 19.4)] },
+        { dimension: habit, label: "Time flushed", rows: [fleetGroup(habit, "kept", "flushed long enough", 800, 301, 17.2), fleetGroup(habit, "not-kept", "flushed too short", 304, 301, 44.9)] },
+      ],
+      differences: { words: "From 240 comparisons of 1104 systems over their first 24 months. It goes together; it need not be the reason.", lines: [{
+        words: "Air left in one circuit: where it says “flushed too short”, 41 % of systems had it (125 of 304); where the opposite was done, 12 % (96 of 800). That is 3.4 times as often (2.7 to 4.3).",
+        dimension: habit, group: "not-kept", cause: "air-in-circuit", here: [125, 304], others: [96, 800], ratio: 3.4, ratio_ends: [2.7, 4.3], odds_ratio: 5.1, odds_ends: [3.8, 6.9], p: 1e-9, adjusted: 1e-7, open: filter({ cause: "air-in-circuit" }),
+      }] },
+      fixes: [30, 90, 183].map((days) => ({ days, label: `Held ${days} days`, known: 90, held: 81, share: range(0.9, 0.82, 0.95), shown: "90 % (82 to 95 %), 81 of 90", unasked: 310, too_early: 12, open: filter({ aspect: `not-held:${days}` }) })),
+      practice: { words: "Of 610 systems commissioned before 2025-03-01, 33 % had a callback within 24 months; of 494 after, only 14 %. Chance alone hardly makes such a difference; what else changed at that time counts, too.", before: [201, 610], after: [69, 494], before_share: range(0.33, 0.29, 0.37), after_share: range(0.14, 0.11, 0.17), p: 1e-8, open_before: filter(), open_after: filter() },
+    },
+  };
+  const learned = {
+    own: 38, elsewhere: 120, weight: 50, since: null, shown: "38 own callbacks and 120 counted elsewhere, against a shipped expectation worth 50.",
+    causes: [["air-in-circuit", "Air left in one circuit", 21, 0.12, 0.19], ["debris", "Debris in the strainer", 9, 0.08, 0.09], ["valve", "Isolation valve part closed", 1, 0.05, 0.03], ["gauge", "The gauge does not tell the truth", 0, 0.04, 0.02]]
+      .map(([id, title, confirmed, before, after]) => ({ id, title, confirmed, before, after, spread: 0.02 })),
+  };
+  const conflicts = [{
+    kind: "visit", id: "c1", title: "Visit: Demo: Larch Hollow, unit B, 2026-08-14",
+    sides: [
+      { state: "s1", made_at: "2026-08-14 13:02 UTC", device: "3f1c", stands: true, differs: [["technician", "A. Invented"], ["cost", "420"]] },
+      { state: "s2", made_at: "2026-08-14 18:40 UTC", device: "a07b", stands: false, differs: [["technician", "B. Invented"], ["cost", "485"]] },
+    ],
+  }];
+  const backup = (number, made, visits, trouble = null) => ({ number, made, visits, trouble });
+  const damaged = new URLSearchParams(window.location.search).has("damaged");
   const answers = {
-    keeping: { closed: null, not_backed_up: null, backups: [], folder: "/data/returnline/backups" },
+    keeping: {
+      closed: damaged ? { code: "store-cannot-open", message: "The database cannot be opened. file is not a database. Check that the folder exists and can be written.", context: {} } : null,
+      not_backed_up: damaged ? null : { code: "store-disk-full", message: "The disk is full, so this was not kept.", context: {} },
+      backups: [backup(14, "2026-08-14 06:12 UTC", 41), backup(13, "2026-08-13 06:40 UTC", null, "The file is cut off."), backup(12, "2026-08-12 06:31 UTC", 39), backup(11, "2026-08-11 06:31 UTC", 37)],
+      folder: "/data/returnline/backups",
+    },
+    save_backup: { place: "/home/tech/returnline-2026-08-14.db", can_open: false }, restore_backup: null, restore_backup_file: false,
+    export_records: { place: "/home/tech/returnline-2026-08-14.rlx", can_open: false }, import_records: null, record_conflicts: conflicts, settle_record: [],
+    board, fleet_visits: { total: 61, lines: [{ id: "v2", site: "Demo: Old Mill Lane 4", date: "2026-08-02", complaint: "Gauge fell from 55 to 8 psi since March", outcome: "put right and proven" }] },
+    save_board_table: { place: "/home/tech/causes.csv", can_open: false },
+    earlier_fixes: [{ visit: "v3", date: "2026-02-03", cause: "debris", question: "On 2026-02-03 this was put right here: Debris in the strainer. Did it hold?", known: null, held: null }],
+    answer_earlier_fix: [], set_verdict: visit, list_checks: choices(["dead-head", "Dead-head test with the cart"], ["second", "Second gauge"]),
+    learned, save_learned: { place: null, can_open: false }, take_learned: null, learn_anew: learned,
     about: { version: "0.1.0", data_folder: "/data/returnline" },
     list_visits: [
       line("v1", visit.title, visit.date, visit.complaint, null),

@@ -18,6 +18,11 @@ const SCREENS = {
   "visits-empty": "?empty#/visits",
   visits: "#/visits",
   settings: "#/settings",
+  recovery: "?damaged#/visits",
+  exchange: "#/exchange",
+  board: "#/board",
+  behind: `#/board/${encodeURIComponent(JSON.stringify({ title: "Air left in one circuit", filter: {} }))}`,
+  learned: "#/learned",
   call: "#/visit/v1/call",
   system: "#/visit/v1/system",
   "system-ground": "#/visit/v1/system/ground",
@@ -51,6 +56,7 @@ const browser = await chromium.launch({
 
 // The drawings are the engine's own, of an invented call.
 const drawn = await readFile(fileURLToPath(new URL("drawings.json", import.meta.url)), "utf8");
+const drawnBoard = await readFile(fileURLToPath(new URL("board.json", import.meta.url)), "utf8");
 
 let faults = 0;
 function fault(where, what) {
@@ -68,6 +74,7 @@ async function take(name, hash, width, theme, large = false) {
   });
   await page.addInitScript(`localStorage.setItem("theme", "${theme}")`);
   await page.addInitScript((drawn) => localStorage.setItem("picture", drawn), drawn);
+  await page.addInitScript((drawn) => localStorage.setItem("board", drawn), drawnBoard);
   await page.addInitScript(fakeHost);
   await page.goto(address + hash);
   await page.waitForSelector("h1");

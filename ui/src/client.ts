@@ -11,7 +11,18 @@ import type { About } from "./types/About";
 import type { ApiError } from "./types/ApiError";
 import type { Answer } from "./types/Answer";
 import type { AttachmentsView } from "./types/AttachmentsView";
+import type { BoardShown } from "./types/BoardShown";
+import type { ChoiceView } from "./types/ChoiceView";
+import type { ConflictView } from "./types/ConflictView";
+import type { EarlierFixView } from "./types/EarlierFixView";
+import type { ExchangeChoice } from "./types/ExchangeChoice";
+import type { ExchangeDone } from "./types/ExchangeDone";
 import type { FieldEntry } from "./types/FieldEntry";
+import type { FleetFilter } from "./types/FleetFilter";
+import type { FleetQuery } from "./types/FleetQuery";
+import type { FleetVisits } from "./types/FleetVisits";
+import type { Keeping } from "./types/Keeping";
+import type { LearnedView } from "./types/LearnedView";
 import type { NewPhoto } from "./types/NewPhoto";
 import type { NewVisit } from "./types/NewVisit";
 import type { PhotoEntry } from "./types/PhotoEntry";
@@ -24,6 +35,7 @@ import type { SettingsView } from "./types/SettingsView";
 import type { SignatureEntry } from "./types/SignatureEntry";
 import type { StepChange } from "./types/StepChange";
 import type { TemplateView } from "./types/TemplateView";
+import type { VerdictEntry } from "./types/VerdictEntry";
 import type { VisitLine } from "./types/VisitLine";
 import type { VisitView } from "./types/VisitView";
 
@@ -156,3 +168,74 @@ export const saveReport = (visit: string, title: string, request: ReportRequest)
 
 /** Shows the report saved last. */
 export const openReport = (): Promise<void> => call("open_report");
+
+/** Whether the database is sound, and which backups there are. */
+export const keeping = (): Promise<Keeping> => call("keeping");
+
+/** Asks where to save a backup of everything and writes it there. */
+export const saveBackup = (title: string): Promise<Saved> => call("save_backup", { title });
+
+/** Restores an automatic backup. */
+export const restoreBackup = (number: number): Promise<void> => call("restore_backup", { number });
+
+/** Asks for a backup file and restores it; false when none was chosen. */
+export const restoreBackupFile = (title: string): Promise<boolean> =>
+  call("restore_backup_file", { title });
+
+/** Asks where to save and writes the chosen records there. */
+export const exportRecords = (title: string, choice: ExchangeChoice): Promise<Saved> =>
+  call("export_records", { title, choice });
+
+/** Asks for an exchange file and takes it in; none when no file was chosen. */
+export const importRecords = (title: string): Promise<ExchangeDone | null> =>
+  call("import_records", { title });
+
+/** Records on which devices disagree. */
+export const recordConflicts = (): Promise<ConflictView[]> => call("record_conflicts");
+
+/** Decides which state of a record stands. */
+export const settleRecord = (kind: string, record: string, keep: string): Promise<ConflictView[]> =>
+  call("settle_record", { kind, record, keep });
+
+/** The board with its pictures. */
+export const board = (query: FleetQuery): Promise<BoardShown> => call("board", { query });
+
+/** The visits behind a figure. */
+export const fleetVisits = (filter: FleetFilter, skip: number, take: number): Promise<FleetVisits> =>
+  call("fleet_visits", { filter, skip, take });
+
+/** Asks where to save a table of the board and writes it there. */
+export const saveBoardTable = (title: string, query: FleetQuery, table: string): Promise<Saved> =>
+  call("save_board_table", { title, query, table });
+
+/** Fixes of earlier visits to this system, to ask about. */
+export const earlierFixes = (visit: string): Promise<EarlierFixView[]> =>
+  call("earlier_fixes", { visit });
+
+/** Keeps whether an earlier fix held. */
+export const answerEarlierFix = (
+  visit: string,
+  fix: EarlierFixView,
+  held: boolean,
+): Promise<EarlierFixView[]> =>
+  call("answer_earlier_fix", { visit, earlier: fix.visit, cause: fix.cause, held });
+
+/** Keeps that a cause was there or was not, or takes it back. */
+export const setVerdict = (visit: string, entry: VerdictEntry): Promise<VisitView> =>
+  call("set_verdict", { visit, entry });
+
+/** Every check that may decide a cause. */
+export const listChecks = (): Promise<ChoiceView[]> => call("list_checks");
+
+/** What was learned from confirmed causes. */
+export const learned = (): Promise<LearnedView> => call("learned");
+
+/** Asks where to save what was counted here and writes it there. */
+export const saveLearned = (title: string): Promise<Saved> => call("save_learned", { title });
+
+/** Asks for a file of counts and takes it in; none when no file was chosen. */
+export const takeLearned = (title: string): Promise<LearnedView | null> =>
+  call("take_learned", { title });
+
+/** Begins to learn anew. */
+export const learnAnew = (): Promise<LearnedView> => call("learn_anew");

@@ -1,20 +1,23 @@
 import { mount } from "svelte";
 
 import App from "./App.svelte";
-import { settings } from "./client";
+import { keeping, settings } from "./client";
 import "./look/base.css";
 import { speak } from "./text";
 import { chooseTheme, followTheme, themeNamed } from "./theme";
+import type { Keeping } from "./types/Keeping";
 
 const target = document.getElementById("app");
 if (!target) throw new Error("The page has no place for the app");
 
 followTheme();
+let kept: Keeping | null = null;
 try {
   const chosen = await settings();
   speak(chosen.language);
   chooseTheme(themeNamed(chosen.theme));
+  kept = await keeping();
 } catch {
   // The screens say themselves what the engine cannot do; in English until then.
 }
-mount(App, { target });
+mount(App, { target, props: { kept } });

@@ -1,11 +1,19 @@
 /** Where the technician is, as written in the address of the window. */
+import type { FleetFilter } from "./types/FleetFilter";
 
 export const STEPS = ["call", "system", "readings", "causes", "plan", "report"] as const;
 export type Step = (typeof STEPS)[number];
 
+/** A figure whose visits are shown. */
+export interface Behind {
+  title: string;
+  filter: FleetFilter;
+}
+
 export type Place =
   | { screen: "visits" }
-  | { screen: "settings" }
+  | { screen: "settings" | "exchange" | "learned" }
+  | { screen: "board"; behind: Behind | null }
   | { screen: "visit"; visit: string; step: Step; item: string | null };
 
 const START: Place = { screen: "visits" };
@@ -22,10 +30,21 @@ function decoded(part: string): string {
   }
 }
 
+function behindIn(text: string | undefined): Behind | null {
+  try {
+    const read: unknown = JSON.parse(text ?? "");
+    // The engine refuses a filter that it does not know.
+    return typeof read === "object" && read !== null && "filter" in read ? (read as Behind) : null;
+  } catch {
+    return null;
+  }
+}
+
 /** Reads an address; anything it does not know leads to the list of visits. */
 export function placeAt(hash: string): Place {
   const [screen, visit, step, item] = hash.replace(/^#\/?/, "").split("/").map(decoded);
-  if (screen === "settings") return { screen: "settings" };
+  if (screen === "settings" || screen === "exchange" || screen === "learned") return { screen };
+  if (screen === "board") return { screen, behind: behindIn(visit) };
   if (screen === "visit" && visit && isStep(step)) {
     return { screen: "visit", visit, step, item: item || null };
   }
@@ -38,7 +57,11 @@ export function addressOf(place: Place): string {
     case "visits":
       return "#/visits";
     case "settings":
-      return "#/settings";
+    case "exchange":
+    case "learned":
+      return `#/${place.screen}`;
+    case "board":
+      return place.behind ? `#/board/${encodeURIComponent(JSON.stringify(place.behind))}` : "#/board";
     case "visit": {
       const parts = ["visit", place.visit, place.step];
       if (place.item !== null) parts.push(place.item);

@@ -262,3 +262,161 @@ settings-about = About
 about-version = Version { $version }
 about-data = Your visits are kept on this device, in { $folder }
 about-bounds = Returnline advises a trained person. The unit’s instructions, local code and licensed practice come first.
+
+## All visits together
+
+visits-across = All visits together
+visits-board = Board
+visits-exchange = To and from devices
+back-to-board = Back to the board
+board-title = What keeps coming back
+board-filters = Choose what counts
+board-filters-set =
+    { $count ->
+        [one] Choose what counts: one limit set
+       *[other] Choose what counts: { $count } limits set
+    }
+board-no-filters = Count everything again
+board-day-from = Visits from
+board-day-to = Visits until
+board-day-started-from = Commissioned from
+board-day-started-to = Commissioned until
+board-span-repeat = Counts as come back within
+board-span-watch = Systems compared over their first
+board-days = { $days } days
+board-any = All
+board-all = Show all { $count }
+board-fewer = Show fewer
+board-more = { $count } more
+board-save = Save as a table (CSV)
+board-causes = Causes
+board-no-causes = No cause is confirmed yet. Confirm one on the causes of a visit.
+board-by = Causes by
+board-cause = Cause
+board-count = Callbacks
+board-share = Share
+board-hours = Hours
+board-cost = Cost
+board-waiting = Time to the first callback
+board-band = The band around the curve holds the true curve in 19 of 20 cases. Systems without a callback count until today.
+board-first = The first callbacks
+board-differences = What differs
+board-repeats = Came back at the same system
+board-again = Came back
+board-no-repeats = Nothing came back.
+board-fixes = Did the fixes hold?
+board-after = After
+board-held = Held
+board-unasked = Not asked
+board-early = Too early to say
+board-fixes-hint = A row opens the fixes that did not hold. A later visit to the same system asks.
+board-practice = Before and after a change
+board-changed = Day on which you changed your practice
+board-practice-hint = Enter the day, and systems commissioned before and after it are compared.
+board-when = Commissioned
+board-called = Called back
+board-before = Before that day
+board-since = Since that day
+board-count-of = { $count } of { $all }
+board-range = { $value } ({ $low } to { $high })
+board-rates = By group
+board-rates-hint = Callbacks a year per 100 systems. The line across a bar holds the true rate in 19 of 20 cases.
+board-systems = Systems
+board-callbacks = Callbacks
+board-rate = Rate
+
+## What was learned
+
+learned-title = What your own callbacks taught
+learned-what = Every cause that a check confirmed makes the next ranking a little more yours. The rules stay as they are; only how often each cause is expected moves.
+learned-since = Counted since { $since }.
+learned-cause =
+    { $count ->
+        [0] not confirmed yet; expected in { $before }, now { $after }
+        [one] confirmed once; expected in { $before }, now { $after }
+       *[other] confirmed { $count } times; expected in { $before }, now { $after }
+    }
+learned-others =
+    { $count ->
+        [one] One more cause
+       *[other] { $count } more causes
+    }
+learned-save = Save these counts
+learned-take = Take in counts of another device
+learned-taken = Taken in.
+learned-anew = Begin anew
+learned-anew-hint = Callbacks so far no longer count, nor what came from elsewhere. Your visits stay as they are.
+learned-anew-now = Begin anew now
+learned-begun = Begun anew.
+
+## A cause found true or false
+
+verdict-ask = Found out? Say whether it was this
+verdict-question = Was it there?
+verdict-yes = It was there
+verdict-no = Ruled out
+verdict-confirmed = Confirmed
+verdict-ruled-out = Ruled out
+verdict-check = Decided by this check
+verdict-hint = What is confirmed counts on the board and teaches later rankings. It does not change this one.
+fix-held = It held
+fix-failed = It did not
+
+## To and from other devices
+
+exchange-title = Take along or bring in
+exchange-what = Records travel as one file, by cable, card or any way you send files. Taking in the same file again changes nothing.
+exchange-out = From this device
+exchange-write = Save all records
+exchange-write-without = Save without personal data
+exchange-without-hint = Without names, addresses, complaints, notes, photos and signatures.
+exchange-in = From another device
+exchange-take = Take in a file
+exchange-take-hint = All of it or nothing. What both devices changed is kept twice until you decide.
+exchange-not-taken = Nothing taken in: no file was chosen.
+exchange-decide =
+    { $count ->
+        [one] One record to decide
+       *[other] { $count } records to decide
+    }
+exchange-decide-hint = Two devices say different things here. Choose what stands; the other is no longer shown.
+exchange-side = Side { $number }
+exchange-noted = Noted { $when } on { $device }
+exchange-stands = Stands now
+exchange-keep = Let side { $number } stand
+exchange-settled = Decided: { $what }
+
+## Backups
+
+recovery-title = The records cannot be opened
+recovery-what = Nothing is lost yet. Restore the newest whole backup below. What stands there now is kept beside it, so it can still be looked into.
+backup-title = Backups
+backup-undated = Day unknown
+backup-visits =
+    { $count ->
+        [one] one visit
+       *[other] { $count } visits
+    }
+backup-broken = Not whole: { $trouble }
+backup-none = There is no automatic backup yet. The first is made when the app opens with a visit in it.
+backup-older =
+    { $count ->
+        [one] One older backup
+       *[other] { $count } older backups
+    }
+backup-newest =
+    { $count ->
+        [one] The newest backup is of { $made } and holds one visit.
+       *[other] The newest backup is of { $made } and holds { $count } visits.
+    }
+backup-failed = The automatic backup failed. { $trouble } What you entered is kept all the same; save a backup to a file in the settings.
+backup-save = Save a backup to a file
+backup-back = Go back to a backup
+backup-restore = Restore this one
+backup-from-file = Restore from a file
+backup-choose = Choose a backup
+backup-confirm = The backup takes the place of all records on this device. What is there now is kept beside it under a name ending in “aside” and is not shown any more.
+backup-restore-now = Restore now
+backup-leave = Leave it as it is
+backup-restored = Restored. The visits are those of the backup.
+backup-folder = The backups lie in { $folder }

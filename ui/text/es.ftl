@@ -278,3 +278,161 @@ settings-instruments = Instrumentos en la furgoneta
 settings-instruments-hint = Marque lo que lleva. Si conoce su exactitud, anótela: las lecturas se creen hasta ahí.
 settings-accuracy = Exactitud: { $instrument }, más o menos
 settings-data = Dónde están los datos
+
+## All visits together
+
+visits-across = Todas las visitas juntas
+visits-board = Tablero
+visits-exchange = Llevar o traer
+back-to-board = Volver al tablero
+board-title = Lo que vuelve una y otra vez
+board-filters = Elegir lo que cuenta
+board-filters-set =
+    { $count ->
+        [one] Elegir lo que cuenta: un límite puesto
+       *[other] Elegir lo que cuenta: { $count } límites puestos
+    }
+board-no-filters = Contar todo de nuevo
+board-day-from = Visitas desde
+board-day-to = Visitas hasta
+board-day-started-from = Puesta en servicio desde
+board-day-started-to = Puesta en servicio hasta
+board-span-repeat = Cuenta como repetido dentro de
+board-span-watch = Sistemas comparados durante sus primeros
+board-days = { $days } días
+board-any = Todos
+board-all = Mostrar los { $count }
+board-fewer = Mostrar menos
+board-more = { $count } más
+board-save = Guardar como tabla (CSV)
+board-causes = Causas
+board-no-causes = Aún no hay ninguna causa confirmada. Confirme una en las causas de una visita.
+board-by = Causas por
+board-cause = Causa
+board-count = Rellamadas
+board-share = Parte
+board-hours = Horas
+board-cost = Coste
+board-waiting = Tiempo hasta la primera rellamada
+board-band = La banda en torno a la curva contiene la curva verdadera en 19 de 20 casos. Los sistemas sin rellamada cuentan hasta hoy.
+board-first = Las primeras rellamadas
+board-differences = Qué difiere
+board-repeats = Volvió en el mismo sistema
+board-again = Volvió
+board-no-repeats = No volvió nada.
+board-fixes = ¿Aguantaron las reparaciones?
+board-after = Después
+board-held = Aguantó
+board-unasked = Sin preguntar
+board-early = Demasiado pronto
+board-fixes-hint = Una fila abre las reparaciones que no aguantaron. Lo pregunta una visita posterior al mismo sistema.
+board-practice = Antes y después de un cambio
+board-changed = Día en que cambió su práctica
+board-practice-hint = Introduzca el día y se comparan los sistemas puestos en servicio antes y después.
+board-when = Puesta en servicio
+board-called = Con rellamada
+board-before = Antes de ese día
+board-since = Desde ese día
+board-count-of = { $count } de { $all }
+board-range = { $value } ({ $low } a { $high })
+board-rates = Por grupo
+board-rates-hint = Rellamadas al año por cada 100 sistemas. La línea que cruza una barra contiene la tasa verdadera en 19 de 20 casos.
+board-systems = Sistemas
+board-callbacks = Rellamadas
+board-rate = Tasa
+
+## What was learned
+
+learned-title = Lo que enseñaron sus propias rellamadas
+learned-what = Cada causa que una comprobación confirmó hace el próximo orden un poco más suyo. Las reglas quedan como están; solo se mueve cuántas veces se espera cada causa.
+learned-since = Contado desde { $since }.
+learned-cause =
+    { $count ->
+        [0] sin confirmar aún; esperada en { $before }, ahora { $after }
+        [one] confirmada una vez; esperada en { $before }, ahora { $after }
+       *[other] confirmada { $count } veces; esperada en { $before }, ahora { $after }
+    }
+learned-others =
+    { $count ->
+        [one] Una causa más
+       *[other] { $count } causas más
+    }
+learned-save = Guardar estas cuentas
+learned-take = Incorporar cuentas de otro dispositivo
+learned-taken = Incorporado.
+learned-anew = Empezar de nuevo
+learned-anew-hint = Las rellamadas hasta ahora dejan de contar, y también lo que vino de fuera. Sus visitas quedan como están.
+learned-anew-now = Empezar de nuevo ahora
+learned-begun = Empezado de nuevo.
+
+## A cause found true or false
+
+verdict-ask = ¿Lo averiguó? Diga si era esto
+verdict-question = ¿Estaba ahí?
+verdict-yes = Estaba ahí
+verdict-no = Descartada
+verdict-confirmed = Confirmada
+verdict-ruled-out = Descartada
+verdict-check = La decidió esta comprobación
+verdict-hint = Lo confirmado cuenta en el tablero y enseña a los próximos órdenes. No cambia este.
+fix-held = Aguantó
+fix-failed = No aguantó
+
+## To and from other devices
+
+exchange-title = Llevar o traer
+exchange-what = Los registros viajan en un solo archivo, por cable, tarjeta o como usted envíe archivos. Incorporar otra vez el mismo archivo no cambia nada.
+exchange-out = Desde este dispositivo
+exchange-write = Guardar todos los registros
+exchange-write-without = Guardar sin datos personales
+exchange-without-hint = Sin nombres, direcciones, quejas, notas, fotos ni firmas.
+exchange-in = Desde otro dispositivo
+exchange-take = Incorporar un archivo
+exchange-take-hint = Todo o nada. Lo que cambiaron ambos dispositivos se guarda dos veces hasta que usted decida.
+exchange-not-taken = No se incorporó nada: no se eligió ningún archivo.
+exchange-decide =
+    { $count ->
+        [one] Un registro por decidir
+       *[other] { $count } registros por decidir
+    }
+exchange-decide-hint = Dos dispositivos dicen cosas distintas. Elija lo que vale; lo otro ya no se muestra.
+exchange-side = Versión { $number }
+exchange-noted = Anotado { $when } en { $device }
+exchange-stands = Vale ahora
+exchange-keep = Que valga la versión { $number }
+exchange-settled = Decidido: { $what }
+
+## Backups
+
+recovery-title = No se pueden abrir los registros
+recovery-what = Aún no se ha perdido nada. Restaure abajo la copia completa más reciente. Lo que hay ahora se guarda al lado, para poder examinarlo.
+backup-title = Copias de seguridad
+backup-undated = Día desconocido
+backup-visits =
+    { $count ->
+        [one] una visita
+       *[other] { $count } visitas
+    }
+backup-broken = No está completa: { $trouble }
+backup-none = Aún no hay copia automática. La primera se hace cuando la aplicación se abre con una visita guardada.
+backup-older =
+    { $count ->
+        [one] Una copia más antigua
+       *[other] { $count } copias más antiguas
+    }
+backup-newest =
+    { $count ->
+        [one] La copia más reciente es de { $made } y contiene una visita.
+       *[other] La copia más reciente es de { $made } y contiene { $count } visitas.
+    }
+backup-failed = Falló la copia automática. { $trouble } Lo que introdujo está guardado de todos modos; guarde una copia en un archivo desde los ajustes.
+backup-save = Guardar una copia en un archivo
+backup-back = Volver a una copia
+backup-restore = Restaurar esta
+backup-from-file = Restaurar desde un archivo
+backup-choose = Elija una copia
+backup-confirm = La copia ocupa el lugar de todos los registros de este dispositivo. Lo que hay ahora se guarda al lado con un nombre que termina en “aside” y ya no se muestra.
+backup-restore-now = Restaurar ahora
+backup-leave = Dejarlo como está
+backup-restored = Restaurado. Las visitas son las de la copia.
+backup-folder = Las copias están en { $folder }

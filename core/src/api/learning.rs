@@ -89,6 +89,18 @@ impl Engine {
         })
     }
 
+    /// The same as the bytes of a file.
+    ///
+    /// # Errors
+    /// [`ApiError`].
+    pub fn learned_bytes(&mut self) -> Result<Vec<u8>, ApiError> {
+        let file = self.export_learned()?;
+        serde_json::to_vec_pretty(&file).map_err(|error| {
+            let detail = error.to_string();
+            ApiError::new("bad-learned-file", &[("detail", &detail)], self.wording)
+        })
+    }
+
     /// Takes in what another device counted, in place of what it counted before.
     ///
     /// # Errors

@@ -28,6 +28,7 @@ mod steps;
 mod templates;
 pub mod types;
 mod undo;
+mod verdicts;
 mod visits;
 mod work;
 

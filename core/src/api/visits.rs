@@ -255,6 +255,7 @@ impl Engine {
             similar: self
                 .similar_sites(record)
                 .map_err(|error| self.failed(&error))?,
+            verdicts: self.verdict_views(visit),
         })
     }
 }

@@ -105,6 +105,13 @@ fleet-fix-question = On { $date } this was put right here: { $cause }. Did it ho
 fleet-fix-held = It still held on { $date }.
 fleet-fix-failed = It no longer held on { $date }.
 
+fleet-picture-count = Callbacks by confirmed cause
+fleet-picture-hours = Hours of work by confirmed cause
+fleet-picture-cost = Cost by confirmed cause
+fleet-picture-waiting = Time to the first callback
+fleet-picture-days = days since commissioning
+fleet-picture-rates = Callbacks a year per 100 systems; the line across a bar is its 95 % interval.
+
 fleet-column-cause = cause
 fleet-column-count = count
 fleet-column-share = share

@@ -105,6 +105,13 @@ fleet-fix-question = El { $date } se corrigió aquí esto: { $cause }. ¿Aguant�
 fleet-fix-held = Seguía bien el { $date }.
 fleet-fix-failed = Ya no aguantaba el { $date }.
 
+fleet-picture-count = Rellamadas por causa confirmada
+fleet-picture-hours = Horas de trabajo por causa confirmada
+fleet-picture-cost = Coste por causa confirmada
+fleet-picture-waiting = Tiempo hasta la primera rellamada
+fleet-picture-days = días desde la puesta en servicio
+fleet-picture-rates = Rellamadas al año por cada 100 sistemas; la línea que cruza una barra es su intervalo del 95 %.
+
 fleet-column-cause = causa
 fleet-column-count = número
 fleet-column-share = parte

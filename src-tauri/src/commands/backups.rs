@@ -5,9 +5,10 @@ use serde::Serialize;
 use tauri::{AppHandle, State};
 
 use super::Answer;
+use super::files;
 use super::report::Saved;
 use crate::{
-    saving::{self, Place, Proposal},
+    saving::Proposal,
     state::{Shell, Trouble},
 };
 
@@ -52,29 +53,7 @@ pub fn save_backup(app: AppHandle, shell: State<'_, Shell>, title: &str) -> Answ
         kind: "SQLite",
         extension: "db",
     };
-    match saving::ask(&app, &proposal) {
-        None => Ok(Saved::default()),
-        Some(Place::Path(path)) => {
-            shell.engine().back_up(&path)?;
-            Ok(Saved {
-                place: Some(path.display().to_string()),
-                can_open: false,
-            })
-        }
-        Some(Place::Address(address)) => {
-            let draft = shell.data.join(&name);
-            shell.engine().back_up(&draft)?;
-            let filled = std::fs::read(&draft)
-                .and_then(|bytes| saving::fill(&app, address, &bytes))
-                .map_err(|error| not_written(&shell, &error));
-            // The copy in the app's own folder was only on its way.
-            let _ = std::fs::remove_file(&draft);
-            filled.map(|()| Saved {
-                place: Some(name),
-                can_open: false,
-            })
-        }
-    }
+    files::save_as(&app, &shell, &proposal, |path| shell.engine().back_up(path))
 }
 
 /// Restores the automatic backup with this number.
@@ -88,20 +67,9 @@ pub fn restore_backup(shell: State<'_, Shell>, number: u32) -> Answer<()> {
 /// Asks for a backup file and restores it; answers false when none was chosen.
 #[tauri::command(async)]
 pub fn restore_backup_file(app: AppHandle, shell: State<'_, Shell>, title: &str) -> Answer<bool> {
-    let wording = shell.wording();
-    let draft = shell.data.join("chosen-backup.db");
-    let taken = saving::take(&app, title, "SQLite", "db", &draft)
-        .map_err(|error| not_written(&shell, &error))?;
-    if !taken {
-        return Ok(false);
-    }
-    let database = shell.database();
-    let restored = shell.with_database_closed(|| api::restore(&draft, &database, wording));
-    let _ = std::fs::remove_file(&draft);
-    restored.map(|()| true)
-}
-
-fn not_written(shell: &Shell, error: &std::io::Error) -> ApiError {
-    let detail = error.to_string();
-    ApiError::new("store-file", &[("detail", &detail)], shell.wording())
+    let (database, wording) = (shell.database(), shell.wording());
+    let restored = files::take(&app, &shell, title, ("SQLite", "db"), |path| {
+        shell.with_database_closed(|| api::restore(path, &database, wording))
+    });
+    Ok(restored?.is_some())
 }

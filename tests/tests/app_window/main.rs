@@ -3,6 +3,8 @@
 //! Needs a built app, `Xvfb`, `WebKitWebDriver` and `xdotool`.
 
 mod call;
+mod together;
+mod trust;
 mod window;
 mod work;
 

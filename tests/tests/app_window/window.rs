@@ -14,7 +14,7 @@ use std::{
 
 use fantoccini::{Client, ClientBuilder, Locator, elements::Element, error::CmdError};
 use hyper_util::client::legacy::connect::HttpConnector;
-use serde_json::{Map, json};
+use serde_json::{Map, Value, json};
 use tempfile::TempDir;
 
 /// Names the app to drive, instead of the one in the target folder.
@@ -266,6 +266,12 @@ impl Window {
     pub async fn value(&self, css: &str) -> String {
         let value = self.find(css).await.prop("value").await.expect("its value");
         value.unwrap_or_default()
+    }
+
+    /// Runs a script in the page and waits until it calls its last argument.
+    pub async fn run(&self, script: &str, arguments: Vec<Value>) -> Value {
+        let outcome = self.client.execute_async(script, arguments).await;
+        outcome.expect("the page answers")
     }
 
     /// Answers the system's own dialog whose title contains `title` by typing `path`.

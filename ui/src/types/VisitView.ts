@@ -5,6 +5,7 @@ import type { PointView } from "./PointView";
 import type { QuestionGroupView } from "./QuestionGroupView";
 import type { ReadingView } from "./ReadingView";
 import type { SimilarSite } from "./SimilarSite";
+import type { VerdictView } from "./VerdictView";
 
 /**
  * A visit with everything entered so far.
@@ -53,4 +54,8 @@ undo: string | null,
 /**
  * Sites already kept under a name or address like this one's.
  */
-similar: Array<SimilarSite>, };
+similar: Array<SimilarSite>, 
+/**
+ * Causes found true or false.
+ */
+verdicts: Array<VerdictView>, };

@@ -68,6 +68,7 @@ export function visit(extra: Partial<VisitView> = {}): VisitView {
     earlier: [],
     undo: null,
     similar: [],
+    verdicts: [],
     ...extra,
   };
 }

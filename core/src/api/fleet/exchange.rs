@@ -58,6 +58,11 @@ impl Engine {
         })
     }
 
+    /// A name for an exchange file that a person can file.
+    pub fn exchange_name(&self) -> String {
+        format!("returnline-{}.rlx", self.surroundings.today())
+    }
+
     /// Takes in an exchange file, all of it or nothing.
     ///
     /// # Errors

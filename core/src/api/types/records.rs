@@ -58,6 +58,37 @@ pub struct VisitView {
     pub undo: Option<String>,
     /// Sites already kept under a name or address like this one's.
     pub similar: Vec<SimilarSite>,
+    /// Causes found true or false.
+    pub verdicts: Vec<VerdictView>,
+}
+
+/// A cause found true or false.
+#[derive(Clone, PartialEq, Eq, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct VerdictView {
+    /// Identifier of the cause.
+    pub cause: String,
+    /// Its title.
+    pub title: String,
+    /// Whether it was there.
+    pub confirmed: bool,
+    /// Identifier of the check that decided it.
+    pub by_check: Option<String>,
+    /// Title of that check.
+    pub check: Option<String>,
+}
+
+/// What is to be kept of a cause.
+#[derive(Clone, PartialEq, Eq, Debug, Deserialize, TS)]
+#[ts(export)]
+#[serde(deny_unknown_fields)]
+pub struct VerdictEntry {
+    /// Identifier of the cause.
+    pub cause: String,
+    /// Whether it was there; none to leave it open again.
+    pub confirmed: Option<bool>,
+    /// Identifier of the check that decided it.
+    pub by_check: Option<String>,
 }
 
 /// A reading of another visit at the same system.

@@ -1,0 +1,187 @@
+//! The board as pictures for the screen.
+
+use crate::api::types::{BoardView, FleetCauseLine, PictureView};
+use crate::api::{Engine, Wording};
+use crate::report::chart::{Band, Bar, BarChart, LineChart, Role, Series, SeriesMark};
+use crate::report::fonts::Typesetter;
+
+/// Width of a chart on a phone, points.
+const WIDTH: f32 = 270.0;
+/// Height of the curve, points.
+const HEIGHT: f32 = 190.0;
+/// Bars of a chart; the table beside it names all.
+const BARS: usize = 10;
+
+impl Engine {
+    /// What the board shows, drawn: `causes-count`, `causes-hours`,
+    /// `causes-cost`, `waiting`, and `rates-<dimension>` for every sort of group.
+    #[must_use]
+    pub fn board_pictures(&self, board: &BoardView) -> Vec<PictureView> {
+        // Without fonts nothing can be set; the tables say the same.
+        let Ok(mut set) = Typesetter::new() else {
+            return Vec::new();
+        };
+        let mut pictures = causes(board, self.wording, &mut set);
+        pictures.extend(waiting(board, self.wording, &mut set));
+        pictures.extend(rates(board, self.wording, &mut set));
+        pictures
+    }
+}
+
+/// Causes by how often, how long and how dear: the greatest of each first.
+fn causes(board: &BoardView, wording: Wording, set: &mut Typesetter) -> Vec<PictureView> {
+    type Measure = (&'static str, fn(&FleetCauseLine) -> f64);
+    #[allow(clippy::cast_precision_loss)]
+    let measures: [Measure; 3] = [
+        ("count", |line| line.count as f64),
+        ("hours", |line| line.hours),
+        ("cost", |line| line.cost),
+    ];
+    let catalog = wording.catalog();
+    let mut pictures = Vec::new();
+    for (name, value) in measures {
+        let mut lines: Vec<&FleetCauseLine> = board
+            .causes
+            .iter()
+            .filter(|line| value(line) > 0.0)
+            .collect();
+        if lines.is_empty() {
+            continue;
+        }
+        lines.sort_by(|a, b| value(b).total_cmp(&value(a)));
+        let bars = lines.iter().take(BARS).enumerate();
+        let title = catalog.text(&format!("fleet-picture-{name}"));
+        let chart = BarChart {
+            width: WIDTH,
+            description: title.clone(),
+            bars: bars
+                .map(|(index, line)| Bar {
+                    label: line.title.clone(),
+                    value: value(line),
+                    text: format!("{:.0}", value(line)),
+                    interval: None,
+                    strong: index == 0,
+                })
+                .collect(),
+            full: None,
+        };
+        pictures.push(PictureView {
+            id: format!("causes-{name}"),
+            caption: title.clone(),
+            title,
+            drawing: chart.draw(set),
+        });
+    }
+    pictures
+}
+
+/// Share without a callback over the days, as steps with their band.
+fn waiting(board: &BoardView, wording: Wording, set: &mut Typesetter) -> Option<PictureView> {
+    let curve = &board.waiting;
+    if curve.points.len() < 2 {
+        return None;
+    }
+    let catalog = wording.catalog();
+    let percent = |share: f64| 100.0 * share;
+    let (mut line, mut band) = (Vec::new(), Vec::new());
+    let mut before = None;
+    for point in &curve.points {
+        let ends = (percent(point.share.low), percent(point.share.high));
+        if let Some((share, (low, high))) = before {
+            // It stays where it was until the day of the next callback.
+            line.push((point.days, share));
+            band.push((point.days, low, high));
+        }
+        let share = percent(point.share.value);
+        line.push((point.days, share));
+        band.push((point.days, ends.0, ends.1));
+        before = Some((share, ends));
+    }
+    let title = catalog.text("fleet-picture-waiting");
+    let chart = LineChart {
+        width: WIDTH,
+        height: HEIGHT,
+        description: format!("{title}: {}", curve.words),
+        x_label: catalog.text("fleet-picture-days"),
+        y_label: catalog.text("repeats-without"),
+        x_marks: Vec::new(),
+        series: vec![Series {
+            name: catalog.text("repeats-curve"),
+            points: line,
+            mark: SeriesMark::Line,
+            role: Role::Primary,
+        }],
+        bands: vec![Band {
+            name: catalog.text("repeats-interval"),
+            points: band,
+        }],
+        limits: Vec::new(),
+    };
+    Some(PictureView {
+        id: "waiting".to_owned(),
+        title,
+        caption: curve.words.clone(),
+        drawing: chart.draw(set),
+    })
+}
+
+/// Callbacks per system and year of every group, with their intervals.
+fn rates(board: &BoardView, wording: Wording, set: &mut Typesetter) -> Vec<PictureView> {
+    let caption = wording.catalog().text("fleet-picture-rates");
+    let mut pictures = Vec::new();
+    for sort in &board.rates {
+        let known = sort.rows.iter().filter_map(|row| Some((row, row.rate?)));
+        let bars: Vec<Bar> = known
+            .take(BARS)
+            .map(|(row, rate)| Bar {
+                label: row.label.clone(),
+                value: rate.value,
+                text: format!("{:.1}", rate.value),
+                interval: Some((rate.low, rate.high)),
+                strong: false,
+            })
+            .collect();
+        if bars.is_empty() {
+            continue;
+        }
+        let full = bars
+            .iter()
+            .filter_map(|bar| bar.interval)
+            .map(|(_, high)| high)
+            .fold(0.0, f64::max);
+        let chart = BarChart {
+            width: WIDTH,
+            description: format!("{}: {caption}", sort.label),
+            bars,
+            full: Some(full),
+        };
+        pictures.push(PictureView {
+            id: format!("rates-{}", sort.dimension),
+            title: sort.label.clone(),
+            caption: caption.clone(),
+            drawing: chart.draw(set),
+        });
+    }
+    pictures
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::api::tests::engine;
+    use crate::api::types::FleetQuery;
+
+    #[test]
+    fn every_part_that_has_numbers_is_drawn_and_an_empty_board_is_not() {
+        let mut engine = engine();
+        let empty = engine.board(&FleetQuery::default()).expect("counted");
+        assert_eq!(engine.board_pictures(&empty).len(), 0);
+        engine.invent_fleet(300, 1).expect("invented");
+        let board = engine.board(&FleetQuery::default()).expect("counted");
+        let drawn = engine.board_pictures(&board);
+        for id in ["causes-count", "causes-hours", "waiting", "rates-crew"] {
+            let picture = drawn.iter().find(|picture| picture.id == id);
+            let picture = picture.unwrap_or_else(|| panic!("{id} is drawn"));
+            assert!(!picture.drawing.items.is_empty(), "{id}");
+        }
+    }
+}
