@@ -332,9 +332,9 @@ learned-what = Every cause that a check confirmed makes the next ranking a littl
 learned-since = Counted since { $since }.
 learned-cause =
     { $count ->
-        [0] not confirmed yet; expected in { $before }, now { $after }
-        [one] confirmed once; expected in { $before }, now { $after }
-       *[other] confirmed { $count } times; expected in { $before }, now { $after }
+        [0] not confirmed yet; expected in { $before } of calls, now { $after }
+        [one] confirmed once; expected in { $before } of calls, now { $after }
+       *[other] confirmed { $count } times; expected in { $before } of calls, now { $after }
     }
 learned-others =
     { $count ->

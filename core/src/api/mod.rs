@@ -32,6 +32,7 @@ mod verdicts;
 mod visits;
 mod work;
 
+pub use crate::report::file::write_whole;
 pub use attachments::{read_picture, read_picture_text};
 pub use backups::{backups, restore, restore_kept};
 pub use call::{Answer, Call, NetworkFormat, graph_network, read_visit_file};

@@ -1,10 +1,9 @@
 //! The board, the visits behind its figures, and what became of fixes.
 
-use returnline_core::api::ApiError;
 use returnline_core::api::types::{
     BoardView, EarlierFixView, FleetFilter, FleetQuery, FleetVisits, PictureView,
 };
-use returnline_core::report::file::write_whole;
+use returnline_core::api::{ApiError, write_whole};
 use serde::Serialize;
 use tauri::{AppHandle, State};
 

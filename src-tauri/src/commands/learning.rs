@@ -1,7 +1,7 @@
 //! Causes found true or false, and what was learned from them.
 
 use returnline_core::api::types::{ChoiceView, LearnedView, VerdictEntry, VisitView};
-use returnline_core::report::file::write_whole;
+use returnline_core::api::write_whole;
 use tauri::{AppHandle, State};
 
 use super::Answer;
