@@ -85,7 +85,7 @@ fn visit_files() {
         match read_visit_file(bytes, Wording::default()) {
             Ok(file) => {
                 // What passes the reader must also pass everything behind it.
-                if taken.replace(taken.get() + 1) % WORKED_OUT == 0 {
+                if taken.replace(taken.get() + 1).is_multiple_of(WORKED_OUT) {
                     let day = chrono::NaiveDate::from_ymd_opt(2026, 9, 1).expect("a day");
                     let call = Call::assess(&file, day, Wording::default());
                     assert!(!call.answer().assessment.causes.is_empty());
@@ -130,7 +130,7 @@ fn procedure_files() {
         let Ok(text) = std::str::from_utf8(bytes) else {
             return false;
         };
-        let (_, problems) = plan::validate::parse(&[plan::SourceText {
+        let (_, problems) = plan::validate::parse(&[SourceText {
             name: "spoilt.toml",
             text,
         }]);
