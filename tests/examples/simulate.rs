@@ -59,7 +59,7 @@ fn row(name: &str, score: &Score) {
         "| {name} | {} | {} | {} | {} | {} | {:.3} | {:.3} | {} |",
         score.calls,
         percent(score.first),
-        percent(score.first_of_all),
+        percent(score.first_fault),
         percent(score.among_three),
         percent(score.same_correction),
         score.brier,
@@ -89,7 +89,7 @@ fn main() -> Result<(), Box<dyn Error>> {
         return Ok(());
     }
     println!(
-        "| calls | number | first | first of all | among three | same correction first | Brier | calibration error | called healthy |"
+        "| calls | number | first | first of the faults | among three | same correction first | Brier | calibration error | called healthy |"
     );
     println!("|---|---|---|---|---|---|---|---|---|");
     let half = many(

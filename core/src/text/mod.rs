@@ -55,6 +55,7 @@ catalogs!(
     "fields",
     "graph-air",
     "graph-base",
+    "graph-calls",
     "graph-circuits",
     "graph-debris",
     "graph-fluid",

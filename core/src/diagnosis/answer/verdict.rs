@@ -5,6 +5,7 @@ use serde::Serialize;
 use super::checks::Outlooks;
 use super::explanation::{Explanations, together};
 use super::policy::Policy;
+use super::seen::seen;
 use crate::diagnosis::graph::{CauseIx, CauseKind};
 use crate::diagnosis::id::{CauseId, ProcedureId};
 use crate::diagnosis::inference::{Factor, Inference};
@@ -107,6 +108,30 @@ pub(super) fn ranked(inference: &Inference<'_>, kinds: &[CauseKind]) -> Vec<Caus
         .filter(|&cause| kinds.contains(&graph.cause(cause).kind))
         .collect();
     causes.sort_by(|&a, &b| inference.cause(b).total_cmp(&inference.cause(a)));
+    causes
+}
+
+/// The causes in the order of the answer: by probability, but ordinary
+/// behaviours and instruments that no sign speaks for stand behind the faults.
+/// Plastic pipe always relaxes a little and some gauge is always off; without a
+/// sign of it that is no answer to a call.
+pub(super) fn in_answer_order(inference: &Inference<'_>) -> Vec<CauseIx> {
+    let graph = inference.graph();
+    let mut probe = inference.probe();
+    probe.silence_all();
+    for (at, seen) in seen(inference).iter().enumerate() {
+        if seen.is_the_call {
+            probe.restore(at);
+        }
+    }
+    let before = probe.run(&[]).causes;
+    let spoken_for = |cause: CauseIx| inference.cause(cause) > before[cause.0];
+    let mut causes: Vec<CauseIx> = graph.cause_places().collect();
+    causes.sort_by(|&a, &b| inference.cause(b).total_cmp(&inference.cause(a)));
+    causes.sort_by_key(|&cause| {
+        let is_fault = matches!(graph.cause(cause).kind, CauseKind::Loop | CauseKind::Unit);
+        !is_fault && !spoken_for(cause)
+    });
     causes
 }
 
