@@ -154,6 +154,18 @@ fn main() -> Result<(), Box<dyn Error>> {
             of.len()
         );
     }
+    println!("\n| called healthy from | faulty calls | nothing wrong |\n|---|---|---|");
+    for least in [0.4, 0.5, 0.55, 0.6, 0.65, 0.7, 0.75] {
+        let share = |of: &[Outcome]| {
+            let above = of.iter().filter(|outcome| outcome.no_fault >= least);
+            percent(above.count() as f64 / of.len().max(1) as f64)
+        };
+        println!(
+            "| P(no fault) {least} | {} | {} |",
+            share(&half),
+            share(&sound)
+        );
+    }
     let followed = Score::of(&half);
     println!(
         "\nFollowing the recommended checks, {} reach 90 % (right in {}), after {:.1} checks on average.",
