@@ -158,7 +158,20 @@ pub(super) fn verdict(
     let faults = ranked(inference, &[CauseKind::Loop, CauseKind::Unit]);
     let (first, second) = (faults.first().copied(), faults.get(1).copied());
 
+    let liar = ranked(inference, &[CauseKind::Instrument])
+        .first()
+        .copied()
+        .filter(|&instrument| p(instrument) >= 0.5);
+    let instrument_first = liar.map(|instrument| Verdict::InstrumentFirst {
+        instrument: id(instrument),
+        probability: p(instrument),
+    });
+
     if health.no_fault >= policy.healthy {
+        // Sound only if a gauge that contradicts the rest is wrong: settle that first.
+        if let Some(instrument_first) = instrument_first {
+            return instrument_first;
+        }
         let behaviour = ranked(inference, &[CauseKind::Normal]).first().copied();
         let behaviour = behaviour.filter(|&cause| p(cause) >= 0.5).map(id);
         return Verdict::NothingToCorrect {
@@ -201,13 +214,8 @@ pub(super) fn verdict(
             probability: p(cause),
         };
     }
-    if let Some(&instrument) = ranked(inference, &[CauseKind::Instrument]).first()
-        && p(instrument) >= 0.5
-    {
-        return Verdict::InstrumentFirst {
-            instrument: id(instrument),
-            probability: p(instrument),
-        };
+    if let Some(instrument_first) = instrument_first {
+        return instrument_first;
     }
     if let (Some(a), Some(b)) = (first, second) {
         let both = together(inference, a, b);

@@ -4,7 +4,7 @@ use super::Shown;
 use crate::simulator::truth::Truth;
 use chrono::Duration;
 use returnline_core::fluids::FluidKind;
-use returnline_core::units::Unit;
+use returnline_core::units::{Quantity, Unit};
 
 /// Freeze point as the usual instrument of the recorded fluid shows it.
 pub(super) fn freeze_point(truth: &Truth, point: &str) -> Vec<Shown> {
@@ -28,7 +28,8 @@ pub(super) fn freeze_point(truth: &Truth, point: &str) -> Vec<Shown> {
         (true, kind) if !alcohol(kind) => 0.0,
         _ => real,
     };
-    let freezing = super::plant::solution(recorded, seen.clamp(0.0, 0.55)).freezing_point();
+    let freezing =
+        crate::simulator::plant::solution(recorded, seen.clamp(0.0, 0.55)).freezing_point();
     let instrument = if alcohol(recorded) {
         "hydrometer"
     } else {
