@@ -70,7 +70,9 @@ const ALLOWED: &[(&str, &[&str])] = &[
             "water",
         ],
     ),
-    ("store", &["records", "units"]),
+    ("exchange", &["records", "units"]),
+    ("fleet", &["records", "units", "exchange"]),
+    ("store", &["records", "units", "exchange", "fleet"]),
     ("report", &["records", "text", "units", "figures"]),
 ];
 
@@ -111,6 +113,8 @@ const PURE: &[&str] = &[
     "plan",
     "calc",
     "text",
+    "exchange",
+    "fleet",
 ];
 
 fn root() -> PathBuf {

@@ -10,6 +10,7 @@ mod attachments;
 mod backups;
 mod call;
 mod error;
+mod fleet;
 mod forms;
 mod graph;
 mod knowledge;
@@ -34,6 +35,7 @@ pub use attachments::{read_picture, read_picture_text};
 pub use backups::{backups, restore, restore_kept};
 pub use call::{Answer, Call, NetworkFormat, graph_network, read_visit_file};
 pub use error::ApiError;
+pub use fleet::{Trial, trial};
 pub use graph::{
     CauseSheet, ContextSheet, FilesReport, LinkSheet, cause_sheet, check_files, check_shipped_files,
 };
@@ -112,6 +114,7 @@ pub struct Engine {
     store: Store,
     surroundings: Box<dyn Surroundings>,
     wording: Wording,
+    fleet: Option<fleet::Kept>,
     settings: Settings,
     undo: undo::Entries,
 }
@@ -135,6 +138,7 @@ impl Engine {
         Ok(Self {
             store,
             surroundings,
+            fleet: None,
             wording: settings::wording_of(&settings),
             settings,
             undo: undo::Entries::default(),

@@ -44,6 +44,10 @@ pub struct Commissioning {
     /// Whether a filter bag caught the debris.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub filtered: Option<bool>,
+    /// How many filter bags were used one after the other, each finer.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schemars(range(min = 1, max = 400))]
+    pub filter_stages: Option<u32>,
     /// Level drop in the dead-head test.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub dead_head_drop: Option<Measure<Length>>,

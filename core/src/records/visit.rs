@@ -1,7 +1,7 @@
 //! A service visit.
 
 use super::Reading;
-use crate::units::{Duration, GaugePressure, Length, Measure, Temperature};
+use crate::units::{Duration, GaugePressure, Length, Measure, Number, Temperature};
 use chrono::{DateTime, NaiveDate, Utc};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -27,6 +27,10 @@ pub struct Visit {
     pub actions: Vec<Action>,
     /// How it ended.
     pub outcome: Option<Outcome>,
+    /// Working time of the call, travel included if the company counts it.
+    pub time_spent: Option<Measure<Duration>>,
+    /// What the call cost the company, in its own currency.
+    pub cost: Option<Measure<Number>>,
     /// Anything else.
     pub notes: Option<String>,
 }

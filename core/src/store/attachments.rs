@@ -6,7 +6,7 @@ use super::{Store, StoreError};
 use crate::records::attachment::limits;
 use crate::records::{Photo, PhotoId, Picture, Signature, SignatureRole, VisitId};
 use chrono::{DateTime, Utc};
-use rusqlite::{OptionalExtension, Row, params};
+use rusqlite::{Connection, OptionalExtension, Row, params};
 
 /// The columns of a photo, in the order of `photo`.
 const PHOTO_COLUMNS: &str = "photo.id, phase, taken_at, caption, width, height";
@@ -132,21 +132,7 @@ impl Store {
         now: DateTime<Utc>,
     ) -> Result<(), StoreError> {
         self.change(visit, now, |connection| {
-            let key = visit.to_string();
-            connection.execute(
-                "INSERT INTO signature (visit_id, role, name, aspect, strokes, signed_at) \
-                 VALUES (?1, ?2, ?3, ?4, ?5, ?6) ON CONFLICT (visit_id, role) \
-                 DO UPDATE SET name = ?3, aspect = ?4, strokes = ?5, signed_at = ?6",
-                params![
-                    key,
-                    signature.role().id(),
-                    signature.name(),
-                    f64::from(signature.aspect()),
-                    to_document("signature", &key, &signature.strokes())?,
-                    signature.signed_at().to_rfc3339(),
-                ],
-            )?;
-            Ok(())
+            put_signature(connection, visit, signature)
         })
     }
 
@@ -172,18 +158,47 @@ impl Store {
     /// # Errors
     /// [`StoreError`].
     pub fn signatures(&self, visit: VisitId) -> Result<Vec<Signature>, StoreError> {
-        let key = visit.to_string();
-        let mut statement = self.connection.prepare_cached(
-            "SELECT role, name, aspect, strokes, signed_at FROM signature WHERE visit_id = ?1",
-        )?;
-        let mut rows = statement.query([&key])?;
-        let mut signatures = Vec::new();
-        while let Some(row) = rows.next()? {
-            signatures.push(signature(row, &key)?);
-        }
-        signatures.sort_by_key(Signature::role);
-        Ok(signatures)
+        signatures(&self.connection, visit)
     }
+}
+
+pub(super) fn put_signature(
+    connection: &Connection,
+    visit: VisitId,
+    signature: &Signature,
+) -> Result<(), StoreError> {
+    let key = visit.to_string();
+    connection.execute(
+        "INSERT INTO signature (visit_id, role, name, aspect, strokes, signed_at) \
+         VALUES (?1, ?2, ?3, ?4, ?5, ?6) ON CONFLICT (visit_id, role) \
+         DO UPDATE SET name = ?3, aspect = ?4, strokes = ?5, signed_at = ?6",
+        params![
+            key,
+            signature.role().id(),
+            signature.name(),
+            f64::from(signature.aspect()),
+            to_document("signature", &key, &signature.strokes())?,
+            signature.signed_at().to_rfc3339(),
+        ],
+    )?;
+    Ok(())
+}
+
+pub(super) fn signatures(
+    connection: &Connection,
+    visit: VisitId,
+) -> Result<Vec<Signature>, StoreError> {
+    let key = visit.to_string();
+    let mut statement = connection.prepare_cached(
+        "SELECT role, name, aspect, strokes, signed_at FROM signature WHERE visit_id = ?1",
+    )?;
+    let mut rows = statement.query([&key])?;
+    let mut signatures = Vec::new();
+    while let Some(row) = rows.next()? {
+        signatures.push(signature(row, &key)?);
+    }
+    signatures.sort_by_key(Signature::role);
+    Ok(signatures)
 }
 
 fn photo(row: &Row<'_>) -> Result<Photo, StoreError> {

@@ -1,5 +1,6 @@
 //! What can go wrong with the store.
 
+use crate::exchange::ExchangeError;
 use std::io::ErrorKind;
 use std::path::PathBuf;
 use thiserror::Error;
@@ -44,6 +45,9 @@ pub enum StoreError {
         /// What is wrong.
         detail: String,
     },
+    /// An exchange file cannot be written or taken.
+    #[error(transparent)]
+    Exchange(#[from] ExchangeError),
     /// The visit has as many photos as it may.
     #[error(
         "a visit has at most {} photos",
@@ -80,6 +84,7 @@ impl StoreError {
             Self::Migration(_) => "store-migration",
             Self::NotFound { .. } => "not-found",
             Self::Damaged { .. } => "store-damaged",
+            Self::Exchange(error) => error.code(),
             Self::TooManyPhotos => "too-many-photos",
             Self::File { source, .. } => match source.kind() {
                 ErrorKind::StorageFull | ErrorKind::QuotaExceeded => "store-disk-full",

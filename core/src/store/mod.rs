@@ -6,14 +6,20 @@
 
 mod attachments;
 pub mod backup;
+mod board;
 mod error;
+mod exchange;
+mod follow_ups;
 mod learning;
 mod row;
 mod settings;
 mod sites;
 mod visits;
 
+pub use board::BoardFacts;
 pub use error::StoreError;
+pub use exchange::{Conflict, Exported, Imported, Side};
+pub use follow_ups::EarlierFix;
 pub use learning::Confirmed;
 pub use sites::SiteVisited;
 pub use visits::{VisitRecord, VisitSummary};
@@ -30,7 +36,8 @@ const MIGRATIONS: &[&str] = &[
     include_str!("../../data/schema/0001_records.sql"),
     include_str!("../../data/schema/0002_attachments.sql"),
     include_str!("../../data/schema/0003_settings.sql"),
-    include_str!("../../data/schema/0005_learning.sql"),
+    include_str!("../../data/schema/0004_learning.sql"),
+    include_str!("../../data/schema/0005_fleet.sql"),
 ];
 
 /// How long a call waits for another process that holds the database.

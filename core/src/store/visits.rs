@@ -1,14 +1,17 @@
 //! Visits and everything entered during them.
 
-use super::row::{READING_COLUMNS, document, name, named, reading, to_document};
+use super::follow_ups::put_follow_up;
+use super::row::{READING_COLUMNS, document, measure, name, named, reading, to_document};
 use super::sites::{
     commissioning, not_found, put_commissioning, put_site, put_system, site, system,
 };
 use super::{Store, StoreError, stamp};
+use crate::exchange::FollowUp;
 use crate::records::visit_file::VisitFile;
 use crate::records::{
     Action, Answer, Level, Reading, ReadingId, SiteId, SystemId, Verdict, Visit, VisitId,
 };
+use crate::units::{Dimension, Measure, Unit};
 use chrono::{DateTime, NaiveDate, Utc};
 use rusqlite::{Connection, params};
 use uuid::Uuid;
@@ -57,39 +60,28 @@ impl Store {
         now: DateTime<Utc>,
     ) -> Result<(), StoreError> {
         let transaction = self.connection.transaction()?;
-        put_site(&transaction, record.site_id, &record.file.site, now)?;
-        put_system(
-            &transaction,
-            record.system_id,
-            record.site_id,
-            &record.file.system,
-            now,
-        )?;
-        put_commissioning(
-            &transaction,
-            record.system_id,
-            &record.file.commissioning,
-            now,
-        )?;
-        let visit = &record.file.visit;
-        put_facts(&transaction, record.id, record.system_id, visit, now)?;
-        for table in ["answer", "reading", "verdict", "action"] {
-            let sql = format!("DELETE FROM {table} WHERE visit_id = ?1");
-            transaction.execute(&sql, [record.id.to_string()])?;
+        put_record(&transaction, record, now)?;
+        transaction.commit()?;
+        Ok(())
+    }
+
+    /// Keeps many visits and what was found out about fixes, all or nothing.
+    ///
+    /// # Errors
+    /// [`StoreError`].
+    pub fn put_many(
+        &mut self,
+        records: impl IntoIterator<Item = VisitRecord>,
+        follow_ups: &[(Uuid, FollowUp)],
+        now: DateTime<Utc>,
+    ) -> Result<(), StoreError> {
+        let transaction = self.connection.transaction()?;
+        for record in records {
+            put_record(&transaction, &record, now)?;
         }
-        for answer in &visit.answers {
-            put_answer(&transaction, record.id, answer)?;
+        for (id, follow_up) in follow_ups {
+            put_follow_up(&transaction, *id, follow_up, now)?;
         }
-        for (index, reading) in visit.readings.iter().enumerate() {
-            // Only a reading that came without identifier gets one made from
-            // the visit's, so that storing twice stores once.
-            let id = reading.id.unwrap_or_else(|| derived_id(record.id, index));
-            put_reading(&transaction, record.id, id, reading)?;
-        }
-        for verdict in &visit.verdicts {
-            put_verdict(&transaction, record.id, verdict)?;
-        }
-        put_actions(&transaction, record.id, &visit.actions)?;
         transaction.commit()?;
         Ok(())
     }
@@ -100,11 +92,7 @@ impl Store {
     /// [`StoreError::NotFound`] among others.
     pub fn record(&self, id: VisitId) -> Result<VisitRecord, StoreError> {
         let connection = &self.connection;
-        let (system_id, mut visit) = facts(connection, id)?;
-        visit.answers = answers(connection, id)?;
-        visit.readings = readings(connection, id)?;
-        visit.verdicts = verdicts(connection, id)?;
-        visit.actions = actions(connection, id)?;
+        let (system_id, visit) = visit(connection, id)?;
         let (site_id, system) = system(connection, system_id)?;
         let file = VisitFile {
             site: site(connection, site_id)?,
@@ -328,6 +316,66 @@ impl Store {
     }
 }
 
+fn put_record(
+    connection: &Connection,
+    record: &VisitRecord,
+    now: DateTime<Utc>,
+) -> Result<(), StoreError> {
+    let file = &record.file;
+    put_site(connection, record.site_id, &file.site, now)?;
+    put_system(
+        connection,
+        record.system_id,
+        record.site_id,
+        &file.system,
+        now,
+    )?;
+    put_commissioning(connection, record.system_id, &file.commissioning, now)?;
+    put_visit(connection, record.id, record.system_id, &file.visit, now)
+}
+
+/// A visit with everything entered during it, brought to the state given.
+pub(super) fn put_visit(
+    connection: &Connection,
+    id: VisitId,
+    system: SystemId,
+    visit: &Visit,
+    now: DateTime<Utc>,
+) -> Result<(), StoreError> {
+    put_facts(connection, id, system, visit, now)?;
+    let key = id.to_string();
+    for sql in [
+        "DELETE FROM answer WHERE visit_id = ?1",
+        "DELETE FROM reading WHERE visit_id = ?1",
+        "DELETE FROM verdict WHERE visit_id = ?1",
+    ] {
+        connection.prepare_cached(sql)?.execute([&key])?;
+    }
+    for answer in &visit.answers {
+        put_answer(connection, id, answer)?;
+    }
+    for (index, reading) in visit.readings.iter().enumerate() {
+        // Only a reading that came without identifier gets one made from
+        // the visit's, so that storing twice stores once.
+        let reading_id = reading.id.unwrap_or_else(|| derived_id(id, index));
+        put_reading(connection, id, reading_id, reading)?;
+    }
+    for verdict in &visit.verdicts {
+        put_verdict(connection, id, verdict)?;
+    }
+    put_actions(connection, id, &visit.actions)
+}
+
+/// A visit with everything entered during it, and its system.
+pub(super) fn visit(connection: &Connection, id: VisitId) -> Result<(SystemId, Visit), StoreError> {
+    let (system, mut visit) = facts(connection, id)?;
+    visit.answers = answers(connection, id)?;
+    visit.readings = readings(connection, id)?;
+    visit.verdicts = verdicts(connection, id)?;
+    visit.actions = actions(connection, id)?;
+    Ok((system, visit))
+}
+
 pub(super) fn parse_id(kind: &'static str, text: &str) -> Result<Uuid, StoreError> {
     Uuid::parse_str(text).map_err(|error| StoreError::Damaged {
         kind,
@@ -345,7 +393,7 @@ fn derived_id(visit: VisitId, index: usize) -> ReadingId {
     ReadingId(uuid::Builder::from_custom_bytes(bytes).into_uuid())
 }
 
-fn put_facts(
+pub(super) fn put_facts(
     connection: &Connection,
     id: VisitId,
     system: SystemId,
@@ -356,9 +404,11 @@ fn put_facts(
     connection
         .prepare_cached(
             "INSERT INTO visit (id, system_id, date, technician, complaint, means, outcome, notes, \
-             started_at, changed_at) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?9) \
+             started_at, changed_at, time_spent_value, time_spent_unit, cost) \
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?9, ?10, ?11, ?12) \
              ON CONFLICT (id) DO UPDATE SET system_id = ?2, date = ?3, technician = ?4, \
-             complaint = ?5, means = ?6, outcome = ?7, notes = ?8, changed_at = ?9",
+             complaint = ?5, means = ?6, outcome = ?7, notes = ?8, changed_at = ?9, \
+             time_spent_value = ?10, time_spent_unit = ?11, cost = ?12",
         )?
         .execute(params![
             key,
@@ -370,6 +420,9 @@ fn put_facts(
             visit.outcome.as_ref().and_then(name),
             visit.notes,
             stamp(now),
+            visit.time_spent.map(Measure::value),
+            visit.time_spent.map(|time| time.unit().symbol()),
+            visit.cost.map(Measure::value),
         ])?;
     Ok(())
 }
@@ -377,8 +430,8 @@ fn put_facts(
 fn facts(connection: &Connection, id: VisitId) -> Result<(SystemId, Visit), StoreError> {
     let key = id.to_string();
     let mut statement = connection.prepare_cached(
-        "SELECT system_id, date, technician, complaint, means, outcome, notes FROM visit \
-         WHERE id = ?1",
+        "SELECT system_id, date, technician, complaint, means, outcome, notes, \
+         time_spent_value, time_spent_unit, cost FROM visit WHERE id = ?1",
     )?;
     let mut rows = statement.query([&key])?;
     let row = rows.next()?.ok_or_else(|| not_found("visit", &key))?;
@@ -395,6 +448,11 @@ fn facts(connection: &Connection, id: VisitId) -> Result<(SystemId, Visit), Stor
             .map(|text| named("visit", &key, &text))
             .transpose()?,
         notes: row.get(6)?,
+        time_spent: measure(row, 7, Dimension::Duration, &key)?
+            .map(|written| Measure::new(written.value, written.unit)),
+        cost: row
+            .get::<_, Option<f64>>(9)?
+            .map(|cost| Measure::new(cost, Unit::Plain)),
         ..Visit::default()
     };
     Ok((SystemId(parse_id("system", &system)?), visit))
@@ -511,7 +569,9 @@ fn put_actions(
     actions: &[Action],
 ) -> Result<(), StoreError> {
     let key = visit.to_string();
-    connection.execute("DELETE FROM action WHERE visit_id = ?1", [&key])?;
+    connection
+        .prepare_cached("DELETE FROM action WHERE visit_id = ?1")?
+        .execute([&key])?;
     for (position, action) in actions.iter().enumerate() {
         connection
             .prepare_cached(

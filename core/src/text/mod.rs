@@ -53,6 +53,7 @@ catalogs!(
     "calc",
     "evidence",
     "fields",
+    "fleet",
     "graph-air",
     "graph-base",
     "graph-calls",

@@ -53,8 +53,6 @@ homeowner-picture-tank = Tank with the fluid level
 # Readings in plain words.
 homeowner-reading-static_pressure = Pressure in the ground pipe, pumps off
 homeowner-reading-flow = Flow through the heat pump
-homeowner-reading-entering_water = Fluid coming in from the ground
-homeowner-reading-leaving_water = Fluid going back to the ground
 homeowner-reading-freeze_point_supply = Protected against frost down to
 
 # What is normal.
@@ -63,7 +61,7 @@ homeowner-notice-season = The pressure gauge is lower in summer and higher in wi
 homeowner-notice-recheck = In the first month the pipe settles: a reading from { $low } to { $high } is normal then.
 homeowner-notice-level = The level in the tank goes up and down a little with the temperature. This is normal.
 homeowner-notice-bubbles = You may hear a few bubbles in the first days. They should fade and not come back.
-homeowner-season-words = The shaded band shows where the gauge should stand in each season, with the pumps off. { $low } is about the lowest and { $high } about the highest.
+homeowner-season-words = The shaded band shows where the gauge should stand in each season, with the pumps off.
 
 # What to watch.
 homeowner-watch-gauge = Look at the gauge once a month with the pumps off and write the number down.

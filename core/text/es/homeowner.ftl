@@ -53,8 +53,6 @@ homeowner-picture-tank = Depósito con el nivel del fluido
 # Readings in plain words.
 homeowner-reading-static_pressure = Presión en la tubería enterrada, con las bombas de circulación paradas
 homeowner-reading-flow = Paso de fluido por la bomba de calor
-homeowner-reading-entering_water = Fluido que llega del terreno
-homeowner-reading-leaving_water = Fluido que vuelve al terreno
 homeowner-reading-freeze_point_supply = Protegido contra las heladas hasta
 
 # What is normal.
@@ -63,7 +61,7 @@ homeowner-notice-season = El manómetro marca menos en verano y más en invierno
 homeowner-notice-recheck = Durante el primer mes la tubería se asienta: entonces es normal una lectura de { $low } a { $high }.
 homeowner-notice-level = El nivel del depósito sube y baja un poco con la temperatura. Es normal.
 homeowner-notice-bubbles = Los primeros días puede oír algunas burbujas. Deberían desaparecer y no volver.
-homeowner-season-words = La franja sombreada muestra dónde debería estar el manómetro en cada estación, con las bombas de circulación paradas. { $low } es más o menos lo más bajo y { $high } más o menos lo más alto.
+homeowner-season-words = La franja sombreada muestra dónde debería estar el manómetro en cada estación, con las bombas de circulación paradas.
 
 # What to watch.
 homeowner-watch-gauge = Mire el manómetro una vez al mes con las bombas de circulación paradas y anote el número.

@@ -18,11 +18,9 @@ const CHART: (f32, f32) = (440.0, 115.0);
 /// Causes told to a layperson.
 const CAUSES: usize = 2;
 /// Readings that a layperson can follow, each with a label of its own.
-const POINTS: [ReadingPoint; 5] = [
+const POINTS: [ReadingPoint; 3] = [
     ReadingPoint::StaticPressure,
     ReadingPoint::Flow,
-    ReadingPoint::EnteringWater,
-    ReadingPoint::LeavingWater,
     ReadingPoint::FreezePointSupply,
 ];
 /// Corrections after which bubbles may be heard for some days.
@@ -382,7 +380,10 @@ fn before_and_after(photos: &[PhotoPart]) -> Vec<PhotoPart> {
     let mut kept: Vec<PhotoPart> = Vec::new();
     for photo in photos {
         if kept.len() < 2 && kept.iter().all(|known| known.phase != photo.phase) {
-            kept.push(photo.clone());
+            kept.push(PhotoPart {
+                taken_at: None,
+                ..photo.clone()
+            });
         }
     }
     kept

@@ -3,6 +3,7 @@
 mod assessment;
 mod attachment;
 mod backup;
+mod fleet;
 mod learned;
 mod picture;
 mod plan;
@@ -12,6 +13,7 @@ mod settings;
 pub use assessment::*;
 pub use attachment::*;
 pub use backup::*;
+pub use fleet::*;
 pub use learned::*;
 pub use picture::*;
 pub use plan::*;

@@ -2,7 +2,9 @@
 
 mod calc;
 mod diagnose;
+mod exchange;
 mod failure;
+mod fleet;
 mod graph;
 mod learned;
 mod report;
@@ -62,6 +64,12 @@ enum Command {
     /// Print the JSON Schema of the visit file.
     #[command(after_help = "Example:\n  returnline schema > visit.schema.json")]
     Schema,
+    /// Carry records between devices as files.
+    #[command(subcommand)]
+    Exchange(exchange::Command),
+    /// See which causes keep coming back, over all visits.
+    #[command(subcommand)]
+    Fleet(fleet::Command),
 }
 
 fn main() -> ExitCode {
@@ -70,6 +78,8 @@ fn main() -> ExitCode {
         Command::Diagnose(arguments) => diagnose::run(&arguments),
         Command::Report(arguments) => report::run(&arguments),
         Command::Check { visit } => diagnose::check(&visit),
+        Command::Exchange(command) => exchange::run(command),
+        Command::Fleet(command) => fleet::run(command),
         Command::Graph(command) => graph::run(&command),
         Command::Learned(arguments) => learned::run(&arguments),
         Command::Calc(arguments) => calc::run(&arguments),

@@ -58,6 +58,17 @@ impl Held for bool {
         }
     }
 }
+impl Held for u32 {
+    fn show(&self) -> Option<FieldValue> {
+        Some(FieldValue::Count(*self))
+    }
+    fn take(value: FieldValue) -> Option<Self> {
+        match value {
+            FieldValue::Count(count) => Some(count),
+            _ => None,
+        }
+    }
+}
 impl Held for NaiveDate {
     fn show(&self) -> Option<FieldValue> {
         Some(FieldValue::Date(*self))

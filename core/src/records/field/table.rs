@@ -103,6 +103,8 @@ fields! {
         "visit.technician": Kind::Text, place!(|f| f.visit.technician);
         "visit.outcome": Kind::Choice(&["fixed", "partly", "nothing_wrong", "handed_over", "open"]),
             place!(choice |f| f.visit.outcome);
+        "visit.time_spent": Kind::Measure(D::Duration), place!(|f| f.visit.time_spent);
+        "visit.cost": Kind::Measure(D::Number), place!(|f| f.visit.cost);
         "visit.notes": Kind::Text, place!(|f| f.visit.notes);
     }
     Unit {
@@ -152,6 +154,7 @@ fields! {
     }
     Commissioning {
         "system.installed_on" quick: Kind::Date, place!(|f| f.system.installed_on);
+        "commissioning.date": Kind::Date, place!(|f| f.commissioning.date);
         "commissioning.charge_pressure" quick: Kind::Measure(D::Pressure),
             place!(|f| f.commissioning.charge_pressure);
         "commissioning.charge_date": Kind::Date, place!(|f| f.commissioning.charge_date);
@@ -162,6 +165,8 @@ fields! {
         "commissioning.flushed": Kind::Flag, place!(|f| f.commissioning.flushed);
         "commissioning.flush_flow": Kind::Measure(D::VolumeFlow),
             place!(|f| f.commissioning.flush_flow);
+        "commissioning.flush_velocity": Kind::Measure(D::Velocity),
+            place!(|f| f.commissioning.flush_velocity);
         "commissioning.flush_duration": Kind::Measure(D::Duration),
             place!(|f| f.commissioning.flush_duration);
         "commissioning.cart_power": Kind::Measure(D::Power),
@@ -171,6 +176,7 @@ fields! {
         "commissioning.heat_pump_isolated": Kind::Flag,
             place!(|f| f.commissioning.heat_pump_isolated);
         "commissioning.filtered": Kind::Flag, place!(|f| f.commissioning.filtered);
+        "commissioning.filter_stages": Kind::Count, place!(|f| f.commissioning.filter_stages);
         "commissioning.circulators_bled": Kind::Flag, place!(|f| f.commissioning.circulators_bled);
         "commissioning.pipe_relaxed": Kind::Flag, place!(|f| f.commissioning.pipe_relaxed);
         "commissioning.water_source": Kind::Choice(&["well", "mains", "brought_in", "surface"]),

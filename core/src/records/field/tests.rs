@@ -71,6 +71,7 @@ fn sample(id: &str, dimension: Dimension) -> &'static str {
         (_, Dimension::Fraction) => "20 %",
         (_, Dimension::Number) => "4.1",
         (_, Dimension::Duration) => "90 min",
+        (_, Dimension::Velocity) => "2 ft/s",
         _ => "1",
     }
 }

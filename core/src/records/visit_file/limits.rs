@@ -43,6 +43,7 @@ const CART_POWER: Range = range(0.01, 200.0, Unit::Horsepower);
 const LEVEL: Range = range(-5.0, 200.0, Unit::Inch);
 const CHARGE_PRESSURE: Range = range(-14.7, 300.0, Unit::Psi);
 const FILL: Range = range(0.0, 100_000.0, Unit::Gallon);
+const COST: Range = range(0.0, 10_000_000.0, Unit::Plain);
 const WANTED_FREEZE: Range = range(-60.0, 40.0, Unit::Fahrenheit);
 
 struct Checker<'a> {
@@ -281,6 +282,8 @@ fn check_means(visit: &Visit, c: &mut Checker<'_>) {
             c.run(&format!("{p}.hose"), hose);
         }
     }
+    c.one("visit.time_spent", visit.time_spent, &WORK_TIME);
+    c.one("visit.cost", visit.cost, &COST);
     for (index, action) in visit.actions.iter().enumerate() {
         c.one(
             &format!("visit.actions[{index}].duration"),

@@ -88,6 +88,32 @@ pub fn write(file: &VisitFile) -> Value {
     serde_json::to_value(wire::Wire::from_file(file)).unwrap_or(Value::Null)
 }
 
+/// Writes the part of a visit file that is the visit.
+pub fn write_visit(visit: &Visit) -> Value {
+    // Plain data with string keys always serialises.
+    serde_json::to_value(wire::WireVisit::from_visit(visit)).unwrap_or(Value::Null)
+}
+
+/// Reads what [`write_visit`] wrote. Numbers are held to their ranges; whether
+/// findings and causes exist is not asked, since another program may know more.
+///
+/// # Errors
+/// The first thing wrong, for a person who mends files.
+pub fn read_visit(written: Value) -> Result<Visit, String> {
+    let wire: wire::WireVisit =
+        serde_json::from_value(written).map_err(|error| error.to_string())?;
+    let mut faults = Vec::new();
+    let file = VisitFile {
+        visit: wire.into_visit(&mut faults),
+        ..VisitFile::default()
+    };
+    faults.extend(check_limits(&file));
+    match faults.first() {
+        Some(fault) => Err(format!("{}: {}", fault.path, fault.found)),
+        None => Ok(file.visit),
+    }
+}
+
 /// The faults in the numbers of a call that are not readings.
 pub fn check_limits(file: &VisitFile) -> Vec<Fault> {
     let mut faults = Vec::new();

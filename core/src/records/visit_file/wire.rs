@@ -6,7 +6,7 @@ use crate::records::{
     Action, Answer, Commissioning, Instrument, Means, OperatingMode, Outcome, Phase, PlainMeasure,
     Reading, ReadingId, ReadingPoint, Site, System, Verdict, Visit,
 };
-use crate::units::{Dimension, Unit, parse};
+use crate::units::{Dimension, Duration, Measure, Number, Unit, parse};
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -42,7 +42,7 @@ pub(super) struct Wire {
 #[derive(Default, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields, default)]
 #[schemars(rename = "Visit")]
-struct WireVisit {
+pub(super) struct WireVisit {
     /// Day of the visit.
     #[serde(skip_serializing_if = "Option::is_none")]
     date: Option<NaiveDate>,
@@ -71,6 +71,12 @@ struct WireVisit {
     /// How it ended.
     #[serde(skip_serializing_if = "Option::is_none")]
     outcome: Option<Outcome>,
+    /// Working time of the call.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    time_spent: Option<Measure<Duration>>,
+    /// What the call cost the company, in its own currency.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    cost: Option<Measure<Number>>,
     /// Anything else.
     #[serde(skip_serializing_if = "Option::is_none")]
     notes: Option<String>,
@@ -220,8 +226,29 @@ pub(super) fn check_envelope(document: &Value) -> Result<(), Fault> {
 
 impl Wire {
     pub(super) fn into_file(self, faults: &mut Vec<Fault>) -> VisitFile {
-        let visit = self.visit;
-        let readings = visit
+        VisitFile {
+            site: self.site,
+            system: self.system,
+            commissioning: self.commissioning,
+            visit: self.visit.into_visit(faults),
+        }
+    }
+
+    pub(super) fn from_file(file: &VisitFile) -> Self {
+        Self {
+            format: FORMAT.to_owned(),
+            version: VERSION,
+            site: file.site.clone(),
+            system: file.system.clone(),
+            commissioning: file.commissioning.clone(),
+            visit: WireVisit::from_visit(&file.visit),
+        }
+    }
+}
+
+impl WireVisit {
+    pub(super) fn into_visit(self, faults: &mut Vec<Fault>) -> Visit {
+        let readings = self
             .readings
             .into_iter()
             .enumerate()
@@ -229,49 +256,41 @@ impl Wire {
                 reading.into_reading(&format!("visit.readings[{index}]"), faults)
             })
             .collect();
-        VisitFile {
-            site: self.site,
-            system: self.system,
-            commissioning: self.commissioning,
-            visit: Visit {
-                date: visit.date,
-                technician: visit.technician,
-                complaint: visit.complaint,
-                answers: visit.answers,
-                readings,
-                means: visit.means,
-                verdicts: visit.verdicts,
-                actions: visit.actions,
-                outcome: visit.outcome,
-                notes: visit.notes,
-            },
+        Visit {
+            date: self.date,
+            technician: self.technician,
+            complaint: self.complaint,
+            answers: self.answers,
+            readings,
+            means: self.means,
+            verdicts: self.verdicts,
+            actions: self.actions,
+            outcome: self.outcome,
+            time_spent: self.time_spent,
+            cost: self.cost,
+            notes: self.notes,
         }
     }
 
-    pub(super) fn from_file(file: &VisitFile) -> Self {
-        let visit = file.visit.clone();
+    pub(super) fn from_visit(visit: &Visit) -> Self {
+        let visit = visit.clone();
         Self {
-            format: FORMAT.to_owned(),
-            version: VERSION,
-            site: file.site.clone(),
-            system: file.system.clone(),
-            commissioning: file.commissioning.clone(),
-            visit: WireVisit {
-                date: visit.date,
-                technician: visit.technician,
-                complaint: visit.complaint,
-                answers: visit.answers,
-                readings: visit
-                    .readings
-                    .iter()
-                    .map(WireReading::from_reading)
-                    .collect(),
-                means: visit.means,
-                verdicts: visit.verdicts,
-                actions: visit.actions,
-                outcome: visit.outcome,
-                notes: visit.notes,
-            },
+            date: visit.date,
+            technician: visit.technician,
+            complaint: visit.complaint,
+            answers: visit.answers,
+            readings: visit
+                .readings
+                .iter()
+                .map(WireReading::from_reading)
+                .collect(),
+            means: visit.means,
+            verdicts: visit.verdicts,
+            actions: visit.actions,
+            outcome: visit.outcome,
+            time_spent: visit.time_spent,
+            cost: visit.cost,
+            notes: visit.notes,
         }
     }
 }
