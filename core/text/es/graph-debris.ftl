@@ -21,7 +21,6 @@ context-exchanger-loaded--has-strainer = Un filtro de malla retiene la mayor par
 context-exchanger-loaded--no-filter = Lo que no se filtró acaba en el lugar más estrecho.
 context-exchanger-loaded--came-on-slowly = Se acumula a lo largo de meses.
 context-exchanger-loaded--since-start-up = Se acumula con el tiempo.
-context-exchanger-loaded--heat-pump-not-isolated-in-flush = Lo que el lavado empujó adentro está desde el primer día y tiene otra raíz.
 cause-unit-not-isolated-in-flush = Residuos lavados hacia la unidad, que no estaba aislada
     .homeowner = Al lavar las tuberías, entró suciedad en la bomba de calor.
 context-unit-not-isolated-in-flush--heat-pump-not-isolated-in-flush = El propio registro dice que la unidad no estaba aislada.
