@@ -3,7 +3,7 @@
 
 mod figures {
     use returnline_core::fleet::statistics::{
-        Curve, TwoByTwo, Waiting, adjusted, poisson_rate, wilson,
+        Curve, TwoByTwo, Waiting, adjusted, adjusted_dependent, poisson_rate, wilson,
     };
     use serde_json::Value;
 
@@ -113,10 +113,17 @@ mod figures {
     #[test]
     fn control_of_false_discoveries_agrees() {
         let table = table();
-        let pair = table["adjusted"].as_array().expect("a pair");
-        let got = adjusted(&numbers(&pair[0]));
-        for (got, expected) in got.into_iter().zip(numbers(&pair[1])) {
-            close(got, expected);
+        let lists = table["adjusted"].as_array().expect("lists");
+        let p = numbers(&lists[0]);
+        for (got, expected) in [
+            (adjusted(&p), &lists[1]),
+            (adjusted_dependent(&p), &lists[2]),
+        ] {
+            let expected = numbers(expected);
+            assert_eq!(got.len(), expected.len());
+            for (got, expected) in got.into_iter().zip(expected) {
+                close(got, expected);
+            }
         }
     }
 }
