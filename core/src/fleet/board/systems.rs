@@ -34,7 +34,9 @@ pub fn repeat_systems(fleet: &Fleet, filter: &Filter, window: i32) -> Vec<Repeat
         if !(0..visits.len()).any(again) {
             continue;
         }
-        let counted = visits.iter().filter(|one| one.callback && filter.day(one.day));
+        let counted = visits
+            .iter()
+            .filter(|one| one.callback && filter.day(one.day));
         let counted: Vec<&VisitRow> = counted.collect();
         if let Some(last) = counted.last() {
             found.push(RepeatSystem {
@@ -89,8 +91,7 @@ pub fn unsettled(fleet: &Fleet, filter: &Filter) -> Vec<UnsettledSystem> {
         let said = said.filter(|said| wanted(said.cause) && Some(said.day) >= last.day);
         let latest = said.max_by_key(|said| (said.day, said.held));
         let failed = latest.filter(|said| !said.held);
-        let unexplained =
-            last.callback && fleet.causes(last).is_empty() && filter.cause.is_none();
+        let unexplained = last.callback && fleet.causes(last).is_empty() && filter.cause.is_none();
         let why = match failed {
             Some(said) => Unsettled::Failed(said.cause),
             None if unexplained => Unsettled::Unexplained,
