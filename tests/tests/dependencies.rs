@@ -44,6 +44,10 @@ const NETWORK: &[&str] = &[
 /// Crates that we name ourselves and that others bring in another version too,
 /// with the reason why that cannot be helped here.
 const TWICE: &[(&str, &str)] = &[
+    (
+        "base64",
+        "the window library reads property lists with a newer one",
+    ),
     ("schemars", "tauri's build-time schemas rest on older ones"),
     (
         "thiserror",
@@ -98,15 +102,21 @@ impl Metadata {
         assert_eq!(open.len(), ours.len(), "both programs are found");
         let mut seen = BTreeSet::new();
         while let Some(id) = open.pop() {
+            // What a macro is made of stays with the compiler.
+            let targets = self.packages[&id]["targets"].as_array().expect("a list");
+            if targets
+                .iter()
+                .any(|target| target["kind"][0] == "proc-macro")
+                || !seen.insert(id.clone())
+            {
+                continue;
+            }
             let needs = self.nodes[&id]["deps"].as_array().expect("a list").iter();
             let linked = needs.filter(|need| {
                 let kinds = need["dep_kinds"].as_array().expect("a list");
                 kinds.iter().any(|kind| kind["kind"].is_null())
             });
             open.extend(linked.map(|need| need["pkg"].as_str().expect("an id").to_owned()));
-            if !seen.insert(id) {
-                open.retain(|next| !seen.contains(next));
-            }
         }
         seen
     }

@@ -3,8 +3,10 @@
 //!
 //! A short run belongs to the tests; `make kills` sets `RETURNLINE_KILLS`.
 
-use returnline_core::api::types::{FieldEntry, NewVisit, ReadingEntry};
-use returnline_core::api::{Engine, ThisMachine};
+use returnline_core::api::types::{
+    ExchangeChoice, FieldEntry, NewPhoto, NewVisit, ReadingEntry, ReportRequest, StepChange,
+};
+use returnline_core::api::{Engine, ThisMachine, Wording, read_picture};
 use returnline_core::store::Store;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -25,8 +27,39 @@ enum Kept {
     Address { visit: String, count: u64 },
     Answer { visit: String },
     Step { visit: String },
+    Photo { visit: String },
+    Import,
     Report { file: PathBuf },
     Backup { file: PathBuf },
+}
+
+/// An exchange file of another device, and the site in it.
+const BROUGHT: &str = "brought.exchange";
+const ELSEWHERE: &str = "Elsewhere (invented)";
+
+/// What another device carries over.
+fn bring(folder: &Path) {
+    let elsewhere = tempfile::tempdir().expect("a folder");
+    let mut engine = open(elsewhere.path());
+    for _ in 0..3 {
+        let new = NewVisit {
+            site: ELSEWHERE.to_owned(),
+            complaint: None,
+            same_system_as: None,
+        };
+        let visit = engine.start_visit(&new).expect("started").id;
+        engine
+            .set_answer(&visit, "gurgling", Some("no"))
+            .expect("answered");
+    }
+    let all = ExchangeChoice {
+        visits: Vec::new(),
+        systems: Vec::new(),
+        without_personal: false,
+    };
+    engine
+        .export_records(&all, &folder.join(BROUGHT))
+        .expect("written");
 }
 
 fn open(folder: &Path) -> Engine {
@@ -47,6 +80,14 @@ fn writer() {
         let mut out = std::io::stdout().lock();
         writeln!(out, "{}", serde_json::to_string(kept).expect("written")).expect("said");
         out.flush().expect("said");
+    };
+    let bytes = include_bytes!("../corpus/photo/turned.jpg");
+    let picture = read_picture(bytes, Wording::default()).expect("a picture");
+    let photo = NewPhoto {
+        data: String::new(),
+        phase: "before".to_owned(),
+        caption: Some("Gauge (invented)".to_owned()),
+        taken_at: None,
     };
     let mut visit = String::new();
     for turn in 0..10_000_u64 {
@@ -75,11 +116,22 @@ fn writer() {
             }
             2 => {
                 engine
-                    .mark_step(&visit, "purge-loop", true)
+                    .change_step(&visit, "purge-loop", &StepChange::Done { done: true })
                     .expect("marked");
                 say(&Kept::Step {
                     visit: visit.clone(),
                 });
+            }
+            5 if turn % 24 == 5 => {
+                engine.add_photo(&visit, &photo, &picture).expect("kept");
+                say(&Kept::Photo {
+                    visit: visit.clone(),
+                });
+            }
+            7 if turn % 24 == 7 => {
+                let brought = folder.join(BROUGHT);
+                engine.import_records(&brought).expect("taken in");
+                say(&Kept::Import);
             }
             3 if turn % 36 == 3 => {
                 let file = folder.join(format!("backup-{}.db", count % 3));
@@ -88,7 +140,13 @@ fn writer() {
             }
             4 if turn % 60 == 4 => {
                 let file = folder.join(format!("report-{}.pdf", count % 3));
-                engine.save_service_report(&visit, &file).expect("saved");
+                let request = ReportRequest {
+                    reader: "technician".to_owned(),
+                    language: None,
+                    paper: None,
+                    next_visit: None,
+                };
+                engine.save_report(&visit, &request, &file).expect("saved");
                 say(&Kept::Report { file });
             }
             n if n % 2 == 0 => {
@@ -190,6 +248,7 @@ impl Ledger {
                     let questions = &views[visit].questions;
                     let asked = questions
                         .iter()
+                        .flat_map(|group| &group.questions)
                         .find(|question| question.finding == "gurgling");
                     assert_eq!(asked.and_then(|asked| asked.answer.as_deref()), Some("yes"));
                 }
@@ -200,6 +259,14 @@ impl Ledger {
                     assert!(marked, "the step of {visit} is lost");
                 }
                 Kept::Address { .. } => {}
+                Kept::Photo { visit } => {
+                    let kept = engine.attachments(visit).expect("readable");
+                    assert!(!kept.photos.is_empty(), "the photo of {visit} is lost");
+                }
+                Kept::Import => {
+                    let brought = views.values().any(|view| view.title == ELSEWHERE);
+                    assert!(brought, "what was taken in is lost");
+                }
                 Kept::Report { file } => assert!(file.exists(), "{} is lost", file.display()),
                 Kept::Backup { file } => assert!(file.exists(), "{} is lost", file.display()),
             }
@@ -228,6 +295,7 @@ fn nothing_acknowledged_is_lost_when_the_process_is_killed() {
         text.parse().expect("RETURNLINE_KILLS is a number")
     });
     let folder = tempfile::tempdir().expect("a folder");
+    bring(folder.path());
     let mut ledger = Ledger::default();
     let mut chance = 0x9E37_79B9_u64;
     for round in 0..kills {
@@ -251,7 +319,7 @@ fn nothing_acknowledged_is_lost_when_the_process_is_killed() {
         chance = chance
             .wrapping_mul(6_364_136_223_846_793_005)
             .wrapping_add(1);
-        std::thread::sleep(Duration::from_micros((chance >> 33) % 400_000));
+        std::thread::sleep(Duration::from_micros((chance >> 33) % 900_000));
         child.kill().expect("killed");
         let status = child.wait().expect("ended");
         assert!(

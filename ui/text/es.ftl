@@ -31,6 +31,8 @@ visits-found =
     }
 visits-none-found = Ninguna visita contiene estas palabras.
 visits-open = pendiente
+visits-again = Nueva visita aquí
+visits-again-at = en { $site }
 visits-empty = Aún no hay visitas. Empiece una con lo que le dijo el cliente; todo lo demás puede venir después.
 
 ## Steps of a visit
@@ -43,6 +45,7 @@ step-causes = Causas
 step-plan = Plan
 step-report = Informe
 step-begun = tiene entradas
+undo = Deshacer: { $what }
 
 title-call = ¿Qué pasa?
 title-system = ¿Qué sabemos?
@@ -58,6 +61,16 @@ onward-report = Ir al informe
 ## The call
 
 call-symptoms = Lo que notó el cliente
+call-more = Dirección, contacto, día, técnico, notas
+questions-answered =
+    { $count ->
+        [one] 1 respondida
+       *[other] { $count } respondidas
+    }
+similar-site = Ya se conoce un lugar parecido a este: { $site }, visitado por última vez { $date }.
+similar-no-date = en un día desconocido
+similar-same = Es el mismo
+similar-other = Es otro
 
 ## The system
 
@@ -69,6 +82,11 @@ system-known =
        *[other] { $known } de { $all } conocidos
     }
 system-back = Volver al sistema
+system-take = Partir de un sistema habitual o de una visita anterior
+system-take-hint = Esto sustituye lo que aquí se sabe del sistema. Se puede deshacer.
+system-taken = Tomado: { $what }
+system-templates = Sistemas habituales (ejemplos inventados)
+system-earlier = De una visita anterior
 
 ## Readings
 
@@ -77,9 +95,15 @@ readings-others = Todos los puntos
 readings-observed = Visto, oído y palpado
 readings-marked = Revise este valor
 readings-back = Volver a las lecturas
+readings-drawing = Dibujo de este sistema
+schematic-title = Este sistema
+schematic-hint = Toque un punto para introducir una lectura o ver la que se tomó ahí.
+schematic-unread = aún sin leer
+schematic-suspected = Sospechas, según sus letras en el dibujo
 reading-value = Lo que muestra el instrumento
 reading-instrument = Leído con
 reading-mode = Estado del sistema
+reading-of-circuit = circuito { $circuit }
 reading-circuit = Circuito, contado desde el inicio del colector
 reading-more = Exactitud, antes o después
 reading-accuracy = Exactitud, más o menos
@@ -88,6 +112,7 @@ reading-phase = Leído
 phase-found = como se encontró
 phase-left = como quedó
 reading-before = Leído en este punto
+reading-earlier = En visitas anteriores
 reading-change = Cambiar
 reading-remove = Quitar { $reading }
 reading-save = Guardar esta lectura
@@ -112,6 +137,10 @@ causes-checks =
         [one] Otra comprobación que merece el tiempo
        *[other] Otras { $count } comprobaciones que merecen el tiempo
     }
+causes-pictures = Dibujos: el camino de la causa al hallazgo, antes y después
+pictures-title = Dibujos
+pictures-back = Volver a las causas
+pictures-none = Todavía no hay nada que dibujar. Las lecturas traen los dibujos.
 causes-unexplained = Aún sin explicar
 causes-unused = Lecturas no usadas
 causes-assumed = Supuesto por falta de registro
@@ -122,6 +151,7 @@ cause-path = Cómo lleva hasta ahí
 cause-figures = Los números
 cause-no-reasons = Solo la frecuencia con que ocurre: nada de lo hallado hasta ahora habla a favor ni en contra.
 cause-context = Lo que se sabe de este sistema
+cause-turns = ¿Qué cambiaría esto?
 why = ¿Por qué?
 figures-measured = Medido:
 figures-expected = Esperado aquí:
@@ -135,8 +165,9 @@ plan-tools = Herramientas
 plan-materials = Materiales
 plan-none = Aún no hay trabajo previsto: ninguna causa es lo bastante probable. Haga primero la siguiente comprobación.
 plan-step = Paso { $number }
-plan-gate = Continuar solo si:
+plan-gate = Antes de continuar
 plan-otherwise = Si no:
+
 plan-proof = Comprobar el resultado
 proof-expected = Debe leerse { $value }
 proof-before = Como se encontró: { $value }
@@ -152,6 +183,7 @@ report-part-causes = las causas con sus razones
 report-part-plan = el plan de trabajo con sus cantidades, hecho y por hacer
 report-part-cautions = las precauciones propias del trabajo
 report-unknown = Lo que no se sabe se omite o se indica como desconocido.
+
 report-saving = Guardando…
 report-saved = Guardado como { $place }
 report-open = Abrir el informe
@@ -161,6 +193,7 @@ report-not-saved = No se guardó: no se eligió ningún lugar.
 
 settings-title = Ajustes
 settings-theme = Colores
+
 settings-about = Acerca de
 about-version = Versión { $version }
 about-data = Sus visitas se guardan en este dispositivo, en { $folder }
@@ -168,39 +201,7 @@ about-bounds = Returnline orienta a una persona formada. Las instrucciones de la
 
 ## Call, sites and systems met before
 
-visits-again = Nueva visita aquí
-visits-again-at = en { $site }
-undo = Deshacer: { $what }
-call-more = Dirección, contacto, día, técnico, notas
-questions-answered =
-    { $count ->
-        [one] 1 respondida
-       *[other] { $count } respondidas
-    }
-similar-site = Ya se conoce un sitio parecido: { $site }, última visita { $date }.
-similar-no-date = en un día desconocido
-similar-same = Es el mismo
-similar-other = Es otro
-system-take = Partir de un sistema usual o de una visita anterior
-system-take-hint = Esto reemplaza lo que se sabe aquí del sistema. Se puede deshacer.
-system-taken = Tomado: { $what }
-system-templates = Sistemas usuales (ejemplos inventados)
-system-earlier = De una visita anterior
-
 ## Drawing, history, pictures
-
-readings-drawing = Dibujo de este sistema
-schematic-title = Este sistema
-schematic-hint = Toque un punto para anotar o ver lo que se leyó allí.
-schematic-unread = aún sin leer
-schematic-suspected = Sospechas, con su letra en el dibujo
-reading-of-circuit = circuito { $circuit }
-reading-earlier = En visitas anteriores
-causes-pictures = Imágenes: el camino de la causa al hallazgo, antes y después
-pictures-title = Imágenes
-pictures-back = Volver a las causas
-pictures-none = Aún no hay nada que dibujar. Las lecturas traen las imágenes.
-cause-turns = ¿Qué cambiaría esto?
 
 ## The work, step by step
 

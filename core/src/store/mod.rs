@@ -36,8 +36,8 @@ const MIGRATIONS: &[&str] = &[
     include_str!("../../data/schema/0001_records.sql"),
     include_str!("../../data/schema/0002_attachments.sql"),
     include_str!("../../data/schema/0003_settings.sql"),
-    include_str!("../../data/schema/0005_learning.sql"),
-    include_str!("../../data/schema/0006_fleet.sql"),
+    include_str!("../../data/schema/0004_learning.sql"),
+    include_str!("../../data/schema/0005_fleet.sql"),
 ];
 
 /// How long a call waits for another process that holds the database.

@@ -1,7 +1,7 @@
 # How readings were judged, and what could not be used.
 
 why-working-band = El manómetro en reposo se compara con la presión mínima que hoy muestra un lazo bien cargado, para que quede suficiente en la temporada más cálida.
-why-tight-loop-band = Un lazo estanco, cargado como consta, mostraría hoy esto: la tubería se relaja con el tiempo y se dilata con el calor.
+why-tight-loop-band = Un lazo estanco, cargado como consta, mostraría hoy esto: la tubería se relaja con el tiempo y se dilata con el calor, y el aire que queda en él se disuelve.
 why-suction-reserve = El circulador necesita esto en su succión; se tienen en cuenta la altitud y el vapor del fluido caliente.
 why-flow-by-meter = Caudal según el caudalímetro, comparado con el que necesita la unidad.
 why-flow-by-drop = Caudal según la caída de presión del intercambiador en su propia curva, corregida por el fluido, comparado con el que necesita la unidad.
@@ -15,7 +15,7 @@ why-wanted-freeze-point = El punto de congelación se compara con el que se pide
 why-freeze-margin = El fluido debe congelar bastante por debajo del agua más fría que sale de la unidad.
 why-two-samples = Las muestras de un lazo bien mezclado congelan a la misma temperatura.
 why-gravity-of-kind = El fluido registrado, con este punto de congelación, tendría esta densidad relativa.
-why-relaxation-or-leak = Una tubería estanca pierde la misma parte cada vez que el tiempo se multiplica por diez; una fuga, la misma cantidad cada día; el registro se compara con ambas.
+why-relaxation-or-leak = Una tubería estanca pierde la misma parte cada vez que el tiempo se multiplica por diez; el aire que se disuelve quita presión hasta que se acaba; una fuga, la misma cantidad cada día; el registro se compara con los tres casos.
 why-fall-per-decade = Cuánto cae el registro cada vez que el tiempo se multiplica por diez, junto a lo que suele dar el polietileno.
 why-pre-charge-as-set = El lado del aire, con el lado del fluido a cero, debe conservar lo que se ajustó.
 why-level-by-temperature = El fluido y la tubería cambian de volumen entre la temperatura del llenado y la de hoy; el nivel los sigue.
@@ -91,3 +91,4 @@ unused-unknown = Las reglas no saben a qué se refiere.
 season-by-mode = La unidad calentaba o enfriaba cuando se leyó.
 season-by-entering-water = El agua de entrada es propia de una sola temporada.
 season-by-northern-date = Por la fecha, suponiendo el lugar en el hemisferio norte.
+why-power-by-current = Voltios por amperios por factor de potencia, a 115 y a 230 V porque nadie anotó cuál, comparado con el consumo de las placas de características.

@@ -6,7 +6,6 @@
 cause-air-left-in-circuit = Aire que quedó en el lazo al llenarlo
     .homeowner = Al llenar su tubería enterrada quedó dentro una bolsa de aire. Hace ruido y frena el paso del fluido hasta que se saca con un lavado.
 context-air-left-in-circuit--no-flush-record = Los lazos sin registro de lavado a menudo no se lavaron bien.
-context-air-left-in-circuit--never-flushed = Un lazo que se llenó y no se lavó conserva su aire.
 context-air-left-in-circuit--dead-head-failed-at-start-up = El nivel bajó demasiado en la puesta en marcha: el aire estaba ahí desde el primer día.
 context-air-left-in-circuit--dead-head-passed-at-start-up = Una prueba con retorno cerrado superada deja poco margen para aire del llenado.
 context-air-left-in-circuit--circuits-flushed-singly = Los circuitos lavados uno a uno recibieron todo el caudal del carro.
@@ -107,3 +106,6 @@ check-circulator-temperature = Temperatura del cuerpo del circulador
     .how = Sujetar un termómetro al cuerpo tras diez minutos de marcha y comparar con el fluido.
 check-fresh-sample = Mirar una muestra recién tomada
     .how = Tomar una muestra en un frasco transparente. Mirarla enseguida al trasluz: burbujas, color, sólidos, espuma. Olerla a distancia. Dejarla reposar cinco minutos y volver a mirar.
+context-air-left-in-circuit--flush-too-slow = Si el propio lavado fue demasiado lento, esa es la raíz y esto su huella; tras un lavado rápido solo quedan bolsas.
+context-air-left-in-circuit--flush-too-short = Si el lavado fue demasiado corto, esa es la raíz; tras uno largo solo quedan bolsas.
+context-air-left-in-circuit--cart-too-small = Si el carro era demasiado pequeño, esa es la raíz; uno potente solo deja bolsas.

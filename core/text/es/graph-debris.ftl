@@ -94,3 +94,4 @@ check-backflush-exchanger = Lavar el intercambiador en sentido inverso y volver 
     .how = Corriente cortada y bloqueada, unidad aislada del lazo. Hacer pasar el carro en sentido inverso solo por el intercambiador hacia una bolsa filtrante; luego dejarlo como estaba y leer de nuevo el caudal.
 check-open-exchanger-inlet = Mirar dentro de la entrada del intercambiador
     .how = Corriente cortada y bloqueada, unidad aislada y sin presión. Abrir la conexión de entrada y mirar con una linterna.
+context-exchanger-loaded--heat-pump-not-isolated-in-flush = Lo que el lavado empujó dentro está ahí desde el primer día y tiene otra raíz.

@@ -128,3 +128,5 @@ check-read-suction = Leer la presión de succión, con las bombas en marcha
     .how = Manómetro en la toma antes del circulador. Leer en reposo y luego en marcha.
 check-look-at-relief = Mirar la válvula de alivio y las mangueras
     .how = Buscar gotas y rastros secos en la salida de la válvula de alivio y a lo largo de las mangueras.
+context-pipe-never-relaxed--charged-low = Una carga baja desde el principio no necesita relajación para agotarse.
+context-charged-cold-without-allowance--charged-low = Una carga baja desde el principio no necesita un verano para agotarse.

@@ -57,21 +57,21 @@ error-report-not-written = El informe no se escribió. { $detail }
 error-report-failed = No se pudo hacer el informe. { $detail }
 error-report-not-opened = No se pudo abrir el informe. { $detail }
 
-# Fotos y firmas.
+# Photos and signatures.
 photo-before = Como se encontró
 photo-after = Como quedó
 photo-other = Otra
 signature-technician = Técnico
 signature-customer = Cliente
 error-photo-format = Esto no es una imagen JPEG ni PNG. Elija otro archivo.
-error-photo-too-large = La imagen es demasiado grande ({ $detail }). Una foto tiene como máximo { $megabytes } MB y { $megapixels } millones de píxeles. Tómela de nuevo con menos resolución.
-error-photo-damaged = La imagen no se puede leer. { $detail }. Tómela de nuevo.
-error-too-many-photos = La foto no se guardó: { $detail }. Quite una primero.
-error-caption-too-long = El pie de foto es demasiado largo. Escriba como máximo { $most } caracteres.
+error-photo-too-large = La imagen es demasiado grande ({ $detail }). Una foto tiene como máximo { $megabytes } MB y { $megapixels } millones de píxeles. Hágala de nuevo con menor resolución.
+error-photo-damaged = No se puede leer la imagen. { $detail }. Hágala de nuevo.
+error-too-many-photos = La foto no se guardó: { $detail }. Quite antes una.
+error-caption-too-long = El texto de la foto es demasiado largo. Escriba como máximo { $most } caracteres.
 error-name-too-long = El nombre es demasiado largo. Escriba como máximo { $most } caracteres.
 error-signature-no-name = Escriba el nombre en letra de imprenta junto a la firma.
 error-signature-empty = No se dibujó nada. Firme en el recuadro.
 error-signature-too-much = Hay demasiados trazos. Borre el recuadro y firme de nuevo.
-error-signature-damaged = La firma no se pudo leer. Borre el recuadro y firme de nuevo.
-error-report-no-room = El informe no se escribió: { $detail }. Haga sitio o elija otro lugar; no quedó nada atrás.
-error-report-read-only = El informe no se escribió: { $detail }. Elija otra carpeta; no quedó nada atrás.
+error-signature-damaged = No se pudo leer la firma. Borre el recuadro y firme de nuevo.
+error-report-no-room = El informe no se escribió: { $detail }. Libere espacio o elija otro lugar; no quedó nada a medias.
+error-report-read-only = El informe no se escribió: { $detail }. Elija otra carpeta; no quedó nada a medias.

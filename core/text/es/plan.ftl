@@ -334,8 +334,8 @@ plan-remark-cart-too-small = Este carro no alcanza la velocidad en todas partes,
 plan-remark-large-header = Un cabezal tan grande solo se libra del aire a { $velocity }: ventear sus puntos altos.
 plan-remark-hoses-assumed = Las mangueras no constan: se suponen dos de 1 in, de 10 ft cada una.
 plan-remark-product-assumed = Se toma el glicol como concentrado puro y el alcohol como premezcla a partes iguales en volumen. Lea la etiqueta y corrija la dosis según lo que diga.
-plan-remark-no-pressure-serves = Ninguna presión mantiene este lazo dentro de sus límites en todas las temporadas: { $short } demasiado baja en un extremo, { $over } demasiado alta en el otro. Vuelva a verlo antes del cambio de temporada.
-plan-remark-limited-by-rating = Las temporadas piden más de lo que permite la presión nominal: puede quedar { $short } demasiado baja. Vuelva a verlo antes del cambio de temporada.
+plan-remark-no-pressure-serves = Ninguna presión mantiene con seguridad este lazo dentro de sus límites en todas las temporadas. La que se da es la mejor: se mantiene dentro con una probabilidad de { $inside }. En los extremos de su margen marca { $short } demasiado baja o { $over } demasiado alta. Vuelva a verlo antes del cambio de temporada; sus propias lecturas estrechan el margen.
+plan-remark-limited-by-rating = Las temporadas piden más de lo que permite la presión nominal: en el extremo de su margen, la presión queda { $short } demasiado baja. Se mantiene dentro de sus límites con una probabilidad de { $inside }. Vuelva a verlo antes del cambio de temporada.
 
 # --- formulas in words -----------------------------------------------------
 
@@ -367,9 +367,9 @@ why-plan-dose = Las masas cuadran y el lazo sigue lleno: lo que entra repone lo 
 why-plan-drain = Las masas cuadran y el lazo sigue lleno: vaciar primero esta cantidad del fluido mezclado.
 why-plan-dilution = Las masas cuadran y el lazo sigue lleno: reponer con agua esta cantidad del fluido.
 why-plan-tank-pre-charge = Como consta, o algo por debajo de la presión mínima del lazo.
-why-plan-leave-pressure = Los volúmenes de fluido y tubería cuadran en ambas temporadas, pronto y a los cinco años, con lo que se desconoce de la tubería y del terreno; el centro de las presiones que se mantienen entre los límites.
+why-plan-leave-pressure = Los volúmenes de fluido y tubería cuadran en ambas temporadas, pronto y a los cinco años, con lo que se desconoce de la tubería y del terreno; el centro de las presiones que se mantienen entre los límites, o la que con más probabilidad lo hace.
 why-plan-stretch-pressure = 10 psi por encima de la presión que se dejará, y nunca por encima de la presión nominal más baja.
-why-plan-recheck-band = Lo que muestra un lazo estanco al cabo de un día, una semana y un mes: la tubería sigue relajándose con el logaritmo del tiempo.
+why-plan-recheck-band = Lo que muestra un lazo estanco al cabo de un día, una semana y un mes: la tubería sigue relajándose con el logaritmo del tiempo, y el aire que queda se disuelve y se lleva presión.
 why-plan-hold-time = Una hora de observación, como en la prueba publicada; en ella la tubería se estira antes durante cuatro horas.
 why-plan-hold-fall-limit = Lo que explica la relajación de la propia tubería en esa hora, o un 5 % de la presión como en la prueba publicada, lo que sea mayor.
 why-plan-missing-volume = Estirado de la tubería y compresión del fluido entre la lectura y la presión que se dejará.
@@ -431,3 +431,4 @@ source-plan-melinder = A. Melinder, Properties of Secondary Working Fluids for I
 source-plan-ppi-handbook = Plastics Pipe Institute, Handbook of PE Pipe, capítulo 3, apéndice B
 source-plan-astm-f2164 = ASTM F2164
 source-plan-trade-standard = una norma norteamericana del oficio para lazos geotérmicos
+input-plan-inside-limits = Probabilidad de mantenerse dentro en todas las temporadas

@@ -1,7 +1,7 @@
 //! What the engine makes of a visit.
 
 use returnline_core::api::Answer as CallAnswer;
-use returnline_core::api::types::{PicturesView, StepChange};
+use returnline_core::api::types::{PicturesView, StepChange, VisitView};
 use tauri::State;
 
 use super::Answer;
@@ -15,16 +15,18 @@ pub fn answer_call(shell: State<'_, Shell>, visit: &str) -> Answer<CallAnswer> {
     Ok(call.answer())
 }
 
-/// Changes what is known of a step of the work plan.
+/// Changes what is known of a step of the work plan. What the engine makes of it
+/// is asked for apart, so that marking a step does not wait for it.
 #[tauri::command(async)]
 pub fn change_step(
     shell: State<'_, Shell>,
     visit: &str,
     step: &str,
     change: StepChange,
-) -> Answer<CallAnswer> {
-    shell.engine().change_step(visit, step, &change)?;
-    answer_call(shell, visit)
+) -> Answer<VisitView> {
+    let mut engine = shell.engine();
+    engine.change_step(visit, step, &change)?;
+    engine.visit(visit)
 }
 
 /// The drawing of the system and the charts.
