@@ -7,6 +7,7 @@ mod facts;
 mod filter;
 mod fixes;
 mod pictures;
+mod report;
 mod trial;
 
 pub use trial::{Trial, trial};
