@@ -17,6 +17,7 @@ pub mod fleet;
 pub mod fluids;
 pub mod heat;
 pub mod hydraulics;
+pub mod limits;
 pub mod model;
 pub mod plan;
 pub mod pressure;

@@ -59,7 +59,7 @@ fn row(name: &str, score: &Score) {
         "| {name} | {} | {} | {} | {} | {} | {:.3} | {:.3} | {} |",
         score.calls,
         percent(score.first),
-        percent(score.first_of_all),
+        percent(score.first_fault),
         percent(score.among_three),
         percent(score.same_correction),
         score.brier,
@@ -89,7 +89,7 @@ fn main() -> Result<(), Box<dyn Error>> {
         return Ok(());
     }
     println!(
-        "| calls | number | first | first of all | among three | same correction first | Brier | calibration error | called healthy |"
+        "| calls | number | first | first of the faults | among three | same correction first | Brier | calibration error | called healthy |"
     );
     println!("|---|---|---|---|---|---|---|---|---|");
     let half = many(
@@ -152,6 +152,18 @@ fn main() -> Result<(), Box<dyn Error>> {
             },
             seen,
             of.len()
+        );
+    }
+    println!("\n| called healthy from | faulty calls | nothing wrong |\n|---|---|---|");
+    for least in [0.4, 0.5, 0.55, 0.6, 0.65, 0.7, 0.75] {
+        let share = |of: &[Outcome]| {
+            let above = of.iter().filter(|outcome| outcome.no_fault >= least);
+            percent(above.count() as f64 / of.len().max(1) as f64)
+        };
+        println!(
+            "| P(no fault) {least} | {} | {} |",
+            share(&half),
+            share(&sound)
         );
     }
     let followed = Score::of(&half);

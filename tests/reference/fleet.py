@@ -70,12 +70,12 @@ p = [table["fisher"] for table in tables]
 
 result = {
     "about": [
-        "Kaplan-Meier, Wilson, Poisson (Garwood), Fisher, odds and risk ratios, Benjamini-Hochberg.",
+        "Kaplan-Meier, Wilson, Poisson (Garwood), Fisher, odds and risk ratios, Benjamini-Hochberg and -Yekutieli.",
         "lifelines %s, statsmodels %s, scipy %s." % tuple(map(version, ("lifelines", "statsmodels", "scipy"))),
         "Data: waltons and rossi (Rossi et al. 1980) as lifelines carries them, "
         "fair (Fair 1978) as statsmodels carries it.",
         "Published sources: Kaplan and Meier 1958; Greenwood 1926; Wilson 1927; Garwood 1936; "
-        "Fisher 1935; Woolf 1955; Katz et al. 1978; Benjamini and Hochberg 1995."],
+        "Fisher 1935; Woolf 1955; Katz et al. 1978; Benjamini and Hochberg 1995; Benjamini and Yekutieli 2001."],
     "curves": {
         "waltons control": curve(*waltons[waltons.group == "control"][["T", "E"]].values.T),
         "waltons miR-137": curve(*waltons[waltons.group == "miR-137"][["T", "E"]].values.T),
@@ -87,6 +87,7 @@ result = {
                 for k, t in [(0, 12.5), (1, 3.0), (2, 1.0), (7, 41.0), (114, 19809.0), (99, 1.0), (100, 1.0),
                              (101, 7.0), (1500, 300.0), (45000, 350000.0)]],
     "tables": tables,
-    "adjusted": [p, list(map(float, multipletests(p, method="fdr_bh")[1]))],
+    "adjusted": [p, list(map(float, multipletests(p, method="fdr_bh")[1])),
+                 list(map(float, multipletests(p, method="fdr_by")[1]))],
 }
 TABLE.write_text(json.dumps(result, indent=None, separators=(",", ":")).replace('},{', '},\n{') + "\n")

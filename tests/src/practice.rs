@@ -14,7 +14,7 @@ use std::path::PathBuf;
 
 /// Probability that a level worked out from readings is the true one: a clear
 /// reading with an ordinary instrument.
-pub const READ_RIGHT: f64 = 0.95;
+pub const READ_RIGHT: f64 = 0.97;
 
 /// A call and what is expected of it.
 #[derive(Debug, Deserialize)]
@@ -123,7 +123,7 @@ pub fn case(
             .unwrap_or_else(|error| panic!("{id}: {error}"));
         case.observations.push(Observation::new(id, likelihood));
     }
-    case
+    case.of_a_call(graph)
 }
 
 /// What a graph makes of a call that differs from what is expected; empty if

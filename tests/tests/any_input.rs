@@ -5,14 +5,23 @@
 //! copies of them: a fixed number in the tests, as many as fit in
 //! `RETURNLINE_SPOIL_SECONDS` with `make spoil`.
 
-use returnline_core::api::{Call, Wording, read_visit_file};
+use flate2::Compression;
+use flate2::read::GzDecoder;
+use flate2::write::GzEncoder;
+use returnline_core::api::types::ExchangeChoice;
+use returnline_core::api::{Call, Engine, ThisMachine, Wording, read_visit_file};
+use returnline_core::calc::{Calculator, TOPICS};
 use returnline_core::diagnosis::{Graph, SourceText};
 use returnline_core::plan;
 use returnline_core::report::photo::Photo;
-use returnline_core::units::{Dimension, Unit, parse};
+use returnline_core::store::Store;
+use returnline_core::text::{Language, catalog};
+use returnline_core::units::{Dimension, Unit, UnitSystem, parse};
 use returnline_tests::invented::{Dice, Invented, Size};
 use returnline_tests::spoil::spoil;
+use sha2::{Digest, Sha256};
 use std::cell::Cell;
+use std::io::{Read, Write};
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::{Path, PathBuf};
 use std::time::{Duration, Instant};
@@ -85,7 +94,7 @@ fn visit_files() {
         match read_visit_file(bytes, Wording::default()) {
             Ok(file) => {
                 // What passes the reader must also pass everything behind it.
-                if taken.replace(taken.get() + 1) % WORKED_OUT == 0 {
+                if taken.replace(taken.get() + 1).is_multiple_of(WORKED_OUT) {
                     let day = chrono::NaiveDate::from_ymd_opt(2026, 9, 1).expect("a day");
                     let call = Call::assess(&file, day, Wording::default());
                     assert!(!call.answer().assessment.causes.is_empty());
@@ -130,7 +139,7 @@ fn procedure_files() {
         let Ok(text) = std::str::from_utf8(bytes) else {
             return false;
         };
-        let (_, problems) = plan::validate::parse(&[plan::SourceText {
+        let (_, problems) = plan::validate::parse(&[SourceText {
             name: "spoilt.toml",
             text,
         }]);
@@ -157,6 +166,93 @@ fn numbers_with_units() {
             }
         }
         taken
+    });
+}
+
+#[test]
+fn questions_for_the_calculator() {
+    let catalog = catalog(Language::English);
+    let examples: Vec<Vec<u8>> = TOPICS
+        .iter()
+        .map(|topic| topic.example().into_bytes())
+        .collect();
+    let calculators: Vec<Calculator> = TOPICS
+        .iter()
+        .map(|topic| Calculator::new(*topic, UnitSystem::Us))
+        .collect();
+    let turn = Cell::new(0);
+    feed("question", &examples, 10, |line| {
+        // The examples come first and in the order of the topics; later each
+        // topic gets what was meant for another one too.
+        let calculator = &calculators[turn.replace(turn.get() + 1) % calculators.len()];
+        let answer = calculator.answer(line, catalog);
+        assert!(answer.is_object());
+        answer.get("error").is_none()
+    });
+}
+
+/// The text of an exchange file as it would stand with a right sum, packed.
+fn packed(text: &[u8]) -> Vec<u8> {
+    let end = text
+        .windows(8)
+        .rposition(|part| part == b"{\"end\":{")
+        .unwrap_or(text.len());
+    let body = &text[..end];
+    let records = body
+        .iter()
+        .filter(|byte| **byte == b'\n')
+        .count()
+        .saturating_sub(1);
+    let sum: String = Sha256::digest(body)
+        .iter()
+        .map(|byte| format!("{byte:02x}"))
+        .collect();
+    let mut packer = GzEncoder::new(Vec::new(), Compression::fast());
+    let end = format!("{{\"end\":{{\"records\":{records},\"sha256\":\"{sum}\"}}}}\n");
+    packer.write_all(body).expect("packed");
+    packer.write_all(end.as_bytes()).expect("packed");
+    packer.finish().expect("packed")
+}
+
+#[test]
+fn exchange_files() {
+    let now = chrono::DateTime::from_timestamp(1_790_000_000, 0).expect("a time");
+    let mut engine = Engine::without_database(Box::new(ThisMachine)).expect("opens");
+    for sample in files("tests/databases/calls") {
+        engine.take_visit_file(&sample).expect("taken");
+    }
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = folder.path().join("all.rlx");
+    let all = ExchangeChoice {
+        visits: Vec::new(),
+        systems: Vec::new(),
+        without_personal: false,
+    };
+    engine.export_records(&all, &path).expect("written");
+    let file = std::fs::read(&path).expect("read");
+    let mut text = Vec::new();
+    GzDecoder::new(&*file)
+        .read_to_end(&mut text)
+        .expect("unpacked");
+    // With a right sum, so that what is behind the sum is reached.
+    feed("exchange", &[text], 10, |text| {
+        let mut store = Store::in_memory().expect("opens");
+        let bytes = packed(text);
+        let taken = store.import(|| Ok(&*bytes), now).is_ok();
+        let visits = store.content().expect("readable").visits;
+        assert!(
+            taken || visits == 0,
+            "refused and yet {visits} visits are there"
+        );
+        for line in store.visits().expect("listed") {
+            store.record(line.id).expect("what is listed can be read");
+        }
+        taken
+    });
+    // And as it is: any changed byte is noticed.
+    feed("exchange-file", &[file], 10, |bytes| {
+        let mut store = Store::in_memory().expect("opens");
+        store.import(|| Ok(bytes), now).is_ok()
     });
 }
 

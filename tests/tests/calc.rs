@@ -515,7 +515,7 @@ fn spoil(value: &mut Value, steps: &mut impl Iterator<Item = usize>) {
         }
         Value::Array(items) if !items.is_empty() => {
             let place = step % items.len();
-            if step % 5 == 0 {
+            if step.is_multiple_of(5) {
                 items.remove(place);
             } else {
                 spoil(&mut items[place], steps);

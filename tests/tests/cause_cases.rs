@@ -78,6 +78,53 @@ fn every_call_comes_out_as_its_cause() {
     assert!(missed.is_empty(), "{missed:#?}");
 }
 
+/// A reading or look that defines a cause, with one symptom: nothing contradicts,
+/// so little room is left for anything else.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Defining {
+    cause: String,
+    facts: BTreeMap<String, bool>,
+    observed: BTreeMap<String, String>,
+    /// What a senior technician would give it at least. Source: judgement.
+    at_least: f64,
+    /// Why it may be less than 0.7, where it is.
+    #[serde(default)]
+    because: String,
+}
+
+#[test]
+fn what_defines_a_cause_settles_it() {
+    let graph = graph();
+    let table: Vec<Defining> =
+        serde_json::from_str(include_str!("../cases/defining.json")).expect("a table");
+    let listed: BTreeSet<&str> = table.iter().map(|row| row.cause.as_str()).collect();
+    let mut missed: Vec<String> = graph
+        .causes()
+        .iter()
+        .filter(|cause| matches!(cause.kind, CauseKind::Loop | CauseKind::Unit))
+        .map(|cause| cause.id.to_string())
+        .filter(|id| !listed.contains(id.as_str()))
+        .collect();
+    for row in &table {
+        assert!(
+            row.at_least >= 0.7 || row.because.len() > 30,
+            "{}: a low floor is reasoned",
+            row.cause
+        );
+        let case = practice::case(&graph, &row.facts, &row.observed);
+        let inference = Inference::new(&graph, &case).expect("a possible case");
+        let place = graph
+            .find_cause(&CauseId::new(&row.cause))
+            .unwrap_or_else(|| panic!("no cause `{}`", row.cause));
+        let probability = inference.cause(place);
+        if probability < row.at_least {
+            missed.push(format!("{}: {probability:.2}", row.cause));
+        }
+    }
+    assert!(missed.is_empty(), "{missed:#?}");
+}
+
 /// What the engine answers to one of the calls, with these tools at hand.
 fn verdict(name: &str, tools: Option<BTreeSet<ToolId>>) -> Verdict {
     let graph = graph();

@@ -41,7 +41,7 @@ fn asked() -> impl Iterator<Item = (&'static str, &'static str)> {
     let sort = |evidence: &EvidenceKind| match evidence {
         EvidenceKind::Symptom => Some("symptom"),
         EvidenceKind::Observation => Some("observation"),
-        EvidenceKind::Evaluator(_) => None,
+        EvidenceKind::Evaluator(_) | EvidenceKind::Call => None,
     };
     let findings = knowledge().graph.findings().iter();
     let findings =

@@ -28,9 +28,9 @@ pub(super) struct CalcError {
     /// What would be accepted, or more words on what is wrong.
     pub accepted: String,
     /// The range that was left.
-    range: Option<OutOfRange>,
+    range: Option<Box<OutOfRange>>,
     /// A fault of form, which the catalog has words for.
-    fault: Option<Fault>,
+    fault: Option<Box<Fault>>,
 }
 
 /// An error as it is printed.
@@ -70,7 +70,7 @@ impl CalcError {
         match (fault.code, nearest) {
             (FaultCode::Unknown, Some(name)) => error.accepting(name),
             _ => Self {
-                fault: Some(fault),
+                fault: Some(Box::new(fault)),
                 ..error
             },
         }
@@ -160,7 +160,7 @@ pub(super) fn join(path: &str, name: &str) -> String {
 impl From<OutOfRange> for CalcError {
     fn from(range: OutOfRange) -> Self {
         Self {
-            range: Some(range),
+            range: Some(Box::new(range)),
             ..Self::new("out-of-range", "", "")
         }
     }

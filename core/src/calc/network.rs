@@ -209,7 +209,7 @@ topic! {
             }
             SolveError::NotConverged { worst, .. } => {
                 let name = links.iter().find(|(.., id)| id == worst).map_or("", |(given, ..)| given.name.as_str());
-                CalcError::new("not-converged", "links", name).accepting(&error)
+                CalcError::new("not-converged", "links", name).accepting(error)
             }
             _ => error.into(),
         })?;

@@ -328,7 +328,7 @@ pub fn too_long(catalog: &Catalog) -> Value {
 
 fn parse(line: &[u8]) -> Result<Value, CalcError> {
     let mut reader = serde_json::Deserializer::from_slice(line);
-    let parsed = Strict(&String::new()).deserialize(&mut reader);
+    let parsed = Strict("").deserialize(&mut reader);
     let document = parsed.and_then(|value| reader.end().map(|()| value));
     document.map_err(|error| {
         let text = error.to_string();

@@ -18,6 +18,7 @@ pub const FILES: &[SourceText<'_>] = shipped![
     "sources",
     "procedures",
     "air",
+    "calls",
     "circuits",
     "debris",
     "fluid",

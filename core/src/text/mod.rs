@@ -56,6 +56,7 @@ catalogs!(
     "fleet",
     "graph-air",
     "graph-base",
+    "graph-calls",
     "graph-circuits",
     "graph-debris",
     "graph-fluid",

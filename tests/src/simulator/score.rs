@@ -37,8 +37,8 @@ pub struct Score {
     pub first: f64,
     /// Share whose fault, or one of the same correction, stands first.
     pub same_correction: f64,
-    /// Share whose fault stands first though ordinary behaviours are ranked too.
-    pub first_of_all: f64,
+    /// Share whose fault is the most probable fault, ordinary behaviours left out.
+    pub first_fault: f64,
     /// Share whose fault is among the first three.
     pub among_three: f64,
     /// Brier score of the probability of the first against its being right.
@@ -101,7 +101,7 @@ impl Score {
                 let first = outcome.ranked.first();
                 first.is_some_and(|(cause, _)| alike(cause, outcome.fault))
             }),
-            first_of_all: share(&|outcome| outcome.first_of_all.as_deref() == Some(outcome.fault)),
+            first_fault: share(&|outcome| outcome.first_fault.as_deref() == Some(outcome.fault)),
             among_three: share(&|outcome| place(outcome) < 3),
             brier: mean(&|outcome| (top(outcome) - right(outcome)).powi(2)),
             calibration: calibration_error(

@@ -63,10 +63,11 @@ pub struct Outcome {
     pub fault: &'static str,
     /// Whether it is a fault, not ordinary behaviour.
     pub faulty: bool,
-    /// Faults (of a healthy system: ordinary behaviours too), the most probable first.
+    /// The causes in the order of the answer, instruments left out as in the
+    /// list of causes that the program shows.
     pub ranked: Vec<(String, f64)>,
-    /// What stands first with ordinary behaviours among the rest.
-    pub first_of_all: Option<String>,
+    /// The most probable fault, ordinary behaviours left out.
+    pub first_fault: Option<String>,
     /// The answer was "nothing to correct".
     pub called_healthy: bool,
     /// The answer was "not the loop".
@@ -118,7 +119,7 @@ pub fn tried(setting: Setting, faulty: bool, seed: u64) -> Outcome {
     let mut outcome = outcome(&call, faulty, &first);
     let mut now = first;
     for done in 0..=setting.follow {
-        if let Some((cause, probability)) = ranking(&now, true).first()
+        if let Some((cause, probability)) = ranking(&now).first()
             && *probability >= 0.9
         {
             outcome.reached = Some((done, cause == call.truth.fault));
@@ -182,18 +183,12 @@ fn follow(call: &mut SimulatedCall, diagnosis: &Diagnosis) -> bool {
     true
 }
 
-/// Causes by probability: the faults. Ordinary behaviour is no rival of a fault,
-/// because every plastic loop relaxes and swings besides; it is ranked with the
-/// rest only where nothing is wrong.
-fn ranking(diagnosis: &Diagnosis, faulty: bool) -> Vec<(String, f64)> {
+/// Causes in the order of the answer: faults and ordinary behaviours.
+fn ranking(diagnosis: &Diagnosis) -> Vec<(String, f64)> {
     diagnosis
         .causes
         .iter()
-        .filter(|ranked| match ranked.kind {
-            CauseKind::Loop | CauseKind::Unit => true,
-            CauseKind::Normal => !faulty,
-            CauseKind::Instrument => false,
-        })
+        .filter(|ranked| ranked.kind != CauseKind::Instrument)
         .map(|ranked| (ranked.cause.as_str().to_owned(), ranked.probability))
         .collect()
 }
@@ -202,10 +197,12 @@ fn outcome(call: &SimulatedCall, faulty: bool, diagnosis: &Diagnosis) -> Outcome
     Outcome {
         fault: call.truth.fault,
         faulty,
-        ranked: ranking(diagnosis, faulty),
-        first_of_all: ranking(diagnosis, false)
-            .first()
-            .map(|(cause, _)| cause.clone()),
+        ranked: ranking(diagnosis),
+        first_fault: diagnosis
+            .causes
+            .iter()
+            .find(|ranked| matches!(ranked.kind, CauseKind::Loop | CauseKind::Unit))
+            .map(|ranked| ranked.cause.as_str().to_owned()),
         called_healthy: matches!(diagnosis.verdict, Verdict::NothingToCorrect { .. }),
         called_elsewhere: matches!(diagnosis.verdict, Verdict::NotTheLoop { .. }),
         no_fault: diagnosis.health.no_fault,

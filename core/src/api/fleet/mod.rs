@@ -6,6 +6,7 @@ mod exchange;
 mod facts;
 mod filter;
 mod fixes;
+mod report;
 mod trial;
 
 pub use trial::{Trial, trial};

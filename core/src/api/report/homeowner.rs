@@ -14,7 +14,7 @@ use crate::units::{GaugePressure, Quantity, format};
 use std::sync::Arc;
 
 /// Width and height of the chart, points.
-const CHART: (f32, f32) = (440.0, 115.0);
+const CHART: (f32, f32) = (440.0, 100.0);
 /// Causes told to a layperson.
 const CAUSES: usize = 2;
 /// Readings that a layperson can follow, each with a label of its own.

@@ -260,7 +260,7 @@ impl Engine {
     }
 
     /// The company, as the settings have it.
-    fn issuer(&self) -> Result<Issuer, ApiError> {
+    pub(super) fn issuer(&self) -> Result<Issuer, ApiError> {
         let logo = self.store.logo().map_err(|error| self.failed(&error))?;
         // A logo that cannot be read any more is left out; the report matters more.
         let logo = logo.and_then(|png| photo::Photo::from_bytes(&png).ok());

@@ -2,7 +2,7 @@
 
 use super::super::Call;
 use super::super::knowledge::knowledge;
-use super::super::types::{AssessmentView, CauseView, PlanView};
+use super::super::types::{AssessmentView, CauseView, PlanView, StepView};
 use super::content::written;
 use super::{Issue, signature_parts};
 use crate::plan::WorkPlan;
@@ -207,13 +207,45 @@ impl Call {
                     .as_ref()
                     .map(|gate| (gate.pass.clone(), gate.otherwise.clone())),
                 done: step.done,
-                noted: match (&step.gate, step.done) {
-                    (Some(_), Some(true)) => vec![self.say("service-gate-passed")],
-                    (Some(_), Some(false)) => vec![self.say("service-gate-not-passed")],
-                    _ => Vec::new(),
-                },
+                noted: self.noted(step),
             })
             .collect()
+    }
+
+    /// What was found at the gate of a step, why it was left out, what it took.
+    fn noted(&self, step: &StepView) -> Vec<String> {
+        let mut said = Vec::new();
+        if let Some(gate) = &step.gate {
+            for found in &gate.criteria {
+                let Some(value) = &found.value else { continue };
+                let key = match found.passed {
+                    Some(true) => "service-gate-found-passed",
+                    Some(false) => "service-gate-found-failed",
+                    None => "service-gate-found",
+                };
+                let named = [
+                    ("label", found.label.as_str()),
+                    ("value", value.as_str()),
+                    ("unit", unit_label(&found.unit)),
+                    ("rule", found.rule.as_str()),
+                ];
+                said.push(self.fill(key, &named));
+            }
+            match (gate.verdict.as_str(), step.done) {
+                ("passed", _) | ("open", Some(true)) => said.push(self.say("service-gate-passed")),
+                ("failed", _) | (_, Some(false)) => {
+                    said.push(self.say("service-gate-not-passed"));
+                }
+                _ => {}
+            }
+        }
+        if let Some(reason) = &step.skipped {
+            said.push(self.fill("service-left-out", &[("reason", reason)]));
+        }
+        if let Some(parts) = &step.parts {
+            said.push(self.fill("service-parts-used", &[("parts", parts)]));
+        }
+        said
     }
 
     /// Time at each step and in all.
@@ -354,4 +386,13 @@ fn sources(view: &AssessmentView, plan: Option<&PlanView>) -> Vec<String> {
         .chain(graph)
         .collect();
     named.into_iter().collect()
+}
+
+/// A unit as it is printed; what is no symbol of a unit stands as it is.
+fn unit_label(symbol: &str) -> &str {
+    let known = Unit::all().find(|unit| unit.symbol() == symbol);
+    match known {
+        Some(unit) => unit.display(),
+        None => symbol,
+    }
 }

@@ -62,6 +62,19 @@ impl Default for FleetQuery {
     }
 }
 
+/// The manager's report: what it counts, and how it is written.
+#[derive(Clone, PartialEq, Eq, Debug, Default, Deserialize, TS)]
+#[ts(export)]
+#[serde(default, deny_unknown_fields)]
+pub struct FleetReportRequest {
+    /// What it counts.
+    pub query: FleetQuery,
+    /// Tag of the language; the language of the screen if not given.
+    pub language: Option<String>,
+    /// `letter` or `a4`; as the settings have it if not given.
+    pub paper: Option<String>,
+}
+
 /// The board.
 #[derive(Clone, PartialEq, Debug, Serialize, TS)]
 #[ts(export)]

@@ -34,11 +34,12 @@ enum Command {
         returnline diagnose call.json --json > answer.json\n  \
         returnline diagnose call.json --keep calls.db --units si")]
     Diagnose(diagnose::Arguments),
-    /// Write a report of a call as PDF.
+    /// Write a report of a call, or the manager's report of many, as PDF.
     #[command(
         after_help = "Examples:\n  returnline report call.json --for technician --out report.pdf\n  \
         returnline report call.json --for homeowner --out page.pdf --paper a4 --units si\n  \
-        returnline report call.json --for technician --out report.pdf --photo strainer.jpg --photo gauge.jpg"
+        returnline report call.json --for technician --out report.pdf --photo strainer.jpg --photo gauge.jpg\n  \
+        returnline report --fleet office.db --out callbacks.pdf --from 2026-01-01 --to 2026-06-30"
     )]
     Report(report::Arguments),
     /// Check a visit file and report every fault.

@@ -1,8 +1,10 @@
 //! `returnline report`.
 
 use super::diagnose::{Paper, Units, read, take};
+use super::exchange::open_existing;
 use super::failure::Failure;
 use chrono::NaiveDate;
+use returnline_core::api::types::{FleetFilter, FleetQuery};
 use returnline_core::api::{
     Call, Issue, Reader, Surroundings, ThisMachine, Wording, not_written, photo_part, read_picture,
 };
@@ -17,10 +19,25 @@ use std::path::{Path, PathBuf};
 #[derive(clap::Args)]
 pub struct Arguments {
     /// The visit file; `-` reads standard input.
-    visit: PathBuf,
+    #[arg(required_unless_present = "fleet")]
+    visit: Option<PathBuf>,
     /// For whom the report is written.
-    #[arg(long = "for", value_enum, value_name = "READER")]
-    reader: For,
+    #[arg(
+        long = "for",
+        value_enum,
+        value_name = "READER",
+        required_unless_present = "fleet"
+    )]
+    reader: Option<For>,
+    /// Instead of a call: the manager's report over this database.
+    #[arg(long, value_name = "DB", conflicts_with_all = ["visit", "reader", "photo", "next_visit"])]
+    fleet: Option<PathBuf>,
+    /// First day of visits in the manager's report, YYYY-MM-DD.
+    #[arg(long, value_name = "DAY", requires = "fleet")]
+    from: Option<NaiveDate>,
+    /// Last day of visits in the manager's report.
+    #[arg(long, value_name = "DAY", requires = "fleet")]
+    to: Option<NaiveDate>,
     /// The file to write; one that is there is replaced.
     #[arg(long, value_name = "FILE")]
     out: PathBuf,
@@ -67,13 +84,56 @@ pub fn run(arguments: &Arguments) -> Result<(), Failure> {
         units: arguments.units.into(),
         language: Language::from_tag(&arguments.language).unwrap_or(Language::English),
     };
-    let bytes = read(&arguments.visit)?;
-    let file = take(&arguments.visit, &bytes, wording)?;
+    let pdf = match (&arguments.fleet, &arguments.visit) {
+        (Some(db), _) => fleet(db, arguments, wording)?,
+        (None, Some(visit)) => call(visit, arguments, wording)?,
+        // The words were checked: one of the two is there.
+        (None, None) => return Ok(()),
+    };
+    write_whole(&arguments.out, &pdf)
+        .map_err(|error| Failure::api(&not_written(&error, wording)))?;
+    let path = arguments.out.display().to_string();
+    let args = Args::new().text("path", path);
+    let line = catalog(wording.language).fill("program-pdf-written", &args);
+    writeln!(std::io::stdout().lock(), "{line}")?;
+    Ok(())
+}
+
+fn issuer(arguments: &Arguments) -> Issuer {
+    Issuer {
+        company: arguments.company.clone(),
+        phone: arguments.phone.clone(),
+        logo: None,
+    }
+}
+
+fn fleet(db: &Path, arguments: &Arguments, wording: Wording) -> Result<Vec<u8>, Failure> {
+    let day = |day: Option<NaiveDate>| day.map(|day| day.to_string());
+    let query = FleetQuery {
+        filter: FleetFilter {
+            from: day(arguments.from),
+            to: day(arguments.to),
+            ..FleetFilter::default()
+        },
+        ..FleetQuery::default()
+    };
+    let issued = arguments.issued.unwrap_or_else(|| ThisMachine.here());
+    let issue = Issue {
+        issuer: issuer(arguments),
+        ..Issue::new(issued, arguments.paper.into())
+    };
+    let pdf = open_existing(db)?.fleet_pdf(&query, wording, issue);
+    pdf.map_err(|error| Failure::api(&error))
+}
+
+fn call(visit: &Path, arguments: &Arguments, wording: Wording) -> Result<Vec<u8>, Failure> {
+    let bytes = read(visit)?;
+    let file = take(visit, &bytes, wording)?;
     let machine = ThisMachine;
     let call = Call::assess(&file, machine.today(), wording);
     let reader = match arguments.reader {
-        For::Technician => Reader::Technician,
-        For::Homeowner => Reader::Homeowner,
+        Some(For::Homeowner) => Reader::Homeowner,
+        Some(For::Technician) | None => Reader::Technician,
     };
     // One photo at a time: read, made small, dropped.
     let photos: Result<Vec<PhotoPart>, Failure> = arguments
@@ -82,11 +142,7 @@ pub fn run(arguments: &Arguments) -> Result<(), Failure> {
         .map(|path| photo(path, wording))
         .collect();
     let issue = Issue {
-        issuer: Issuer {
-            company: arguments.company.clone(),
-            phone: arguments.phone.clone(),
-            logo: None,
-        },
+        issuer: issuer(arguments),
         photos: photos?,
         next_visit: arguments.next_visit,
         ..Issue::new(
@@ -94,16 +150,8 @@ pub fn run(arguments: &Arguments) -> Result<(), Failure> {
             arguments.paper.into(),
         )
     };
-    let pdf = call
-        .report(reader, &issue)
-        .map_err(|error| Failure::Io(error.to_string()))?;
-    write_whole(&arguments.out, &pdf)
-        .map_err(|error| Failure::api(&not_written(&error, wording)))?;
-    let path = arguments.out.display().to_string();
-    let args = Args::new().text("path", path);
-    let line = catalog(wording.language).fill("program-pdf-written", &args);
-    writeln!(std::io::stdout().lock(), "{line}")?;
-    Ok(())
+    call.report(reader, &issue)
+        .map_err(|error| Failure::Io(error.to_string()))
 }
 
 fn photo(path: &Path, wording: Wording) -> Result<PhotoPart, Failure> {

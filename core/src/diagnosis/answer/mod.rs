@@ -39,7 +39,8 @@ pub struct RankedCause {
 pub struct Diagnosis {
     /// The answer.
     pub verdict: Verdict,
-    /// All causes, the most probable first.
+    /// All causes, the most probable first; ordinary behaviours and instruments
+    /// that nothing speaks for stand behind all faults.
     pub causes: Vec<RankedCause>,
     /// P(at work | everything) of each mechanism, in the order of the graph.
     pub mechanisms: Vec<(MechanismId, f64)>,
@@ -79,15 +80,7 @@ pub fn diagnose(
     traced: usize,
 ) -> Result<Diagnosis, CaseError> {
     let inference = Inference::new(graph, case)?;
-    let ranked = verdict::ranked(
-        &inference,
-        &[
-            CauseKind::Loop,
-            CauseKind::Unit,
-            CauseKind::Normal,
-            CauseKind::Instrument,
-        ],
-    );
+    let ranked = verdict::in_answer_order(&inference);
     let health = Health::of(&inference);
     let explanations = Explanations::of(&inference);
     let mut watch = outlook::Watch::new(&inference);

@@ -5,6 +5,7 @@ use serde::Serialize;
 use super::checks::Outlooks;
 use super::explanation::{Explanations, together};
 use super::policy::Policy;
+use super::seen::seen;
 use crate::diagnosis::graph::{CauseIx, CauseKind};
 use crate::diagnosis::id::{CauseId, ProcedureId};
 use crate::diagnosis::inference::{Factor, Inference};
@@ -110,6 +111,30 @@ pub(super) fn ranked(inference: &Inference<'_>, kinds: &[CauseKind]) -> Vec<Caus
     causes
 }
 
+/// The causes in the order of the answer: by probability, but ordinary
+/// behaviours and instruments that no sign speaks for stand behind the faults.
+/// Plastic pipe always relaxes a little and some gauge is always off; without a
+/// sign of it that is no answer to a call.
+pub(super) fn in_answer_order(inference: &Inference<'_>) -> Vec<CauseIx> {
+    let graph = inference.graph();
+    let mut probe = inference.probe();
+    probe.silence_all();
+    for (at, seen) in seen(inference).iter().enumerate() {
+        if seen.is_the_call {
+            probe.restore(at);
+        }
+    }
+    let before = probe.run(&[]).causes;
+    let spoken_for = |cause: CauseIx| inference.cause(cause) > before[cause.0];
+    let mut causes: Vec<CauseIx> = graph.cause_places().collect();
+    causes.sort_by(|&a, &b| inference.cause(b).total_cmp(&inference.cause(a)));
+    causes.sort_by_key(|&cause| {
+        let is_fault = matches!(graph.cause(cause).kind, CauseKind::Loop | CauseKind::Unit);
+        !is_fault && !spoken_for(cause)
+    });
+    causes
+}
+
 /// The safe order of two causes: the loop before the unit, then as given.
 fn in_safe_order(inference: &Inference<'_>, a: CauseIx, b: CauseIx) -> Vec<CauseId> {
     let graph = inference.graph();
@@ -133,7 +158,20 @@ pub(super) fn verdict(
     let faults = ranked(inference, &[CauseKind::Loop, CauseKind::Unit]);
     let (first, second) = (faults.first().copied(), faults.get(1).copied());
 
+    let liar = ranked(inference, &[CauseKind::Instrument])
+        .first()
+        .copied()
+        .filter(|&instrument| p(instrument) >= 0.5);
+    let instrument_first = liar.map(|instrument| Verdict::InstrumentFirst {
+        instrument: id(instrument),
+        probability: p(instrument),
+    });
+
     if health.no_fault >= policy.healthy {
+        // Sound only if a gauge that contradicts the rest is wrong: settle that first.
+        if let Some(instrument_first) = instrument_first {
+            return instrument_first;
+        }
         let behaviour = ranked(inference, &[CauseKind::Normal]).first().copied();
         let behaviour = behaviour.filter(|&cause| p(cause) >= 0.5).map(id);
         return Verdict::NothingToCorrect {
@@ -176,13 +214,8 @@ pub(super) fn verdict(
             probability: p(cause),
         };
     }
-    if let Some(&instrument) = ranked(inference, &[CauseKind::Instrument]).first()
-        && p(instrument) >= 0.5
-    {
-        return Verdict::InstrumentFirst {
-            instrument: id(instrument),
-            probability: p(instrument),
-        };
+    if let Some(instrument_first) = instrument_first {
+        return instrument_first;
     }
     if let (Some(a), Some(b)) = (first, second) {
         let both = together(inference, a, b);

@@ -5,13 +5,17 @@
 //! held against all others of its dimension together; one bad crew makes every
 //! other look better than the rest, so only the worse side is ever told, and a
 //! better one enters the control of false discoveries as if nothing had been seen.
+//!
+//! The comparisons depend on each other, and not only positively: what one group
+//! has too many, the others of its dimension have too few. The control is therefore
+//! the one that holds for any dependence.
 
-use crate::fleet::statistics::{Interval, TwoByTwo, adjusted};
+use crate::fleet::statistics::{Interval, TwoByTwo, adjusted_dependent};
 use crate::fleet::{Dimension, Filter, Fleet};
 use std::collections::BTreeMap;
 
 /// Fewest systems on either side of a comparison (judgement).
-const FEWEST_SYSTEMS: usize = 10;
+pub(super) const FEWEST_SYSTEMS: usize = 10;
 /// Fewest systems with the cause, both sides together (judgement).
 const FEWEST_CASES: usize = 5;
 /// Expected share of false ones among the differences told.
@@ -134,7 +138,7 @@ pub fn differences(fleet: &Fleet, filter: &Filter, watch: i32) -> Compared {
         compare(*dimension, groups, filter.cause, &mut found, &mut compared);
     }
     let p: Vec<f64> = found.iter().map(|one| one.p).collect();
-    for (one, adjusted) in found.iter_mut().zip(adjusted(&p)) {
+    for (one, adjusted) in found.iter_mut().zip(adjusted_dependent(&p)) {
         one.adjusted = adjusted;
     }
     compared.tests = found.len();

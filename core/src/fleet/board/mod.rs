@@ -1,17 +1,21 @@
 //! The figures of the board.
 
+mod called;
 mod causes;
 mod differences;
 mod fixes;
 mod practice;
 mod rates;
+mod systems;
 mod waiting;
 
+pub use called::{CalledFigure, called};
 pub use causes::{CauseFigure, RepeatFigure, causes, repeated, repeats};
 pub use differences::{Compared, Difference, MINIMUM_RATIO, differences};
 pub use fixes::{HORIZONS, HeldFigure, fixes, held};
 pub use practice::{Practice, Side, practice};
 pub use rates::{RateFigure, rates};
+pub use systems::{RepeatSystem, Unsettled, UnsettledSystem, repeat_systems, unsettled};
 pub use waiting::{first_callback, waiting};
 
 use super::{Filter, Fleet};

@@ -5,7 +5,7 @@ mod interval;
 mod survival;
 mod table;
 
-pub use discovery::adjusted;
+pub use discovery::{adjusted, adjusted_dependent};
 pub use interval::{Interval, poisson_rate, wilson};
 pub use survival::{Curve, Step, Waiting};
 pub use table::TwoByTwo;

@@ -22,16 +22,27 @@ pub fn document(report: &FleetReport, catalog: &Catalog) -> Result<Document, Rep
     blocks.extend(causes(picture, catalog, &mut set));
     blocks.extend(fixes(picture, catalog));
     blocks.extend(first_callback(picture, catalog, &mut set));
+    if !picture.differences_how.is_empty() {
+        blocks.push(section(catalog, "repeats-differences"));
+        if !picture.differences.is_empty() {
+            blocks.push(points(&picture.differences));
+        }
+        blocks.push(small(picture.differences_how.clone()));
+    }
     if !picture.groups.is_empty() {
         blocks.push(section(catalog, "repeats-groups"));
-        blocks.push(small(catalog.text("repeats-groups-how")));
+        let months = Args::new().text("months", picture.watched_months.to_string());
+        blocks.push(small(catalog.fill("repeats-groups-how", &months)));
         for group in &picture.groups {
             blocks.extend(one_group(group, catalog, &mut set));
         }
     }
     blocks.extend(revisit(picture, catalog));
     blocks.push(section(catalog, "repeats-method"));
-    blocks.push(small(catalog.text("repeats-how")));
+    let days = Args::new()
+        .text("days", picture.repeat_days.to_string())
+        .text("months", picture.watched_months.to_string());
+    blocks.push(small(catalog.fill("repeats-how", &days)));
     if !picture.remarks.is_empty() {
         blocks.push(points(&picture.remarks));
     }
@@ -56,7 +67,14 @@ fn head(report: &FleetReport, catalog: &Catalog) -> Vec<Block> {
         (catalog.text("repeats-systems"), picture.systems.to_string()),
         (catalog.text("repeats-visits"), picture.visits.to_string()),
         (
-            catalog.text("repeats-called-back"),
+            catalog.text("repeats-callbacks"),
+            picture.callbacks.to_string(),
+        ),
+        (
+            catalog.fill(
+                "repeats-called-back",
+                &Args::new().text("months", picture.watched_months.to_string()),
+            ),
             in_words(picture.called_back, catalog),
         ),
         (

@@ -36,20 +36,31 @@ pub struct FleetPicture {
     pub systems: usize,
     /// Visits in the period.
     pub visits: usize,
-    /// Systems with at least one callback in the period, among those at risk.
+    /// Callbacks in the period.
+    pub callbacks: usize,
+    /// Systems called back within the watched months from commissioning, out of
+    /// those watched so long.
     pub called_back: Share,
+    /// Months from commissioning over which systems are compared.
+    pub watched_months: usize,
+    /// Days within which the same cause at the same system counts as come back.
+    pub repeat_days: usize,
     /// What all visits cost, where costs were written.
     pub cost: Option<f64>,
     /// Sign or code of the currency that costs were written in.
     pub currency: Option<String>,
     /// Causes, most frequent first.
     pub causes: Vec<FleetCause>,
-    /// Visits whose fix was put to the test by time, and those that did not hold.
+    /// Fixes put to the test by time, and those after which the cause came back.
     pub first_fixes: Share,
     /// First fixes by the cause that was treated.
     pub fixes_by_cause: Vec<GroupRow>,
     /// Systems visited more than once for the same trouble.
     pub repeats: Vec<RepeatLine>,
+    /// What stands out among groups, a sentence each.
+    pub differences: Vec<String>,
+    /// How that was looked for, in words; empty leaves the part out.
+    pub differences_how: String,
     /// Callbacks by crew, season, fluid, flow centre, commissioning habit.
     pub groups: Vec<FleetGroup>,
     /// Share of systems still without a callback over the months since start-up.
@@ -87,7 +98,7 @@ impl Share {
 pub struct FleetCause {
     /// Title.
     pub title: String,
-    /// Visits that confirmed it, out of all visits that confirmed any.
+    /// Visits that confirmed it, out of all callbacks.
     pub share: Share,
     /// What these visits cost, where costs were written.
     pub cost: Option<f64>,
@@ -107,7 +118,7 @@ pub struct FleetGroup {
 pub struct GroupRow {
     /// Name.
     pub name: String,
-    /// Systems called back, out of those at risk.
+    /// Systems called back, or fixes after which the cause came back.
     pub share: Share,
     /// Probability of a difference as large by chance alone, corrected for the
     /// number of comparisons; none where it was not compared.

@@ -26,6 +26,7 @@ pub fn document(report: &HomeownerReport, catalog: &Catalog) -> Document {
         Text::strong(catalog.text("homeowner-next"))
             .then(format!(" {}", report.next_visit), Emphasis::None),
     ));
+    blocks.extend(readings(report, catalog));
     if let Some(picture) = &report.picture {
         blocks.push(Block::Together(vec![
             Block::heading(
@@ -38,7 +39,6 @@ pub fn document(report: &HomeownerReport, catalog: &Catalog) -> Document {
             },
         ]));
     }
-    blocks.extend(readings(report, catalog));
     if !report.photos.is_empty() {
         blocks.push(photos(&report.photos, PHOTOS_PER_ROW, catalog));
     }
