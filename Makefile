@@ -8,7 +8,7 @@ ALL := tauri/custom-protocol
 SAMPLES := $(wildcard core/data/samples/*.json)
 export CARGO_TERM_COLOR ?= auto
 
-.PHONY: all demo test app bench reference-inference simulate kills spoil lint core-test ui ui-test app-build app-test setup setup-ui types pictures drawings pages clean
+.PHONY: all demo test app bench package package-test app-figures reference-inference simulate kills spoil lint core-test ui ui-test app-build app-test setup setup-ui types pictures drawings pages clean
 
 all: demo
 
@@ -59,6 +59,14 @@ app-test: app-build
 	RETURNLINE_APP=$(CURDIR)/$(APP) $(CARGO) test --workspace \
 	  --features $(ALL),returnline-tests/window --test app_window
 
+## Measures the release app in its window: start and memory.
+app-figures: ui
+	$(CARGO) build --release --workspace --features $(ALL) --bins
+	RETURNLINE_APP=$(CURDIR)/target/release/returnline-app $(CARGO) test --workspace \
+	  --features $(ALL),returnline-tests/window --test app_window -- \
+	  --ignored --nocapture --exact figures::start_and_memory
+	@ls -l target/release/returnline-app target/release/returnline
+
 ## Opens the app.
 app: app-build
 	$(APP)
@@ -89,9 +97,28 @@ RETURNLINE_SPOIL_SECONDS ?= 120
 spoil: setup-build
 	RETURNLINE_SPOIL_SECONDS=$(RETURNLINE_SPOIL_SECONDS) $(CARGO) test --workspace --features $(ALL) --test any_input -- --nocapture --test-threads 2
 
-## Measures; prints figures and asserts none.
+## Measures; prints one table and asserts nothing. With RETURNLINE_PYTHON naming a Python
+## that has the packages of tests/reference/requirements.txt, other libraries beside us.
 bench: setup-build
-	$(CARGO) bench -p returnline-tests
+	$(CARGO) build --release -p returnline-core -p returnline-tests \
+	  --features returnline-core/cli --bin returnline --example bench_table
+	target/release/examples/bench_table
+
+# The app as a Debian package, of the release or (quicker made) the debug build.
+PACKAGE_OF ?= release
+PACKAGES = target/$(PACKAGE_OF)/bundle/deb
+
+## Makes the Debian package.
+package: ui
+	@test -x ui/node_modules/.bin/tauri || $(MAKE) setup-ui
+	$(CARGO) build --workspace --features $(ALL) --bins $(if $(filter release,$(PACKAGE_OF)),--release)
+	rm -rf $(PACKAGES)
+	cd src-tauri && ../ui/node_modules/.bin/tauri bundle --ci --bundles deb $(if $(filter debug,$(PACKAGE_OF)),--debug)
+	@ls -l $(PACKAGES)/*.deb
+
+## Installs that package, looks at what came, opens the app and removes it.
+package-test: package
+	CARGO="$(CARGO)" tests/package.sh $(PACKAGES)/*.deb
 
 ## Makes the reference of the shipped graph anew; needs tests/reference/requirements.txt.
 reference-inference:

@@ -1,6 +1,7 @@
 //! Shared pieces of the outside checks.
 
 pub mod invented;
+pub mod loops;
 pub mod networks;
 pub mod pages;
 pub mod practice;

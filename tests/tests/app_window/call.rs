@@ -5,7 +5,7 @@ use std::{path::Path, process::Command};
 use crate::window::Window;
 
 /// Enters one reading from the list of points.
-async fn read(window: &Window, group: &str, point: &str, text: &str, mode: &str) {
+pub async fn read(window: &Window, group: &str, point: &str, text: &str, mode: &str) {
     window.tap("[data-step=readings]").await;
     window
         .tap(&format!("[data-points={group}] > summary"))

@@ -3,6 +3,7 @@
 //! Needs a built app, `Xvfb`, `WebKitWebDriver` and `xdotool`.
 
 mod call;
+mod figures;
 mod together;
 mod trust;
 mod window;

@@ -29,9 +29,10 @@ pub struct Window {
     client: Client,
     data: TempDir,
     display: String,
+    started: Instant,
     taps: AtomicU32,
     // In this order: the driver and its app go before the display they draw on.
-    _driver: Group,
+    driver: Group,
     _screen: Group,
 }
 
@@ -72,11 +73,13 @@ impl Window {
         let mut builder = ClientBuilder::new(HttpConnector::new());
         builder.capabilities(capabilities);
         let address = format!("http://127.0.0.1:{port}");
-        let started = Instant::now();
-        let client = loop {
+        let begun = Instant::now();
+        let (client, started) = loop {
+            // The driver starts the app when it takes the session.
+            let started = Instant::now();
             match builder.connect(&address).await {
-                Ok(client) => break client,
-                Err(error) if started.elapsed() > PATIENCE => {
+                Ok(client) => break (client, started),
+                Err(error) if begun.elapsed() > PATIENCE => {
                     let log = std::fs::read_to_string(data.path().join("driver.log"));
                     panic!(
                         "no session with the app: {error}\n{}",
@@ -90,8 +93,9 @@ impl Window {
             client,
             data,
             display,
+            started,
             taps: AtomicU32::new(0),
-            _driver: driver,
+            driver,
             _screen: screen,
         };
         window
@@ -107,7 +111,7 @@ impl Window {
         let Self {
             client,
             data,
-            _driver,
+            driver: _driver,
             _screen,
             ..
         } = self;
@@ -118,6 +122,24 @@ impl Window {
     /// Kills the app and its driver without a chance to save anything.
     pub fn kill(self) -> TempDir {
         self.data
+    }
+
+    /// When the app was started.
+    pub fn started(&self) -> Instant {
+        self.started
+    }
+
+    /// The process group of the driver, the app and its web processes.
+    pub fn group(&self) -> u32 {
+        self.driver.0.id()
+    }
+
+    /// Waits for what `css` names, asking often enough to measure by.
+    pub async fn find_soon(&self, css: &str) {
+        let wait = self.client.wait().at_most(PATIENCE);
+        let often = wait.every(Duration::from_millis(10));
+        let found = often.for_element(Locator::Css(css)).await;
+        found.expect("the screen appears");
     }
 
     /// A folder a person could save to.
