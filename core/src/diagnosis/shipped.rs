@@ -18,7 +18,6 @@ pub const FILES: &[SourceText<'_>] = shipped![
     "sources",
     "procedures",
     "air",
-    "calls",
     "circuits",
     "debris",
     "fluid",

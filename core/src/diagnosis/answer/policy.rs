@@ -34,7 +34,7 @@ impl Default for Policy {
     fn default() -> Self {
         Self {
             enough: 0.9,
-            healthy: 0.5,
+            healthy: 0.7,
             elsewhere: 0.7,
             worth_bits: 0.02,
             worth_bits_per_minute: 0.002,
