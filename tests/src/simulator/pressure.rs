@@ -96,6 +96,7 @@ pub struct Wanted {
 }
 
 /// Pressure of today, with the charge noted in the habits. None if no charge does it.
+#[allow(clippy::too_many_arguments)] // each is a part of the plant of its own
 pub fn settle(
     plant: &Plant,
     state: &State,

@@ -50,7 +50,7 @@ pub fn repeat_systems(fleet: &Fleet, filter: &Filter, window: i32) -> Vec<Repeat
             });
         }
     }
-    found.sort_by(|a, b| (b.visits, b.last, b.number).cmp(&(a.visits, a.last, a.number)));
+    found.sort_by_key(|line| std::cmp::Reverse((line.visits, line.last, line.number)));
     found
 }
 
