@@ -29,7 +29,7 @@ fn the_likelihood_at_the_lower_limit_by_hand() {
     // 14.5 psi with a dial gauge, 2 psi in 19 of 20 readings: s = 1 psi.
     // Low is -14.7 to 17 psi: [Φ(2.5) - Φ(-29.2)]/31.7 = 0.993790/31.7.
     // Normal is 12 to 75: [Φ(60.5) - Φ(-2.5)]/63 = 0.993790/63. High: nothing.
-    // Ratio normal to low 31.7/63, then 45 in a thousand readings say nothing.
+    // Ratio normal to low 31.7/63, then 27 in a thousand readings say nothing.
     let soft = only(
         "static-pressure",
         &file(rich(), json!({}), at_rest(14.5, json!({}))),
