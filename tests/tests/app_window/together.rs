@@ -61,7 +61,7 @@ async fn a_confirmed_cause_reaches_the_board_the_learning_and_an_exchange_file()
     let other = Window::open().await;
     other.tap("a[href='#/exchange']").await;
     other.tap("[data-test=import]").await;
-    other.answer_dialog("Take in a file", &desk.path().join("all.rlx"));
+    other.choose_in_dialog("Take in a file", &desk.path().join("all.rlx"));
     let taken = other.text("[data-test=exchanged]").await;
     assert!(taken.contains("0 to decide"), "{taken:?}");
     other.tap("a[href='#/visits']").await;

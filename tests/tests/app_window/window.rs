@@ -305,6 +305,19 @@ impl Window {
         self.xdotool(&["key", "Return"]);
     }
 
+    /// Answers the system's own dialog that opens a file: it lists files, and asks
+    /// for a path only when told to.
+    pub fn choose_in_dialog(&self, title: &str, path: &Path) {
+        self.enter_dialog(title);
+        let path = path.to_str().expect("a path xdotool can type");
+        self.xdotool(&["key", "ctrl+l"]);
+        std::thread::sleep(Duration::from_millis(500));
+        self.xdotool(&["key", "ctrl+a"]);
+        self.xdotool(&["type", "--delay", "5", path]);
+        std::thread::sleep(Duration::from_millis(500));
+        self.xdotool(&["key", "Return"]);
+    }
+
     /// Leaves the system's own dialog whose title contains `title` without an answer.
     pub fn cancel_dialog(&self, title: &str) {
         self.enter_dialog(title);
