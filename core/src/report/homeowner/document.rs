@@ -27,6 +27,9 @@ pub fn document(report: &HomeownerReport, catalog: &Catalog) -> Document {
             .then(format!(" {}", report.next_visit), Emphasis::None),
     ));
     blocks.extend(readings(report, catalog));
+    if !report.photos.is_empty() {
+        blocks.push(photos(&report.photos, PHOTOS_PER_ROW, catalog));
+    }
     if let Some(picture) = &report.picture {
         blocks.push(Block::Together(vec![
             Block::heading(
@@ -38,9 +41,6 @@ pub fn document(report: &HomeownerReport, catalog: &Catalog) -> Document {
                 caption: Some(Text::plain(picture.caption.as_str())),
             },
         ]));
-    }
-    if !report.photos.is_empty() {
-        blocks.push(photos(&report.photos, PHOTOS_PER_ROW, catalog));
     }
     blocks.extend(listed(catalog, "homeowner-notice", &report.notice));
     if let Some(season) = &report.season {
