@@ -61,6 +61,7 @@ pub fn run() {
             attachments::clear_signature,
             report::save_report,
             report::open_report,
+            backups::soundness,
             backups::keeping,
             backups::save_backup,
             backups::restore_backup,

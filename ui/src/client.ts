@@ -21,6 +21,7 @@ import type { FieldEntry } from "./types/FieldEntry";
 import type { FleetFilter } from "./types/FleetFilter";
 import type { FleetQuery } from "./types/FleetQuery";
 import type { FleetVisits } from "./types/FleetVisits";
+import type { Soundness } from "./types/Soundness";
 import type { Keeping } from "./types/Keeping";
 import type { LearnedView } from "./types/LearnedView";
 import type { NewPhoto } from "./types/NewPhoto";
@@ -169,7 +170,10 @@ export const saveReport = (visit: string, title: string, request: ReportRequest)
 /** Shows the report saved last. */
 export const openReport = (): Promise<void> => call("open_report");
 
-/** Whether the database is sound, and which backups there are. */
+/** Whether the database is sound. */
+export const soundness = (): Promise<Soundness> => call("soundness");
+
+/** Which backups there are. */
 export const keeping = (): Promise<Keeping> => call("keeping");
 
 /** Asks where to save a backup of everything and writes it there. */

@@ -1,23 +1,23 @@
 import { mount } from "svelte";
 
 import App from "./App.svelte";
-import { keeping, settings } from "./client";
+import { settings, soundness } from "./client";
 import "./look/base.css";
 import { speak } from "./text";
 import { chooseTheme, followTheme, themeNamed } from "./theme";
-import type { Keeping } from "./types/Keeping";
+import type { Soundness } from "./types/Soundness";
 
 const target = document.getElementById("app");
 if (!target) throw new Error("The page has no place for the app");
 
 followTheme();
-let kept: Keeping | null = null;
+let sound: Soundness | null = null;
 try {
   const chosen = await settings();
   speak(chosen.language);
   chooseTheme(themeNamed(chosen.theme));
-  kept = await keeping();
+  sound = await soundness();
 } catch {
   // The screens say themselves what the engine cannot do; in English until then.
 }
-mount(App, { target, props: { kept } });
+mount(App, { target, props: { found: sound } });

@@ -13,31 +13,43 @@ use crate::{
 };
 
 /// Whether the database is sound and backed up.
-#[derive(Debug, Clone, Serialize)]
+#[derive(Debug, Clone, Default, Serialize)]
 #[cfg_attr(test, derive(ts_rs::TS), ts(export))]
-pub struct Keeping {
+pub struct Soundness {
     /// Why the database cannot be opened. Nothing is kept until a backup is restored.
     pub closed: Option<ApiError>,
     /// Why the automatic backup failed.
     pub not_backed_up: Option<ApiError>,
+}
+
+/// The automatic backups.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+pub struct Keeping {
     /// The automatic backups, newest first.
     pub backups: Vec<BackupLine>,
     /// The folder they lie in.
     pub folder: String,
 }
 
-/// Tells whether the database is sound, and which backups there are.
+/// Tells whether the database is sound; asked at every start.
+#[tauri::command(async)]
+pub fn soundness(shell: State<'_, Shell>) -> Answer<Soundness> {
+    let mut sound = Soundness::default();
+    match shell.trouble() {
+        None => {}
+        Some(Trouble::Closed(error)) => sound.closed = Some(error),
+        Some(Trouble::NotBackedUp(error)) => sound.not_backed_up = Some(error),
+    }
+    Ok(sound)
+}
+
+/// Tells which backups there are. Each is read from end to end, to say what it
+/// holds and whether it is whole.
 #[tauri::command(async)]
 pub fn keeping(shell: State<'_, Shell>) -> Answer<Keeping> {
-    let (closed, not_backed_up) = match shell.trouble() {
-        None => (None, None),
-        Some(Trouble::Closed(error)) => (Some(error), None),
-        Some(Trouble::NotBackedUp(error)) => (None, Some(error)),
-    };
     let folder = shell.backups();
     Ok(Keeping {
-        closed,
-        not_backed_up,
         backups: api::backups(&folder, shell.wording()),
         folder: folder.display().to_string(),
     })
