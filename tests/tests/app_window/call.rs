@@ -22,15 +22,9 @@ pub async fn read(window: &Window, group: &str, point: &str, text: &str, mode: &
 #[tokio::test]
 async fn what_was_entered_survives_a_kill() {
     let window = Window::open().await;
-    window.tap("[data-test=new-visit]").await;
-    window.write("#field-site-name", "Invented barn").await;
+    window.new_visit("Invented barn").await;
     window.write("#field-visit-complaint", "It gurgles").await;
-    window
-        .tap("[data-answer=gurgling] label:has([value=yes])")
-        .await;
-    window
-        .find("[data-answer=gurgling] [value=yes]:checked")
-        .await;
+    window.answer("gurgling", "yes").await;
     window.tap("[data-step=system]").await;
     window.write("#field-ground-circuits", "3\n").await;
     read(&window, "pressure", "static_pressure", "12.5", "idle").await;
@@ -85,24 +79,13 @@ async fn a_value_that_cannot_be_is_refused_in_words_and_an_odd_one_is_questioned
 #[tokio::test]
 async fn a_call_without_records_gets_its_causes_and_its_report() {
     let window = Window::open().await;
-    window.tap("[data-test=new-visit]").await;
-    window.write("#field-site-name", "Invented barn").await;
+    window.new_visit("Invented barn").await;
     for symptom in ["gurgling", "low-flow-lockout"] {
-        window
-            .tap(&format!("[data-answer={symptom}] label:has([value=yes])"))
-            .await;
-        window
-            .find(&format!("[data-answer={symptom}] [value=yes]:checked"))
-            .await;
+        window.answer(symptom, "yes").await;
     }
     window.tap("[data-onward=readings]").await;
     window.tap("[data-test=observed]").await;
-    window
-        .tap("[data-answer=flow-unsteady] label:has([value=yes])")
-        .await;
-    window
-        .find("[data-answer=flow-unsteady] [value=yes]:checked")
-        .await;
+    window.answer("flow-unsteady", "yes").await;
     read(&window, "flow", "exchanger_drop", "1.9", "cooling").await;
 
     window.tap("[data-step=causes]").await;

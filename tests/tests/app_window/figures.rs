@@ -28,15 +28,9 @@ async fn start_and_memory() {
     tokio::time::sleep(Duration::from_secs(3)).await;
     told("at rest", &window);
 
-    window.tap("[data-test=new-visit]").await;
-    window.write("#field-site-name", "Invented barn").await;
+    window.new_visit("Invented barn").await;
     for symptom in ["gurgling", "low-flow-lockout"] {
-        window
-            .tap(&format!("[data-answer={symptom}] label:has([value=yes])"))
-            .await;
-        window
-            .find(&format!("[data-answer={symptom}] [value=yes]:checked"))
-            .await;
+        window.answer(symptom, "yes").await;
     }
     read(&window, "pressure", "static_pressure", "12.5", "idle").await;
     window.tap("[data-step=causes]").await;

@@ -5,15 +5,9 @@ use crate::window::Window;
 #[tokio::test]
 async fn a_confirmed_cause_reaches_the_board_the_learning_and_an_exchange_file() {
     let window = Window::open().await;
-    window.tap("[data-test=new-visit]").await;
-    window.write("#field-site-name", "Invented mill").await;
+    window.new_visit("Invented mill").await;
     window.write("#field-visit-complaint", "It gurgles").await;
-    window
-        .tap("[data-answer=gurgling] label:has([value=yes])")
-        .await;
-    window
-        .find("[data-answer=gurgling] [value=yes]:checked")
-        .await;
+    window.answer("gurgling", "yes").await;
     window.tap("[data-step=causes]").await;
     let cause = window.attribute("[data-cause]", "data-cause").await;
     let card = format!("[data-cause='{cause}']");

@@ -9,8 +9,7 @@ use crate::window::Window;
 #[tokio::test]
 async fn a_damaged_database_is_told_and_its_newest_backup_brings_the_visits_back() {
     let window = Window::open().await;
-    window.tap("[data-test=new-visit]").await;
-    window.write("#field-site-name", "Invented dairy").await;
+    window.new_visit("Invented dairy").await;
     window.tap("[data-step=causes]").await;
     window.tap("a[href='#/visits']").await;
     window.find("[data-visit]").await;

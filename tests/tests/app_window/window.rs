@@ -296,6 +296,22 @@ impl Window {
         outcome.expect("the page answers")
     }
 
+    /// Begins a visit at a site of this name.
+    pub async fn new_visit(&self, site: &str) {
+        self.tap("[data-test=new-visit]").await;
+        self.write("#field-site-name", site).await;
+    }
+
+    /// Gives an answer to a finding and waits until it shows as given.
+    pub async fn answer(&self, finding: &str, value: &str) {
+        self.tap(&format!(
+            "[data-answer={finding}] label:has([value={value}])"
+        ))
+        .await;
+        self.find(&format!("[data-answer={finding}] [value={value}]:checked"))
+            .await;
+    }
+
     /// Answers the system's own dialog whose title contains `title` by typing `path`.
     pub fn answer_dialog(&self, title: &str, path: &Path) {
         self.enter_dialog(title);

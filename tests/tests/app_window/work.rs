@@ -4,25 +4,14 @@ use crate::window::Window;
 
 /// A visit with what points to air in the loop, on its way to the plan.
 async fn airy_call(window: &Window) {
-    window.tap("[data-test=new-visit]").await;
-    window.write("#field-site-name", "Invented barn").await;
+    window.new_visit("Invented barn").await;
     for symptom in ["gurgling", "low-flow-lockout"] {
-        window
-            .tap(&format!("[data-answer={symptom}] label:has([value=yes])"))
-            .await;
-        window
-            .find(&format!("[data-answer={symptom}] [value=yes]:checked"))
-            .await;
+        window.answer(symptom, "yes").await;
     }
     window.tap("[data-onward=readings]").await;
     window.tap("[data-test=observed]").await;
     for seen in ["flow-unsteady", "springy-gauge", "air-at-vent"] {
-        window
-            .tap(&format!("[data-answer={seen}] label:has([value=yes])"))
-            .await;
-        window
-            .find(&format!("[data-answer={seen}] [value=yes]:checked"))
-            .await;
+        window.answer(seen, "yes").await;
     }
 }
 
@@ -102,8 +91,7 @@ async fn the_work_is_kept_step_by_step_and_a_timer_runs_on_after_a_kill() {
 #[tokio::test]
 async fn a_second_call_at_the_same_site_knows_its_system() {
     let window = Window::open().await;
-    window.tap("[data-test=new-visit]").await;
-    window.write("#field-site-name", "Invented barn").await;
+    window.new_visit("Invented barn").await;
     window.tap("[data-step=system]").await;
     window.write("#field-ground-circuits", "3\n").await;
     window.find("[data-test=undo]").await;
@@ -117,8 +105,7 @@ async fn a_second_call_at_the_same_site_knows_its_system() {
     window.tap("a[href='#/visits']").await;
 
     // Typed anew, the site is recognised and joined.
-    window.tap("[data-test=new-visit]").await;
-    window.write("#field-site-name", "INVENTED  barn").await;
+    window.new_visit("INVENTED  barn").await;
     window.tap("[data-test=join-site]").await;
     window
         .wait_for_value("#field-site-name", "Invented barn")
@@ -132,12 +119,7 @@ async fn a_second_call_at_the_same_site_knows_its_system() {
 async fn the_last_entry_can_be_taken_back() {
     let window = Window::open().await;
     window.tap("[data-test=new-visit]").await;
-    window
-        .tap("[data-answer=gurgling] label:has([value=yes])")
-        .await;
-    window
-        .find("[data-answer=gurgling] [value=yes]:checked")
-        .await;
+    window.answer("gurgling", "yes").await;
     window.tap("[data-test=undo]").await;
     window
         .find("[data-answer=gurgling] [value='']:checked")
