@@ -9,6 +9,7 @@ use returnline_core::diagnosis::{
     Observation, Policy, Verdict, diagnose,
 };
 use serde::Deserialize;
+use serde::de::DeserializeOwned;
 use std::collections::BTreeMap;
 use std::path::PathBuf;
 
@@ -55,13 +56,24 @@ pub struct Practice {
     pub below: Option<f64>,
 }
 
-/// Every call of the folder, with its name.
+/// Every call of `cases/practice`, with its name.
 ///
 /// # Panics
 /// If a file cannot be read, or is no call.
 #[must_use]
 pub fn calls() -> Vec<(String, Practice)> {
-    let folder = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("cases/practice");
+    cases("practice")
+}
+
+/// Every case of a folder under `cases`, with the name of its file.
+///
+/// # Panics
+/// If a file cannot be read, or is no such case.
+#[must_use]
+pub fn cases<T: DeserializeOwned>(folder: &str) -> Vec<(String, T)> {
+    let folder = PathBuf::from(env!("CARGO_MANIFEST_DIR"))
+        .join("cases")
+        .join(folder);
     let mut paths: Vec<_> = std::fs::read_dir(&folder)
         .expect("the folder of the cases")
         .map(|entry| entry.expect("an entry").path())
@@ -71,10 +83,10 @@ pub fn calls() -> Vec<(String, Practice)> {
         .into_iter()
         .map(|path| {
             let text = std::fs::read_to_string(&path).expect("a readable case");
-            let call = serde_json::from_str(&text)
+            let case = serde_json::from_str(&text)
                 .unwrap_or_else(|error| panic!("{}: {error}", path.display()));
             let name = path.file_stem().expect("a name").to_string_lossy();
-            (name.into_owned(), call)
+            (name.into_owned(), case)
         })
         .collect()
 }
@@ -123,7 +135,7 @@ pub fn case(
             .unwrap_or_else(|error| panic!("{id}: {error}"));
         case.observations.push(Observation::new(id, likelihood));
     }
-    case.of_a_call(graph)
+    case
 }
 
 /// What a graph makes of a call that differs from what is expected; empty if

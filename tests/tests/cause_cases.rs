@@ -16,7 +16,6 @@ use returnline_tests::simulator::score::Score;
 use returnline_tests::simulator::trial::{Setting, many};
 use serde::Deserialize;
 use std::collections::{BTreeMap, BTreeSet};
-use std::path::PathBuf;
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -34,22 +33,7 @@ fn graph() -> Graph {
 }
 
 fn calls() -> Vec<(String, Call)> {
-    let folder = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("cases/causes");
-    let mut paths: Vec<_> = std::fs::read_dir(&folder)
-        .expect("the folder of the cases")
-        .map(|entry| entry.expect("an entry").path())
-        .collect();
-    paths.sort();
-    paths
-        .into_iter()
-        .map(|path| {
-            let text = std::fs::read_to_string(&path).expect("a readable case");
-            let call = serde_json::from_str(&text)
-                .unwrap_or_else(|error| panic!("{}: {error}", path.display()));
-            let name = path.file_stem().expect("a name").to_string_lossy();
-            (name.into_owned(), call)
-        })
-        .collect()
+    practice::cases("causes")
 }
 
 fn case(graph: &Graph, call: &Call) -> Case {

@@ -2,7 +2,8 @@
 
 use crate::api::types::{BoardView, FleetCauseLine, PictureView};
 use crate::api::{Engine, Wording};
-use crate::report::chart::{Band, Bar, BarChart, LineChart, Role, Series, SeriesMark};
+use crate::report::chart::{Bar, BarChart};
+use crate::report::fleet::{CurveFrame, CurveStep, waiting_curve};
 use crate::report::fonts::Typesetter;
 
 /// Width of a chart on a phone, points.
@@ -82,46 +83,24 @@ fn waiting(board: &BoardView, wording: Wording, set: &mut Typesetter) -> Option<
         return None;
     }
     let catalog = wording.catalog();
-    let percent = |share: f64| 100.0 * share;
-    let (mut line, mut band) = (Vec::new(), Vec::new());
-    let mut before = None;
-    for point in &curve.points {
-        let ends = (percent(point.share.low), percent(point.share.high));
-        if let Some((share, (low, high))) = before {
-            // It stays where it was until the day of the next callback.
-            line.push((point.days, share));
-            band.push((point.days, low, high));
-        }
-        let share = percent(point.share.value);
-        line.push((point.days, share));
-        band.push((point.days, ends.0, ends.1));
-        before = Some((share, ends));
-    }
     let title = catalog.text("fleet-picture-waiting");
-    let chart = LineChart {
-        width: WIDTH,
-        height: HEIGHT,
+    let frame = CurveFrame {
+        size: (WIDTH, HEIGHT),
         description: format!("{title}: {}", curve.words),
-        x_label: catalog.text("fleet-picture-days"),
-        y_label: catalog.text("repeats-without"),
-        x_marks: Vec::new(),
-        series: vec![Series {
-            name: catalog.text("repeats-curve"),
-            points: line,
-            mark: SeriesMark::Line,
-            role: Role::Primary,
-        }],
-        bands: vec![Band {
-            name: catalog.text("repeats-interval"),
-            points: band,
-        }],
-        limits: Vec::new(),
+        time: catalog.text("fleet-picture-days"),
     };
+    let steps = curve.points.iter().map(|point| CurveStep {
+        time: point.days,
+        without: point.share.value,
+        low: point.share.low,
+        high: point.share.high,
+    });
+    let drawing = waiting_curve(steps, frame, catalog, set);
     Some(PictureView {
         id: "waiting".to_owned(),
         title,
         caption: curve.words.clone(),
-        drawing: chart.draw(set),
+        drawing,
     })
 }
 

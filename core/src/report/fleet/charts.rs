@@ -53,23 +53,70 @@ pub(super) fn first_callback(
     catalog: &Catalog,
     set: &mut Typesetter,
 ) -> Drawing {
-    let percent = |share: f64| 100.0 * share;
-    let (mut line, mut band) = (Vec::new(), Vec::new());
-    let mut before: Option<&SurvivalPoint> = None;
-    for point in points {
-        if let Some(before) = before {
-            line.push((point.months, percent(before.without)));
-            band.push((point.months, percent(before.low), percent(before.high)));
-        }
-        line.push((point.months, percent(point.without)));
-        band.push((point.months, percent(point.low), percent(point.high)));
-        before = Some(point);
-    }
-    LineChart {
-        width: WIDTH,
-        height: 200.0,
+    let frame = CurveFrame {
+        size: (WIDTH, 200.0),
         description: catalog.text("repeats-first-callback"),
-        x_label: catalog.text("repeats-months"),
+        time: catalog.text("repeats-months"),
+    };
+    let steps = points.iter().map(|point| CurveStep {
+        time: point.months,
+        without: point.without,
+        low: point.low,
+        high: point.high,
+    });
+    waiting_curve(steps, frame, catalog, set)
+}
+
+/// One point of a curve of shares without a callback.
+#[derive(Copy, Clone, PartialEq, Debug)]
+pub struct CurveStep {
+    /// Time since start-up, in the unit of the frame's axis.
+    pub time: f64,
+    /// Share without a callback from here on, 0 to 1.
+    pub without: f64,
+    /// Low end of its interval.
+    pub low: f64,
+    /// High end of its interval.
+    pub high: f64,
+}
+
+/// What stands around such a curve.
+pub struct CurveFrame {
+    /// Width and height, points.
+    pub size: (f32, f32),
+    /// What the picture shows, for those who cannot see it.
+    pub description: String,
+    /// Label of the axis of time.
+    pub time: String,
+}
+
+/// The curve as steps with its band, in per cent: a share stays where it was
+/// until the time of the next callback.
+pub fn waiting_curve(
+    steps: impl IntoIterator<Item = CurveStep>,
+    frame: CurveFrame,
+    catalog: &Catalog,
+    set: &mut Typesetter,
+) -> Drawing {
+    let (mut line, mut band) = (Vec::new(), Vec::new());
+    let mut add = |time: f64, step: &CurveStep| {
+        line.push((time, 100.0 * step.without));
+        band.push((time, 100.0 * step.low, 100.0 * step.high));
+    };
+    let mut before: Option<CurveStep> = None;
+    for step in steps {
+        if let Some(before) = before {
+            add(step.time, &before);
+        }
+        add(step.time, &step);
+        before = Some(step);
+    }
+    let (width, height) = frame.size;
+    LineChart {
+        width,
+        height,
+        description: frame.description,
+        x_label: frame.time,
         y_label: catalog.text("repeats-without"),
         x_marks: Vec::new(),
         series: vec![Series {

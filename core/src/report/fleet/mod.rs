@@ -5,6 +5,7 @@
 mod charts;
 mod document;
 
+pub use charts::{CurveFrame, CurveStep, waiting_curve};
 pub use document::document;
 
 use chrono::NaiveDate;
