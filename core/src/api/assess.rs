@@ -244,13 +244,8 @@ impl Call {
                 .text("bits", bits(step.bits));
             self.catalog().fill("context-line", &args)
         });
-        let called = (trace.call_bits.abs() >= NEGLIGIBLE_BITS).then(|| {
-            let args = Args::new().text("bits", bits(trace.call_bits));
-            self.catalog().fill("context-call", &args)
-        });
         found
             .into_iter()
-            .chain(called)
             .chain(self.learned_line(&trace.cause))
             .chain(moving)
             .collect()

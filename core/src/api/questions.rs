@@ -41,7 +41,7 @@ fn asked() -> impl Iterator<Item = (&'static str, &'static str)> {
     let sort = |evidence: &EvidenceKind| match evidence {
         EvidenceKind::Symptom => Some("symptom"),
         EvidenceKind::Observation => Some("observation"),
-        EvidenceKind::Evaluator(_) | EvidenceKind::Call => None,
+        EvidenceKind::Evaluator(_) => None,
     };
     let findings = knowledge().graph.findings().iter();
     let findings =

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use super::graph::{EvidenceKind, Graph, Level, Scale};
+use super::graph::{Level, Scale};
 use super::id::{CauseId, FactId, FindingId};
 
 /// Why numbers are not a likelihood.
@@ -224,33 +224,6 @@ pub struct Case {
     /// prior: a cause found beyond doubt has the probability 1 or 0. Finding a
     /// cause outweighs a fact that would rule it out: then the record is wrong.
     pub found: BTreeMap<CauseId, Found>,
-}
-
-impl Case {
-    /// The case of a callback: adds that there was a call, unless the case says
-    /// of itself whether there was one (a visit by routine has none).
-    #[must_use]
-    pub fn of_a_call(mut self, graph: &Graph) -> Self {
-        let calls = graph
-            .findings()
-            .iter()
-            .filter(|finding| finding.evidence == EvidenceKind::Call);
-        for finding in calls {
-            let is_said = self.observations.iter().any(|o| o.finding == finding.id);
-            let levels = finding.scale.levels().iter();
-            let made = levels
-                .copied()
-                .find(|&level| level != finding.scale.normal());
-            let Some(made) = made.filter(|_| !is_said) else {
-                continue;
-            };
-            if let Ok(likelihood) = Likelihood::reported(finding.scale, made, finding.reliability) {
-                self.observations
-                    .push(Observation::new(finding.id.clone(), likelihood));
-            }
-        }
-        self
-    }
 }
 
 #[cfg(test)]

@@ -131,8 +131,7 @@ pub fn gather(file: &VisitFile, model: &LoopModel, graph: &Graph, today: NaiveDa
             facts,
             priors: BTreeMap::new(),
             found,
-        }
-        .of_a_call(graph),
+        },
         explained,
         unused,
         season: call.season(),
@@ -204,9 +203,7 @@ fn answers(
             // A level called by eye is no reading, whatever the reading is worth.
             let reliability = match finding.evidence {
                 EvidenceKind::Evaluator(_) => finding.reliability.min(BY_EYE),
-                EvidenceKind::Symptom | EvidenceKind::Observation | EvidenceKind::Call => {
-                    finding.reliability
-                }
+                EvidenceKind::Symptom | EvidenceKind::Observation => finding.reliability,
             };
             Likelihood::reported(finding.scale, level, reliability)
                 .ok()

@@ -56,7 +56,6 @@ catalogs!(
     "fleet",
     "graph-air",
     "graph-base",
-    "graph-calls",
     "graph-circuits",
     "graph-debris",
     "graph-fluid",

@@ -29,7 +29,6 @@ found-itself = It was found on this visit.
 ruled-out-itself = It was looked for on this visit and is not there.
 learned-line = From { $callbacks } of your own callbacks: confirmed in { $confirmed }, so it starts at { $after } instead of { $before }.
 learned-from = Learned from { $own } of your own callbacks and { $elsewhere } counted elsewhere; the shipped priors are worth { $weight } callbacks.
-context-call = Somebody called, and a call has a reason ({ $bits }).
 context-line = { $fact }: { $holds } ({ $bits }). { $why }
 
 figure-measured = measured { $value }

@@ -29,7 +29,6 @@ found-itself = Se encontró en esta visita.
 ruled-out-itself = Se buscó en esta visita y no está.
 learned-line = De { $callbacks } de sus propias visitas: confirmada en { $confirmed }, por eso parte de { $after } en lugar de { $before }.
 learned-from = Aprendido de { $own } de sus propias visitas y de { $elsewhere } contadas en otro lugar; las probabilidades de partida valen { $weight } visitas.
-context-call = Alguien llamó, y una llamada tiene un motivo ({ $bits }).
 context-line = { $fact }: { $holds } ({ $bits }). { $why }
 
 figure-measured = medido { $value }

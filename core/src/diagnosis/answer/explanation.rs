@@ -159,7 +159,7 @@ pub(super) fn unexplained(
     probe.silence_all();
     seen(inference)
         .into_iter()
-        .filter(|seen| seen.is_abnormal() && !seen.is_the_call)
+        .filter(|seen| seen.is_abnormal())
         .filter(|seen| {
             !seen
                 .instruments

@@ -7,9 +7,7 @@
 pub struct Policy {
     /// Probability at which a cause is taken as found.
     pub enough: f64,
-    /// Probability of no fault at which "nothing to correct" is said. A call
-    /// alone makes it about 0.3: half is reached only by readings that speak
-    /// for it, and what remains is spread thinly over faults nobody looked at.
+    /// Probability of no fault at which "nothing to correct" is said.
     pub healthy: f64,
     /// Probability of a unit fault without a loop fault at which "not the loop" is said.
     pub elsewhere: f64,

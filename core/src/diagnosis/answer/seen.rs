@@ -1,6 +1,6 @@
 //! What was seen, as the answers speak of it.
 
-use crate::diagnosis::graph::{CauseIx, EvidenceKind, FindingIx, Level};
+use crate::diagnosis::graph::{CauseIx, FindingIx, Level};
 use crate::diagnosis::inference::Inference;
 
 /// One observed finding.
@@ -9,8 +9,6 @@ pub(super) struct Seen {
     /// The level its readings favour, taken as sound.
     pub(super) level: Level,
     pub(super) instruments: Vec<CauseIx>,
-    /// It is the call itself: no sign to be explained.
-    pub(super) is_the_call: bool,
     normal: Level,
     /// Weight of the favoured level over that of the normal one.
     over_normal: f64,
@@ -52,7 +50,6 @@ pub(super) fn seen(inference: &Inference<'_>) -> Vec<Seen> {
                 finding: observed.finding,
                 level,
                 instruments: observed.instruments(),
-                is_the_call: entry.evidence == EvidenceKind::Call,
                 normal,
                 over_normal,
             }

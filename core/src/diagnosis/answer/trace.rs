@@ -76,9 +76,6 @@ pub struct Trace {
     pub found_bits: Option<f64>,
     /// What the facts say.
     pub context: Vec<ContextStep>,
-    /// Binary logarithm of the factor by which the call itself moves the odds: a
-    /// call has a reason. 0 if the case has no call.
-    pub call_bits: f64,
     /// What the findings say, those that say most by themselves first.
     pub steps: Vec<Step>,
     /// Binary logarithm of the odds given everything.
@@ -152,7 +149,6 @@ impl LeftOut {
             .iter()
             .zip(&self.runs)
             .zip(&self.alone)
-            .filter(|((seen, _), _)| !seen.is_the_call)
             .map(|((seen, run), alone)| Contradiction {
                 finding: graph.finding(seen.finding).id.clone(),
                 level: seen.level,
@@ -198,7 +194,7 @@ impl LeftOut {
         // What each says by itself is counted from where the cause itself was found.
         let before = prior_odds + found_bits.filter(|bits| bits.is_finite()).unwrap_or(0.0);
         let mut steps: Vec<Step> = (0..self.seen.len())
-            .filter(|&at| !is_certain && !self.seen[at].is_the_call)
+            .filter(|_| !is_certain)
             .map(|at| Step {
                 finding: graph.finding(self.seen[at].finding).id.clone(),
                 level: self.seen[at].level,
@@ -208,17 +204,12 @@ impl LeftOut {
                 carrier: self.carrier(inference, at, cause),
             })
             .collect();
-        let call_bits = (0..self.seen.len())
-            .filter(|&at| !is_certain && self.seen[at].is_the_call)
-            .map(|at| self.alone[at].log_odds[cause.0] - before)
-            .sum();
         steps.sort_by(|a, b| b.alone.abs().total_cmp(&a.alone.abs()));
         Trace {
             cause: entry.id.clone(),
             prior_bits: prior_odds - context.iter().map(|step| step.bits).sum::<f64>(),
             found_bits,
             context,
-            call_bits,
             steps,
             posterior_bits: inference.log_odds(cause),
         }

@@ -5,7 +5,6 @@ use serde::Serialize;
 use super::checks::Outlooks;
 use super::explanation::{Explanations, together};
 use super::policy::Policy;
-use super::seen::seen;
 use crate::diagnosis::graph::{CauseIx, CauseKind};
 use crate::diagnosis::id::{CauseId, ProcedureId};
 use crate::diagnosis::inference::{Factor, Inference};
@@ -119,11 +118,6 @@ pub(super) fn in_answer_order(inference: &Inference<'_>) -> Vec<CauseIx> {
     let graph = inference.graph();
     let mut probe = inference.probe();
     probe.silence_all();
-    for (at, seen) in seen(inference).iter().enumerate() {
-        if seen.is_the_call {
-            probe.restore(at);
-        }
-    }
     let before = probe.run(&[]).causes;
     let spoken_for = |cause: CauseIx| inference.cause(cause) > before[cause.0];
     let mut causes: Vec<CauseIx> = graph.cause_places().collect();

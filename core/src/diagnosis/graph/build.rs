@@ -204,7 +204,6 @@ fn finding(entry: &FindingEntry, places: &Places<'_>) -> Finding {
             EvidenceEntry::Symptom => EvidenceKind::Symptom,
             EvidenceEntry::Observation => EvidenceKind::Observation,
             EvidenceEntry::Evaluator(name) => EvidenceKind::Evaluator(name.clone()),
-            EvidenceEntry::Call => EvidenceKind::Call,
         },
         instrument: entry
             .instrument

@@ -170,8 +170,6 @@ pub enum EvidenceEntry {
     Observation,
     /// A named evaluator turns readings into a likelihood.
     Evaluator(String),
-    /// Known of every callback without being told or looked for: there was a call.
-    Call,
 }
 
 /// A finding.

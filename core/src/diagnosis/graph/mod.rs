@@ -189,8 +189,6 @@ pub enum EvidenceKind {
     Observation,
     /// The evaluator of this name turns readings into a likelihood.
     Evaluator(String),
-    /// Known of every callback without being told or looked for: there was a call.
-    Call,
 }
 
 /// A finding.

@@ -186,18 +186,14 @@ pub(super) fn findings_have_causes(parsed: &Parsed, report: &mut Report) {
     }
 }
 
-/// A symptom is told without being looked for, and a call is known of itself;
-/// everything else needs a check.
+/// A symptom is told without being looked for; everything else needs a check.
 pub(super) fn findings_have_checks(parsed: &Parsed, report: &mut Report) {
     let revealed: HashSet<&str> = parsed
         .files(|file| &file.checks)
         .flat_map(|check| check.reveals.iter().map(String::as_str))
         .collect();
     for (file, finding) in parsed.located(|file| &file.findings) {
-        let is_looked_for = !matches!(
-            finding.evidence,
-            EvidenceEntry::Symptom | EvidenceEntry::Call
-        );
+        let is_looked_for = !matches!(finding.evidence, EvidenceEntry::Symptom);
         if is_looked_for && !revealed.contains(finding.id.as_str()) {
             report.add(file, &finding.id, Fault::NoCheck);
         }
