@@ -61,8 +61,12 @@ fn main() -> Result<(), Box<dyn Error>> {
         .iter()
         .map(|mechanism| mechanism.id.as_str());
     let nodes: Vec<&str> = causes.chain(mechanisms).collect();
-    let exported =
-        json!({ "nodes": nodes, "causes": graph.causes().len(), "graph": text, "cases": cases });
+    let calls = graph.causes().iter().map(|cause| cause.calls);
+    let call = json!({
+        "leak": graph.call().ok_or("a graph that says how calls come about")?.leak,
+        "causes": calls.collect::<Vec<f64>>(),
+    });
+    let exported = json!({ "nodes": nodes, "call": call, "causes": graph.causes().len(), "graph": text, "cases": cases });
     fs::write(format!("{folder}/cases.json"), exported.to_string())?;
     Ok(())
 }
@@ -171,6 +175,12 @@ fn random_case(graph: &Graph, seed: u64) -> Result<(Case, Value), Box<dyn Error>
         .iter()
         .map(|(cause, found)| json!({ "cause": cause, "is_so": found.is_so }))
         .collect();
-    let described = json!({ "observations": described, "found": found, "asked": asked });
+    case.called = seed.is_multiple_of(2);
+    let described = json!({
+        "observations": described,
+        "found": found,
+        "asked": asked,
+        "called": case.called,
+    });
     Ok((case, described))
 }

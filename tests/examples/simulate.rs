@@ -2,7 +2,8 @@
 //! Markdown, for `core/docs/diagnosis-figures.md`.
 //!
 //!     cargo run --release -p returnline-tests --example simulate -- \
-//!         [--calls 1000] [--seed 1] [--follow 12] [--alike] [--brief] [--show FAULT] [--graph FOLDER]
+//!         [--calls 1000] [--seed 1] [--follow 12] [--alike] [--effort 0.5/0.5] \
+//!         [--brief] [--wrong] [--show FAULT] [--graph FOLDER]
 
 use returnline_tests::practice;
 use returnline_tests::simulator::call::Effort;
@@ -17,8 +18,10 @@ struct Wanted {
     seed: u64,
     follow: usize,
     alike: bool,
+    effort: Effort,
     brief: bool,
     practice: bool,
+    wrong: bool,
     show: Option<String>,
 }
 
@@ -28,8 +31,10 @@ fn wanted() -> Result<Wanted, Box<dyn Error>> {
         seed: 1,
         follow: 12,
         alike: false,
+        effort: Effort::HALF,
         brief: false,
         practice: false,
+        wrong: false,
         show: None,
     };
     let mut arguments = std::env::args().skip(1);
@@ -40,8 +45,18 @@ fn wanted() -> Result<Wanted, Box<dyn Error>> {
             "--seed" => wanted.seed = value()?.parse()?,
             "--follow" => wanted.follow = value()?.parse()?,
             "--alike" => wanted.alike = true,
+            "--effort" => {
+                let share = |text: &str| text.parse::<f64>();
+                let value = value()?;
+                let (readings, signs) = value.split_once('/').ok_or("--effort 0.5/1")?;
+                wanted.effort = Effort {
+                    readings: share(readings)?,
+                    signs: share(signs)?,
+                };
+            }
             "--graph" => use_graph_of(&value()?),
             "--practice" => wanted.practice = true,
+            "--wrong" => wanted.wrong = true,
             "--brief" => wanted.brief = true,
             "--show" => wanted.show = Some(value()?),
             other => return Err(format!("what is `{other}`?").into()),
@@ -71,7 +86,7 @@ fn row(name: &str, score: &Score) {
 fn main() -> Result<(), Box<dyn Error>> {
     let wanted = wanted()?;
     let setting = Setting {
-        effort: Effort::HALF,
+        effort: wanted.effort,
         lying: false,
         follow: 0,
         alike: wanted.alike,
@@ -88,6 +103,10 @@ fn main() -> Result<(), Box<dyn Error>> {
         show(fault, setting, &wanted);
         return Ok(());
     }
+    if wanted.wrong {
+        list_wrong(setting, &wanted);
+        return Ok(());
+    }
     println!(
         "| calls | number | first | first of the faults | among three | same correction first | Brier | calibration error | called healthy |"
     );
@@ -101,7 +120,13 @@ fn main() -> Result<(), Box<dyn Error>> {
         wanted.calls,
         wanted.seed,
     );
-    row("half of the readings", &Score::of(&half));
+    row(
+        &format!(
+            "{} of the readings, {} of the signs",
+            wanted.effort.readings, wanted.effort.signs
+        ),
+        &Score::of(&half),
+    );
     let lying = many(
         Setting {
             lying: true,
@@ -198,6 +223,34 @@ fn main() -> Result<(), Box<dyn Error>> {
         );
     }
     Ok(())
+}
+
+/// One line for each call that came out wrong.
+fn list_wrong(setting: Setting, wanted: &Wanted) {
+    for (at, outcome) in many(setting, true, wanted.calls, wanted.seed)
+        .iter()
+        .enumerate()
+    {
+        let place = outcome
+            .ranked
+            .iter()
+            .position(|(cause, _)| cause == outcome.fault);
+        if place == Some(0) {
+            continue;
+        }
+        let of = |at: usize| {
+            let (cause, p) = &outcome.ranked[at];
+            format!("{cause} {p:.2}")
+        };
+        let own = place.map_or_else(String::new, |place| format!("{place}: {}", of(place)));
+        println!(
+            "{} | {own} | {} | {} | no fault {:.2}",
+            wanted.seed + at as u64,
+            of(0),
+            of(1),
+            outcome.no_fault
+        );
+    }
 }
 
 /// Prints the calls of one fault that came out wrong.

@@ -214,19 +214,44 @@ def add_report(bn, name, finding, labels, reliability, instrument):
             bn.cpt(name)[given] = row
 
 
-def ask(bn, seen, nodes, findings, pairs, hard=None):
+def infer(bn, evidence, nodes, findings, pairs):
+    """P(evidence), and by name P(states | evidence)."""
     engine = gum.LazyPropagation(bn)
-    engine.setEvidence({name: 1 for name in seen} | (hard or {}))
+    engine.setEvidence(evidence)
     for one, other in pairs:
         engine.addJointTarget({one, other})
     for name in nodes + findings:
         engine.addTarget(name)
     engine.makeInference()
+    known = {name: engine.posterior(name) for name in nodes + findings}
+    known |= {pair: engine.jointPosterior(set(pair)) for pair in pairs}
+    return engine.evidenceProbability(), known
+
+
+def ask(bn, seen, nodes, findings, pairs, hard=None, call=None):
+    """`call`, if somebody called: the leak, and how often each cause alone makes
+    somebody call. P(call | causes) = 1 - (1 - leak) * product of (1 - calls) over
+    the true causes, so the joint with the call is the joint without it, less
+    1 - leak times the joint in which each cause carries soft evidence."""
+    evidence = {name: 1 for name in seen} | (hard or {})
+    whole, known = infer(bn, evidence, nodes, findings, pairs)
+    if call:
+        leak, calls = call
+        soft = {cause: [1.0, 1.0 - p] for cause, p in calls.items() if p > 0}
+        # A cause that is certain takes no second evidence: it is a common factor.
+        factor = product(1.0 - calls[c] for c, so in (hard or {}).items() if so)
+        soft = {cause: weights for cause, weights in soft.items() if cause not in evidence}
+        silent, without = infer(bn, evidence | soft, nodes, findings, pairs)
+        taken = (1 - leak) * factor * silent / whole
+        known = {
+            name: (given - without[name] * taken) * (1 / (1 - taken))
+            for name, given in known.items()
+        }
     return {
-        "nodes": {name: float(engine.posterior(name)[1]) for name in nodes},
-        "findings": {name: [float(p) for p in engine.posterior(name).tolist()] for name in findings},
+        "nodes": {name: float(known[name][1]) for name in nodes},
+        "findings": {name: [float(p) for p in known[name].tolist()] for name in findings},
         "information": [
-            [one, other, float(mutual_information(engine.jointPosterior({one, other}), one, other))]
+            [one, other, float(mutual_information(known[one, other], one, other))]
             for one, other in pairs
         ],
     }
@@ -322,8 +347,12 @@ def exported_table(folder):
             known = {name(found["cause"]) for found in case["found"]}
             pairs = [("report", cause) for cause in causes if cause not in known]
         hard = {name(found["cause"]): int(found["is_so"]) for found in case["found"]}
-        answer = ask(bn, seen, [name(node) for node in exported["nodes"]], [], pairs, hard)
+        call = None
+        if case["called"]:
+            call = exported["call"]["leak"], dict(zip(causes, exported["call"]["causes"]))
+        answer = ask(bn, seen, [name(node) for node in exported["nodes"]], [], pairs, hard, call)
         rows.append({
+            "called": case["called"],
             "observations": case["observations"],
             "found": case["found"],
             "asked": asked and asked["finding"],

@@ -89,6 +89,10 @@ impl InventedFinding {
 pub struct Invented {
     /// Prior of each cause.
     pub priors: Vec<f64>,
+    /// Probability that each cause, alone, makes somebody call; some never do.
+    pub calls: Vec<f64>,
+    /// Probability that somebody calls for nothing.
+    pub call_leak: f64,
     /// How many of the causes, at the end, are instruments.
     pub instruments: usize,
     /// Leak and parents of each mechanism; parents are causes and earlier mechanisms.
@@ -214,7 +218,15 @@ impl Invented {
                 finding
             })
             .collect();
+        // Drawn last, so that the rest of a graph does not hang on it.
+        let call_leak = dice.between(0.02, 0.3);
+        let mut calls = || match dice.chance(0.2) {
+            true => 0.0,
+            false => dice.between(0.05, 0.99),
+        };
         Self {
+            calls: (0..all_causes).map(|_| calls()).collect(),
+            call_leak,
             priors,
             instruments,
             mechanisms: into,
@@ -234,7 +246,11 @@ impl Invented {
     /// The graph as a file of the rule graph.
     #[must_use]
     pub fn to_toml(&self) -> String {
-        let mut text = String::from("[[family]]\nid = \"invented\"\n");
+        let mut text = format!(
+            "[[call]]\nleak = {:?}\nloop = 0.5\nunit = 0.5\nnormal = 0.5\ninstrument = 0.5\n\
+             source = \"judgement\"\n[[family]]\nid = \"invented\"\n",
+            self.call_leak
+        );
         let faults = self.priors.len() - self.instruments;
         for (at, prior) in self.priors.iter().enumerate() {
             let kind = match at {
@@ -246,7 +262,8 @@ impl Invented {
             let _ = write!(
                 text,
                 "[[cause]]\nid = \"c{at}\"\nfamily = \"invented\"\nkind = \"{kind}\"\n\
-                 status = \"draft\"\nprior = {prior:?}\nsource = \"judgement\"\n"
+                 status = \"draft\"\nprior = {prior:?}\ncalls = {:?}\nsource = \"judgement\"\n",
+                self.calls[at]
             );
         }
         let link = |text: &mut String, to: &str, arrow: &Arrow, graded: bool| {

@@ -117,7 +117,10 @@ pub fn case(
     facts: &BTreeMap<String, bool>,
     observed: &BTreeMap<String, String>,
 ) -> Case {
-    let mut case = Case::default();
+    let mut case = Case {
+        called: true,
+        ..Case::default()
+    };
     for (fact, &is) in facts {
         case.facts.insert(FactId::new(fact), is);
     }

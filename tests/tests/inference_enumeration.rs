@@ -47,7 +47,7 @@ struct Summed {
     findings: Vec<Vec<f64>>,
 }
 
-fn enumerate(graph: &Invented, seen: &[Seen]) -> Summed {
+fn enumerate(graph: &Invented, seen: &[Seen], called: bool) -> Summed {
     let causes = graph.priors.len();
     let nodes = causes + graph.mechanisms.len();
     let mut summed = Summed {
@@ -73,6 +73,16 @@ fn enumerate(graph: &Invented, seen: &[Seen]) -> Summed {
                 .product::<f64>()
                 * (1.0 - leak);
             joint *= if on[causes + at] { 1.0 - off } else { off };
+        }
+        if called {
+            let silent: f64 = graph
+                .calls
+                .iter()
+                .zip(&on)
+                .filter(|(_, on)| **on)
+                .map(|(calls, _)| 1.0 - calls)
+                .product();
+            joint *= 1.0 - (1.0 - graph.call_leak) * silent;
         }
         let levels: Vec<Vec<f64>> = graph
             .findings
@@ -127,6 +137,12 @@ fn enumerate(graph: &Invented, seen: &[Seen]) -> Summed {
 }
 
 fn compare(seed: u64, size: Size, hard: bool, extreme: bool) {
+    for called in [false, true] {
+        compare_one(seed, size, hard, extreme, called);
+    }
+}
+
+fn compare_one(seed: u64, size: Size, hard: bool, extreme: bool, called: bool) {
     let invented = Invented::new(seed, size);
     let text = invented.to_toml();
     let graph = Graph::load(&[SourceText {
@@ -164,9 +180,10 @@ fn compare(seed: u64, size: Size, hard: bool, extreme: bool) {
                 Observation::new(id, likelihood.expect("valid"))
             })
             .collect(),
+        called,
         ..Case::default()
     };
-    let expected = enumerate(&invented, &seen);
+    let expected = enumerate(&invented, &seen, called);
     let inference = Inference::new(&graph, &case).expect("possible");
     let close = |what: &str, got: f64, want: f64| {
         assert!(

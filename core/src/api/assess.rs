@@ -244,8 +244,14 @@ impl Call {
                 .text("bits", bits(step.bits));
             self.catalog().fill("context-line", &args)
         });
+        let call = trace.call_bits.filter(|bits| bits.abs() >= NEGLIGIBLE_BITS);
+        let call = call.map(|by| {
+            let args = Args::new().text("bits", bits(by));
+            self.catalog().fill("call-line", &args)
+        });
         found
             .into_iter()
+            .chain(call)
             .chain(self.learned_line(&trace.cause))
             .chain(moving)
             .collect()

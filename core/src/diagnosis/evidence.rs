@@ -224,6 +224,9 @@ pub struct Case {
     /// prior: a cause found beyond doubt has the probability 1 or 0. Finding a
     /// cause outweighs a fact that would rule it out: then the record is wrong.
     pub found: BTreeMap<CauseId, Found>,
+    /// Somebody called about this system. By itself that says that something
+    /// is probably wrong, and not what.
+    pub called: bool,
 }
 
 #[cfg(test)]

@@ -131,6 +131,7 @@ pub fn gather(file: &VisitFile, model: &LoopModel, graph: &Graph, today: NaiveDa
             facts,
             priors: BTreeMap::new(),
             found,
+            called: true,
         },
         explained,
         unused,

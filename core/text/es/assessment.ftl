@@ -27,6 +27,7 @@ path-rival = Apunta a otra causa: { $rival }.
 path-rivals = También lo explican otras causas.
 found-itself = Se encontró en esta visita.
 ruled-out-itself = Se buscó en esta visita y no está.
+call-line = Alguien llamó: probablemente algo va mal ({ $bits }).
 learned-line = De { $callbacks } de sus propias visitas: confirmada en { $confirmed }, por eso parte de { $after } en lugar de { $before }.
 learned-from = Aprendido de { $own } de sus propias visitas y de { $elsewhere } contadas en otro lugar; las probabilidades de partida valen { $weight } visitas.
 context-line = { $fact }: { $holds } ({ $bits }). { $why }

@@ -39,8 +39,9 @@ pub struct RankedCause {
 pub struct Diagnosis {
     /// The answer.
     pub verdict: Verdict,
-    /// All causes, the most probable first; ordinary behaviours and instruments
-    /// that nothing speaks for stand behind all faults.
+    /// All causes, the most probable first; ordinary behaviours where some fault
+    /// is more probable than none, and instruments that nothing speaks for, stand
+    /// behind all faults.
     pub causes: Vec<RankedCause>,
     /// P(at work | everything) of each mechanism, in the order of the graph.
     pub mechanisms: Vec<(MechanismId, f64)>,
@@ -80,8 +81,8 @@ pub fn diagnose(
     traced: usize,
 ) -> Result<Diagnosis, CaseError> {
     let inference = Inference::new(graph, case)?;
-    let ranked = verdict::in_answer_order(&inference);
     let health = Health::of(&inference);
+    let ranked = verdict::in_answer_order(&inference, &health);
     let explanations = Explanations::of(&inference);
     let mut watch = outlook::Watch::new(&inference);
     let outlooks = checks::Outlooks::of(&inference, &mut watch, &case.facts, means);
@@ -121,7 +122,7 @@ pub fn diagnose(
             .collect(),
         unexplained: explanation::unexplained(&inference, &leading, policy),
         contradictions: left_out.contradictions(&inference, policy),
-        conflict_bits: left_out.conflict_bits(&inference),
+        conflict_bits: left_out.conflict_bits(),
         doubted: trace::doubted(&inference, policy),
         next: outlooks.next_step(&inference, policy),
         checks: outlooks.checks,

@@ -74,6 +74,9 @@ pub struct Trace {
     /// the odds, if somebody did; infinite if it was beyond doubt, and then no
     /// finding can say more.
     pub found_bits: Option<f64>,
+    /// Binary logarithm of the factor on the odds of the call itself, with
+    /// nothing seen yet, if somebody called.
+    pub call_bits: Option<f64>,
     /// What the facts say.
     pub context: Vec<ContextStep>,
     /// What the findings say, those that say most by themselves first.
@@ -99,6 +102,8 @@ pub(super) struct LeftOut {
     runs: Vec<Run>,
     /// The case with each observation and nothing else.
     alone: Vec<Run>,
+    /// The case with no observation at all.
+    base: Run,
 }
 
 impl LeftOut {
@@ -114,6 +119,7 @@ impl LeftOut {
             })
             .collect();
         probe.silence_all();
+        let base = probe.run(&[]);
         let alone = (0..seen.len())
             .map(|at| {
                 probe.restore(at);
@@ -122,20 +128,26 @@ impl LeftOut {
                 run
             })
             .collect();
-        Self { seen, runs, alone }
+        Self {
+            seen,
+            runs,
+            alone,
+            base,
+        }
     }
 
     /// Sum over the observations of `log2 P(seen)`, less `log2` of their joint
     /// probability: above 0 they agree less than chance would have them.
-    pub(super) fn conflict_bits(&self, inference: &Inference<'_>) -> f64 {
-        let log_evidence = inference.log_evidence();
-        // The weight of a run is relative to the evidence of the whole case.
-        let alone: f64 = self
-            .alone
-            .iter()
-            .map(|run| run.log_weight + log_evidence)
-            .sum();
-        (alone - log_evidence) / std::f64::consts::LN_2
+    pub(super) fn conflict_bits(&self) -> f64 {
+        // The weight of a run is relative to that of the whole case.
+        let together = -self.base.log_weight;
+        let alone: f64 = (0..self.alone.len()).map(|at| self.log_alone(at)).sum();
+        (alone - together) / std::f64::consts::LN_2
+    }
+
+    /// Natural logarithm of the probability of an observation before any other.
+    fn log_alone(&self, at: usize) -> f64 {
+        self.alone[at].log_weight - self.base.log_weight
     }
 
     pub(super) fn contradictions(
@@ -148,12 +160,11 @@ impl LeftOut {
             .seen
             .iter()
             .zip(&self.runs)
-            .zip(&self.alone)
-            .map(|((seen, run), alone)| Contradiction {
+            .enumerate()
+            .map(|(at, (seen, run))| Contradiction {
                 finding: graph.finding(seen.finding).id.clone(),
                 level: seen.level,
-                bits: (alone.log_weight + inference.log_evidence() + run.log_weight)
-                    / std::f64::consts::LN_2,
+                bits: (self.log_alone(at) + run.log_weight) / std::f64::consts::LN_2,
             })
             .filter(|found| found.bits >= policy.contradictory_bits)
             .collect();
@@ -191,8 +202,9 @@ impl LeftOut {
         let prior_odds = (prior / (1.0 - prior)).log2();
         let found_bits = inference.found_bits(cause);
         let is_certain = found_bits.is_some_and(f64::is_infinite);
-        // What each says by itself is counted from where the cause itself was found.
-        let before = prior_odds + found_bits.filter(|bits| bits.is_finite()).unwrap_or(0.0);
+        // What each says by itself is counted from what is so before anything is seen.
+        let before = self.base.log_odds[cause.0];
+        let without_call = prior_odds + found_bits.filter(|bits| bits.is_finite()).unwrap_or(0.0);
         let mut steps: Vec<Step> = (0..self.seen.len())
             .filter(|_| !is_certain)
             .map(|at| Step {
@@ -209,6 +221,7 @@ impl LeftOut {
             cause: entry.id.clone(),
             prior_bits: prior_odds - context.iter().map(|step| step.bits).sum::<f64>(),
             found_bits,
+            call_bits: (inference.is_called() && !is_certain).then_some(before - without_call),
             context,
             steps,
             posterior_bits: inference.log_odds(cause),

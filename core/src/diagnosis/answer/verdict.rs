@@ -110,22 +110,28 @@ pub(super) fn ranked(inference: &Inference<'_>, kinds: &[CauseKind]) -> Vec<Caus
     causes
 }
 
-/// The causes in the order of the answer: by probability, but ordinary
-/// behaviours and instruments that no sign speaks for stand behind the faults.
-/// Plastic pipe always relaxes a little and some gauge is always off; without a
-/// sign of it that is no answer to a call.
-pub(super) fn in_answer_order(inference: &Inference<'_>) -> Vec<CauseIx> {
+/// The causes in the order of the answer: by probability, but what does not
+/// answer the call stands behind the faults. Plastic pipe always relaxes a
+/// little and most gauges sink in summer: that is an answer only where no fault
+/// is more probable than some. And some gauge is always off: an instrument is an
+/// answer only where a sign speaks for it. What somebody found stands by its
+/// probability.
+pub(super) fn in_answer_order(inference: &Inference<'_>, health: &Health) -> Vec<CauseIx> {
     let graph = inference.graph();
     let mut probe = inference.probe();
     probe.silence_all();
     let before = probe.run(&[]).causes;
-    let spoken_for = |cause: CauseIx| inference.cause(cause) > before[cause.0];
+    let is_answer = |cause: CauseIx| {
+        inference.found_bits(cause).is_some()
+            || match graph.cause(cause).kind {
+                CauseKind::Loop | CauseKind::Unit => true,
+                CauseKind::Normal => health.no_fault >= 0.5,
+                CauseKind::Instrument => inference.cause(cause) > before[cause.0],
+            }
+    };
     let mut causes: Vec<CauseIx> = graph.cause_places().collect();
     causes.sort_by(|&a, &b| inference.cause(b).total_cmp(&inference.cause(a)));
-    causes.sort_by_key(|&cause| {
-        let is_fault = matches!(graph.cause(cause).kind, CauseKind::Loop | CauseKind::Unit);
-        !is_fault && !spoken_for(cause)
-    });
+    causes.sort_by_key(|&cause| !is_answer(cause));
     causes
 }
 

@@ -5,11 +5,14 @@
 //! findings keep their levels. Each reading becomes a child `seen_<finding>_<n>`
 //! of its finding and its instrument, whose state `yes` has the reading's
 //! likelihood; what was found about a cause itself becomes `seen_<cause>_itself`.
+//! That somebody called is a noisy-OR over all causes, built link by link: one
+//! variable `call_by_<cause>` after the other, "called because of this cause or
+//! one before it", and the last of them, `seen_call`, is the call.
 //! Setting every `seen_...` variable to `yes` is the case's evidence.
 //! Hyphens of ids become underscores.
 
 use crate::diagnosis::evidence::Case;
-use crate::diagnosis::graph::{Graph, Link, Parent, Push, Scale};
+use crate::diagnosis::graph::{CallModel, Cause, Graph, Link, Parent, Push, Scale};
 use crate::diagnosis::inference::cpt::levels;
 use crate::diagnosis::inference::{CaseError, CaseParts, Observed};
 
@@ -54,6 +57,7 @@ impl Variable {
 pub(super) fn variables(graph: &Graph, case: &Case) -> Result<Vec<Variable>, CaseError> {
     let CaseParts {
         priors,
+        calls,
         observed,
         found,
     } = CaseParts::of(graph, case)?;
@@ -101,7 +105,54 @@ pub(super) fn variables(graph: &Graph, case: &Case) -> Result<Vec<Variable>, Cas
             rows: likelihood.map(|weight| vec![1.0 - weight, weight]).to_vec(),
         });
     }
+    if let Some((call, calls)) = graph.call().zip(calls) {
+        called(&mut all, graph, call, &calls);
+    }
     Ok(all)
+}
+
+/// The links of the chain from the causes to the call.
+fn called(all: &mut Vec<Variable>, graph: &Graph, call: &CallModel, calls: &[f64]) {
+    let mut before: Option<Given> = None;
+    let all_causes = graph.causes().iter().zip(calls);
+    let callers: Vec<(&Cause, f64)> = all_causes
+        .filter(|(_, calls)| **calls > 0.0)
+        .map(|(cause, &calls)| (cause, calls))
+        .collect();
+    for (at, &(cause, calls)) in callers.iter().enumerate() {
+        let own = name(cause.id.as_str());
+        let caller = Given {
+            name: own.clone(),
+            states: NO_YES,
+        };
+        let row = |no: f64| vec![no, 1.0 - no];
+        let silent = 1.0 - calls;
+        let (parents, rows) = match before {
+            None => {
+                let none = 1.0 - call.leak;
+                (vec![caller], vec![row(none), row(none * silent)])
+            }
+            Some(before) => (
+                vec![before, caller],
+                vec![row(1.0), row(silent), row(0.0), row(0.0)],
+            ),
+        };
+        let name = if at + 1 == callers.len() {
+            "seen_call".to_owned()
+        } else {
+            format!("call_by_{own}")
+        };
+        before = Some(Given {
+            name: name.clone(),
+            states: NO_YES,
+        });
+        all.push(Variable {
+            name,
+            states: NO_YES,
+            parents,
+            rows,
+        });
+    }
 }
 
 fn name(id: &str) -> String {

@@ -6,12 +6,12 @@
 use std::collections::HashMap;
 
 use super::file::{
-    CauseEntry, CheckEntry, EvidenceEntry, FindingEntry, LevelsEntry, LinkEntry, MechanismEntry,
-    NormalEntry, ProcedureEntry,
+    CallEntry, CauseEntry, CheckEntry, EvidenceEntry, FindingEntry, LevelsEntry, LinkEntry,
+    MechanismEntry, NormalEntry, ProcedureEntry,
 };
 use super::{
-    Cause, CauseIx, Caution, Check, ContextShift, EvidenceKind, Finding, FindingIx, Graph, Link,
-    Mechanism, MechanismIx, Parent, Procedure, Push, Scale, Source, SourceMark, Step,
+    CallModel, Cause, CauseIx, Caution, Check, ContextShift, EvidenceKind, Finding, FindingIx,
+    Graph, Link, Mechanism, MechanismIx, Parent, Procedure, Push, Scale, Source, SourceMark, Step,
 };
 use crate::diagnosis::id::{
     CauseId, CautionId, CheckId, FactId, FamilyId, FindingId, HazardId, MechanismId, ProcedureId,
@@ -22,8 +22,16 @@ use crate::diagnosis::validate::Parsed;
 /// Resolves files that have passed [`crate::diagnosis::validate::structure`].
 pub(in crate::diagnosis) fn resolve(parsed: &Parsed) -> Graph {
     let places = Places::of(parsed);
+    let call = parsed.files(|file| &file.calls).next();
     let mut graph = Graph {
-        causes: parsed.files(|file| &file.causes).map(cause).collect(),
+        call: call.map(|entry| CallModel {
+            leak: entry.leak,
+            source: SourceMark::parse(&entry.source),
+        }),
+        causes: parsed
+            .files(|file| &file.causes)
+            .map(|entry| cause(entry, call, &places))
+            .collect(),
         mechanisms: parsed
             .files(|file| &file.mechanisms)
             .map(mechanism)
@@ -125,6 +133,13 @@ impl<'a> Places<'a> {
         }
     }
 
+    fn findings(&self, ids: &[String]) -> Vec<FindingIx> {
+        ids.iter()
+            .filter_map(|id| self.findings.get(id.as_str()))
+            .copied()
+            .collect()
+    }
+
     fn parent(&self, id: &str) -> Option<Parent> {
         match self.causes.get(id) {
             Some(&place) => Some(Parent::Cause(place)),
@@ -140,7 +155,7 @@ fn ids<T>(texts: &[String], new: impl Fn(&str) -> T) -> Vec<T> {
     texts.iter().map(|text| new(text)).collect()
 }
 
-fn cause(entry: &CauseEntry) -> Cause {
+fn cause(entry: &CauseEntry, call: Option<&CallEntry>, places: &Places<'_>) -> Cause {
     Cause {
         id: CauseId::new(&entry.id),
         family: FamilyId::new(&entry.family),
@@ -148,6 +163,10 @@ fn cause(entry: &CauseEntry) -> Cause {
         status: entry.status,
         prior: entry.prior,
         source: SourceMark::parse(&entry.source),
+        calls: call.map_or(0.0, |call| {
+            entry.calls.unwrap_or_else(|| call.of(entry.kind))
+        }),
+        calls_with: places.findings(&entry.calls_with),
         procedure: entry.procedure.as_deref().map(ProcedureId::new),
         context: entry
             .context
@@ -224,12 +243,7 @@ fn check(entry: &CheckEntry, places: &Places<'_>) -> Check {
         licence: entry.licence,
         hazards: ids(&entry.hazards, HazardId::new),
         cautions: ids(&entry.cautions, CautionId::new),
-        reveals: entry
-            .reveals
-            .iter()
-            .filter_map(|id| places.findings.get(id.as_str()))
-            .copied()
-            .collect(),
+        reveals: places.findings(&entry.reveals),
         only_if: ids(&entry.only_if, FactId::new),
         not_if: ids(&entry.not_if, FactId::new),
         source: SourceMark::parse(&entry.source),

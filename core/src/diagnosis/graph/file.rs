@@ -8,6 +8,9 @@ use serde::Deserialize;
 #[derive(Debug, Clone, Default, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct GraphFile {
+    /// How a call comes about; in one file only.
+    #[serde(default, rename = "call")]
+    pub calls: Vec<CallEntry>,
     /// Causes.
     #[serde(default, rename = "cause")]
     pub causes: Vec<CauseEntry>,
@@ -54,6 +57,39 @@ pub struct NamedEntry {
     pub id: String,
 }
 
+/// How a call comes about.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct CallEntry {
+    /// Probability that somebody calls though nothing of the graph is so.
+    pub leak: f64,
+    /// Probability that a cause of each kind, alone, makes somebody call, where
+    /// the cause does not say otherwise.
+    #[serde(rename = "loop")]
+    pub by_loop: f64,
+    /// See `by_loop`.
+    pub unit: f64,
+    /// See `by_loop`.
+    pub normal: f64,
+    /// See `by_loop`.
+    pub instrument: f64,
+    /// Source mark of all of them.
+    pub source: String,
+}
+
+impl CallEntry {
+    /// The probability that a cause of this kind, alone, makes somebody call.
+    #[must_use]
+    pub fn of(&self, kind: CauseKind) -> f64 {
+        match kind {
+            CauseKind::Loop => self.by_loop,
+            CauseKind::Unit => self.unit,
+            CauseKind::Normal => self.normal,
+            CauseKind::Instrument => self.instrument,
+        }
+    }
+}
+
 /// What kind of thing a cause is, which decides what is said about it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Deserialize, serde::Serialize)]
 #[serde(rename_all = "kebab-case")]
@@ -92,8 +128,13 @@ pub struct CauseEntry {
     pub status: Status,
     /// Share of callbacks in which this is so, before anything else is known.
     pub prior: f64,
-    /// Source mark of the prior.
+    /// Source mark of the prior and of `calls`.
     pub source: String,
+    /// Probability that it alone makes somebody call; that of its kind if left out.
+    pub calls: Option<f64>,
+    /// The only complaints it makes somebody call with; any if empty.
+    #[serde(default)]
+    pub calls_with: Vec<String>,
     /// Procedure that corrects it.
     pub procedure: Option<String>,
     /// Facts that raise or lower the odds.

@@ -79,8 +79,13 @@ pub struct Cause {
     pub status: Status,
     /// Probability before anything is known, in (0, 1).
     pub prior: f64,
-    /// Where the prior comes from.
+    /// Where the prior and `calls` come from.
     pub source: SourceMark,
+    /// Probability that it alone makes somebody call, in [0, 1); 0 in a graph
+    /// that does not say how calls come about.
+    pub calls: f64,
+    /// The only complaints it makes somebody call with; any if empty.
+    pub calls_with: Vec<FindingIx>,
     /// Procedure that corrects it.
     pub procedure: Option<ProcedureId>,
     /// Facts that shift its odds.
@@ -89,6 +94,16 @@ pub struct Cause {
     pub only_if: Vec<FactId>,
     /// Facts with which it is impossible.
     pub not_if: Vec<FactId>,
+}
+
+/// How a call comes about: a noisy-OR over all causes, each with its own
+/// [`Cause::calls`].
+#[derive(Debug, Clone, PartialEq)]
+pub struct CallModel {
+    /// Probability that somebody calls though nothing of the graph is so, in (0, 1).
+    pub leak: f64,
+    /// Where leak and the usual strengths come from.
+    pub source: SourceMark,
 }
 
 /// How one fact shifts the odds of a cause.
@@ -279,6 +294,7 @@ pub struct Source {
 /// hand has passed every structural check of [`validate`].
 #[derive(Debug, Clone, Default)]
 pub struct Graph {
+    pub(super) call: Option<CallModel>,
     pub(super) causes: Vec<Cause>,
     pub(super) mechanisms: Vec<Mechanism>,
     pub(super) findings: Vec<Finding>,
@@ -307,6 +323,13 @@ impl Graph {
         } else {
             Err(problems)
         }
+    }
+
+    /// How a call comes about; `None` in a graph that does not say, where a
+    /// call is no evidence.
+    #[must_use]
+    pub fn call(&self) -> Option<&CallModel> {
+        self.call.as_ref()
     }
 
     /// The place of a cause.

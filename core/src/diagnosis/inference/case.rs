@@ -2,7 +2,7 @@
 
 use super::network::{Observed, Reading};
 use crate::diagnosis::evidence::{Case, ReadWith};
-use crate::diagnosis::graph::{CauseIx, CauseKind, Graph};
+use crate::diagnosis::graph::{CauseIx, CauseKind, EvidenceKind, FindingIx, Graph, Scale};
 use crate::diagnosis::id::{CauseId, FactId, FindingId};
 
 /// Why a case cannot be worked out.
@@ -102,6 +102,38 @@ pub(super) fn priors(graph: &Graph, case: &Case) -> Result<Vec<f64>, CaseError> 
             odds / (1.0 + odds)
         })
         .collect())
+}
+
+/// The probability that each cause, alone, makes somebody call, if somebody did
+/// and the graph says how. A cause that makes people call with some complaints
+/// only is no reason for a call with others: nobody calls about a noise because
+/// the gauge sinks in summer.
+pub(super) fn calls(graph: &Graph, case: &Case, observed: &[Observed]) -> Option<Vec<f64>> {
+    if !case.called {
+        return None;
+    }
+    graph.call()?;
+    let complaints: Vec<FindingIx> = observed
+        .iter()
+        .filter(|seen| {
+            let finding = graph.finding(seen.finding);
+            finding.evidence == EvidenceKind::Symptom && is_off(finding.scale, seen)
+        })
+        .map(|seen| seen.finding)
+        .collect();
+    let fits = |with: &[FindingIx]| {
+        with.is_empty() || complaints.is_empty() || with.iter().any(|one| complaints.contains(one))
+    };
+    let causes = graph.causes().iter();
+    let calls = causes.map(|cause| if fits(&cause.calls_with) { cause.calls } else { 0.0 });
+    Some(calls.collect())
+}
+
+/// Whether what was seen speaks more for another level than for the normal one.
+fn is_off(scale: Scale, seen: &Observed) -> bool {
+    let weights = seen.sound_weights();
+    let normal = scale.index(scale.normal()).unwrap_or(0);
+    weights[..scale.count()].iter().any(|&weight| weight > weights[normal])
 }
 
 /// What was found about causes themselves, as the likelihood of not so and so.

@@ -13,6 +13,7 @@ mod joining;
 mod network;
 mod order;
 mod probe;
+mod sides;
 mod tree;
 
 pub use case::CaseError;
@@ -22,12 +23,15 @@ pub(super) use probe::{Factor, Probe, Run};
 use super::evidence::Case;
 use super::graph::{CauseIx, FindingIx, Graph, MechanismIx, Parent};
 use network::Network;
-use tree::{MAX_STATES, Table, Tree, Weights, Workspace};
+use sides::{Side, Sum};
+use tree::{Table, Tree, Weights, Workspace};
 
 /// A case as numbers.
 pub(super) struct CaseParts {
     /// The prior of each cause, after learning and facts.
     pub(super) priors: Vec<f64>,
+    /// If somebody called: the probability that each cause, alone, makes somebody call.
+    pub(super) calls: Option<Vec<f64>>,
     /// What was observed, by finding.
     pub(super) observed: Vec<Observed>,
     /// What was found about causes themselves: the likelihood of not so and so.
@@ -36,9 +40,11 @@ pub(super) struct CaseParts {
 
 impl CaseParts {
     pub(super) fn of(graph: &Graph, case: &Case) -> Result<Self, CaseError> {
+        let observed = case::observed(graph, case)?;
         Ok(Self {
             priors: case::priors(graph, case)?,
-            observed: case::observed(graph, case)?,
+            calls: case::calls(graph, case, &observed),
+            observed,
             found: case::found(graph, case)?,
         })
     }
@@ -52,7 +58,7 @@ pub struct Inference<'g> {
     tree: Tree,
     observed: Vec<Observed>,
     evidence: Vec<Table>,
-    unary: Vec<Weights>,
+    sides: Vec<Side>,
     beliefs: Vec<Weights>,
     log_evidence: f64,
     finding_levels: Vec<Option<[f64; 3]>>,
@@ -68,6 +74,7 @@ impl<'g> Inference<'g> {
     pub fn new(graph: &'g Graph, case: &Case) -> Result<Self, CaseError> {
         let CaseParts {
             priors,
+            calls,
             observed,
             found,
         } = CaseParts::of(graph, case)?;
@@ -78,7 +85,7 @@ impl<'g> Inference<'g> {
             evidence_by_level,
             ..
         } = Network::new(graph, &observed);
-        let mut unary: Vec<Weights> = vec![[1.0; MAX_STATES]; cards.len()];
+        let mut unary = sides::even(cards.len());
         for (weights, &prior) in unary.iter_mut().zip(&priors) {
             *weights = [1.0 - prior, prior, 0.0, 0.0];
         }
@@ -87,22 +94,32 @@ impl<'g> Inference<'g> {
             unary[cause.0][1] *= so;
         }
         let tree = Tree::compile(cards, &fixed, &evidence);
-        let mut room = Workspace::default();
-        tree.prepare(&mut room);
-        for (slot, table) in evidence.iter().enumerate() {
-            tree.set_evidence(&mut room, slot, &table.values);
+        let sides = sides::sides(graph, unary, calls.as_deref());
+        let mut rooms: Vec<Workspace> = sides.iter().map(|_| Workspace::default()).collect();
+        let mut logs = Vec::with_capacity(sides.len());
+        for (room, side) in rooms.iter_mut().zip(&sides) {
+            tree.prepare(room);
+            for (slot, table) in evidence.iter().enumerate() {
+                tree.set_evidence(room, slot, &table.values);
+            }
+            let log = tree.inward(room, &side.unary);
+            if log.is_some() {
+                tree.outward(room, true);
+            }
+            logs.push(log);
         }
-        let log_evidence = tree
-            .inward(&mut room, &unary)
-            .ok_or(CaseError::Impossible)?;
-        tree.outward(&mut room, true);
+        let sum = Sum::of(&sides, &logs).ok_or(CaseError::Impossible)?;
 
         let nodes = graph.causes().len() + graph.mechanisms().len();
-        let beliefs = room.beliefs[..nodes].to_vec();
+        let beliefs = (0..nodes)
+            .map(|at| sum.join(rooms.iter().map(|room| room.beliefs[at])))
+            .collect();
         let mut finding_levels = vec![None; graph.findings().len()];
         for (slot, (observation, by_level)) in observed.iter().zip(&evidence_by_level).enumerate() {
-            let adjoint = tree.evidence_adjoint(&room, slot);
-            finding_levels[observation.finding.0] = Some(posterior_levels(adjoint, by_level));
+            let levels = rooms
+                .iter()
+                .map(|room| posterior_levels(tree.evidence_adjoint(room, slot), by_level));
+            finding_levels[observation.finding.0] = Some(sum.join(levels));
         }
         Ok(Self {
             graph,
@@ -111,9 +128,9 @@ impl<'g> Inference<'g> {
             tree,
             observed,
             evidence,
-            unary,
+            sides,
             beliefs,
-            log_evidence,
+            log_evidence: sum.log,
             finding_levels,
         })
     }
@@ -182,11 +199,16 @@ impl<'g> Inference<'g> {
             .collect()
     }
 
-    /// Natural logarithm of the probability of the observations, each
-    /// likelihood taken with its largest weight 1.
+    /// Natural logarithm of the probability of the observations (and of the
+    /// call, if somebody called), each likelihood taken with its largest weight 1.
     #[must_use]
     pub fn log_evidence(&self) -> f64 {
         self.log_evidence
+    }
+
+    /// Whether a call is part of the evidence.
+    pub(super) fn is_called(&self) -> bool {
+        self.sides.len() > 1
     }
 
     /// What was observed, one entry for each finding.
@@ -222,5 +244,5 @@ fn posterior_levels(adjoint: &[f64], by_level: &[Vec<f64>]) -> [f64; 3] {
         *level = adjoint.iter().zip(part).map(|(a, p)| a * p).sum();
     }
     let total: f64 = levels.iter().sum();
-    levels.map(|level| level / total)
+    levels.map(|level| if total > 0.0 { level / total } else { 0.0 })
 }

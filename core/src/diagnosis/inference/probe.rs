@@ -4,6 +4,7 @@
 //! or some evidence silenced, so it is as exact as the answer itself.
 
 use super::cpt::{Terms, Unpushed};
+use super::sides::{Side, Sum};
 use super::tree::{Weights, Workspace};
 use super::{Inference, Table};
 use crate::diagnosis::graph::{FindingIx, Link};
@@ -27,40 +28,43 @@ pub(in crate::diagnosis) struct Run {
 /// Room for questions.
 pub(in crate::diagnosis) struct Probe<'a> {
     inference: &'a Inference<'a>,
-    room: Workspace,
-    unary: Vec<Weights>,
+    /// Room for each side of the sum, and its weights.
+    rooms: Vec<(Workspace, Vec<Weights>)>,
     /// Nothing was ever left out: sums without factors are those of the case.
     is_whole: bool,
 }
 
 impl<'a> Probe<'a> {
     pub(super) fn new(inference: &'a Inference<'a>) -> Self {
-        let mut room = Workspace::default();
-        inference.tree.prepare(&mut room);
-        let mut probe = Self {
-            inference,
-            room,
-            unary: inference.unary.clone(),
-            is_whole: true,
+        let room = |side: &Side| {
+            let mut room = Workspace::default();
+            inference.tree.prepare(&mut room);
+            for (slot, Table { values, .. }) in inference.evidence.iter().enumerate() {
+                inference.tree.set_evidence(&mut room, slot, values);
+            }
+            (room, side.unary.clone())
         };
-        for (slot, Table { values, .. }) in inference.evidence.iter().enumerate() {
-            inference.tree.set_evidence(&mut probe.room, slot, values);
+        Self {
+            inference,
+            rooms: inference.sides.iter().map(room).collect(),
+            is_whole: true,
         }
-        probe
     }
 
     /// Leaves an observation out until it is restored.
     pub(in crate::diagnosis) fn silence(&mut self, observation: usize) {
         self.is_whole = false;
-        self.inference.tree.silence(&mut self.room, observation);
+        for (room, _) in &mut self.rooms {
+            self.inference.tree.silence(room, observation);
+        }
     }
 
     /// Takes an observation in again.
     pub(in crate::diagnosis) fn restore(&mut self, observation: usize) {
         let values = &self.inference.evidence[observation].values;
-        self.inference
-            .tree
-            .set_evidence(&mut self.room, observation, values);
+        for (room, _) in &mut self.rooms {
+            self.inference.tree.set_evidence(room, observation, values);
+        }
     }
 
     /// Leaves every observation out.
@@ -71,27 +75,41 @@ impl<'a> Probe<'a> {
     }
 
     fn weighted<T>(&mut self, factors: &[Factor], ask: impl FnOnce(&mut Self) -> T) -> T {
-        for &(variable, [no, yes]) in factors {
-            self.unary[variable][0] *= no;
-            self.unary[variable][1] *= yes;
-            self.inference.tree.touch(&mut self.room, variable);
+        let tree = &self.inference.tree;
+        for (room, unary) in &mut self.rooms {
+            for &(variable, [no, yes]) in factors {
+                unary[variable][0] *= no;
+                unary[variable][1] *= yes;
+                tree.touch(room, variable);
+            }
         }
         let answer = ask(self);
-        for &(variable, _) in factors {
-            self.unary[variable] = self.inference.unary[variable];
-            self.inference.tree.touch(&mut self.room, variable);
+        for ((room, unary), side) in self.rooms.iter_mut().zip(&self.inference.sides) {
+            for &(variable, _) in factors {
+                unary[variable] = side.unary[variable];
+                tree.touch(room, variable);
+            }
         }
         answer
+    }
+
+    /// Sums every side; `None` if the sum is 0.
+    fn sum(&mut self) -> Option<Sum> {
+        let tree = &self.inference.tree;
+        let logs: Vec<Option<f64>> = self
+            .rooms
+            .iter_mut()
+            .map(|(room, unary)| tree.inward(room, unary))
+            .collect();
+        Sum::of(&self.inference.sides, &logs)
     }
 
     /// The weighted sum alone, as a natural logarithm relative to the evidence;
     /// negative infinity if it is 0.
     pub(in crate::diagnosis) fn log_weight(&mut self, factors: &[Factor]) -> f64 {
-        self.weighted(factors, |probe| {
-            match probe.inference.tree.inward(&mut probe.room, &probe.unary) {
-                Some(log) => log - probe.inference.log_evidence,
-                None => f64::NEG_INFINITY,
-            }
+        self.weighted(factors, |probe| match probe.sum() {
+            Some(sum) => sum.log - probe.inference.log_evidence,
+            None => f64::NEG_INFINITY,
         })
     }
 
@@ -105,11 +123,15 @@ impl<'a> Probe<'a> {
         self.weighted(factors, |probe| {
             let tree = &probe.inference.tree;
             let causes = probe.inference.graph.causes().len();
-            match tree.inward(&mut probe.room, &probe.unary) {
-                Some(log) => {
-                    tree.outward(&mut probe.room, false);
-                    let beliefs = &probe.room.beliefs[..causes];
-                    let log_weight = log - probe.inference.log_evidence;
+            match probe.sum() {
+                Some(sum) => {
+                    for (room, _) in &mut probe.rooms {
+                        tree.outward(room, false);
+                    }
+                    let beliefs: Vec<Weights> = (0..causes)
+                        .map(|at| sum.join(probe.rooms.iter().map(|(room, _)| room.beliefs[at])))
+                        .collect();
+                    let log_weight = sum.log - probe.inference.log_evidence;
                     Run {
                         weight: log_weight.exp(),
                         causes: beliefs.iter().map(|belief| belief[1]).collect(),

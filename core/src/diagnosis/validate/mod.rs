@@ -88,6 +88,7 @@ const CHECKS: &[NamedCheck] = &[
     ("hazards-have-cautions", shape::hazards_have_cautions),
     ("fields-fit-the-scale", numbers::fields_fit_the_scale),
     ("numbers-in-range", numbers::numbers_in_range),
+    ("call-said-once", numbers::call_said_once),
     ("sources-marked", references::sources_marked),
 ];
 

@@ -95,6 +95,25 @@ pub(super) fn fields_fit_the_scale(parsed: &Parsed, report: &mut Report) {
     }
 }
 
+/// What the one entry about calls is named in messages; it has no id.
+const CALL: &str = "call";
+
+/// The graph says once, in one file, how a call comes about; a cause that
+/// speaks of calls leans on it.
+pub(super) fn call_said_once(parsed: &Parsed, report: &mut Report) {
+    let said: Vec<_> = parsed.located(|file| &file.calls).collect();
+    for (file, _) in said.iter().skip(1) {
+        report.add(file, CALL, Fault::SaidTwice);
+    }
+    if said.is_empty() {
+        for (file, cause) in parsed.located(|file| &file.causes) {
+            if cause.calls.is_some() {
+                report.add(file, &cause.id, Fault::UselessField { field: "calls" });
+            }
+        }
+    }
+}
+
 pub(super) fn numbers_in_range(parsed: &Parsed, report: &mut Report) {
     let mut within = |file: &str, subject: &str, field: &'static str, value: f64, range: &Range| {
         if !(range.holds)(value) {
@@ -110,8 +129,22 @@ pub(super) fn numbers_in_range(parsed: &Parsed, report: &mut Report) {
             );
         }
     };
+    for (file, call) in parsed.located(|file| &file.calls) {
+        within(file, CALL, "leak", call.leak, &OPEN_UNIT);
+        let by_kind = [
+            ("loop", call.by_loop),
+            ("unit", call.unit),
+            ("normal", call.normal),
+            ("instrument", call.instrument),
+        ];
+        for (field, value) in by_kind {
+            within(file, CALL, field, value, &BELOW_ONE);
+        }
+    }
     for (file, cause) in parsed.located(|file| &file.causes) {
         within(file, &cause.id, "prior", cause.prior, &OPEN_UNIT);
+        let calls = cause.calls.unwrap_or(0.0);
+        within(file, &cause.id, "calls", calls, &BELOW_ONE);
         for shift in &cause.context {
             within(file, &cause.id, "odds", shift.odds, &ODDS);
             within(file, &cause.id, "odds_if_false", shift.odds_if_false, &ODDS);

@@ -89,6 +89,9 @@ pub enum Fault {
     /// A link joins things that links do not join.
     #[error("a link goes from a cause or mechanism to a mechanism or finding")]
     WrongEnds,
+    /// What a graph says once is said again.
+    #[error("is said a second time")]
+    SaidTwice,
     /// A link is given twice.
     #[error("is given more than once")]
     DuplicateLink,

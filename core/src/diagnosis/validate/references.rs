@@ -122,6 +122,13 @@ pub(super) fn references_known(parsed: &Parsed, report: &mut Report) {
         );
         need(file, &cause.id, "only_if", NodeKind::Fact, &cause.only_if);
         need(file, &cause.id, "not_if", NodeKind::Fact, &cause.not_if);
+        need(
+            file,
+            &cause.id,
+            "calls_with",
+            NodeKind::Finding,
+            &cause.calls_with,
+        );
         for shift in &cause.context {
             need(
                 file,
