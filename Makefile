@@ -77,6 +77,10 @@ drawings: setup
 	target/debug/examples/drawings > ui/pictures/drawings.json
 	target/debug/examples/drawings board > ui/pictures/board.json
 
+## Pictures of every screen to out/pictures, and whether each can be used by keys and ears.
+pictures: ui
+	cd ui && npm run pictures && npm run reach
+
 ## Writes every kind of report, usual and crowded, and a picture of each page, to out/pages.
 pages: setup
 	@rm -rf out/pages && mkdir -p out/pages

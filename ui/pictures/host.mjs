@@ -69,7 +69,7 @@ export function fakeHost() {
   const gauges = choices(["dial_gauge", "dial gauge"], ["digital_gauge", "digital gauge"]);
   const modes = choices(["idle", "at rest"], ["pumps_only", "circulators only"], ["heating", "heating"]);
   const point = (id, label, group, group_label, offered) => ({
-    id, label, group, group_label, units: offered, instruments: gauges, modes, per_circuit: id === "circuit_return", signed: group !== "flow",
+    id, label, group, group_label, first: id.endsWith("_water") || id === "exchanger_drop", units: offered, instruments: gauges, modes, per_circuit: id === "circuit_return", signed: group !== "flow",
   });
   const points = [
     point("static_pressure", "Loop gauge, at rest", "pressure", "Pressure", pressure),
@@ -182,7 +182,7 @@ export function fakeHost() {
     signatures: [{ role: "technician", role_label: "Technician", name: "A. Invented", aspect: 2.5, signed_at: "2026-08-14 12:40", strokes: [[[0.1, 0.6], [0.3, 0.3], [0.5, 0.7], [0.8, 0.4]]] }],
     phases: choices(["before", "as met"], ["after", "as left"]), roles: choices(["technician", "Technician"], ["customer", "Customer"]), photos_left: 39,
   };
-  const line = (id, site, day, complaint, outcome) => ({ id, site, date: day, complaint, outcome });
+  const line = (id, site, day, complaint, outcome, demo = false) => ({ id, site, date: day, complaint, outcome, system: `s-${id}`, demo });
   const filter = (extra = {}) => ({ from: null, to: null, started_from: null, started_to: null, groups: [], cause: null, aspect: null, ...extra });
   const range = (value, low, high) => ({ value, low, high });
   const fleetCause = (id, title, count, part, hours, cost) => ({
@@ -247,7 +247,7 @@ export function fakeHost() {
     },
     save_backup: { place: "/home/tech/returnline-2026-08-14.db", can_open: false }, restore_backup: null, restore_backup_file: false,
     export_records: { place: "/home/tech/returnline-2026-08-14.rlx", can_open: false }, import_records: null, record_conflicts: conflicts, settle_record: [],
-    board, fleet_visits: { total: 61, lines: [{ id: "v2", site: "Demo: Old Mill Lane 4", date: "2026-08-02", complaint: "Gauge fell from 55 to 8 psi since March", outcome: "put right and proven" }] },
+    board, fleet_visits: { total: 61, lines: [{ id: "v2", site: "Demo: Old Mill Lane 4", date: "2026-08-02", complaint: "Gauge fell from 55 to 8 psi since March", outcome: "put right and proven", system: "s2", demo: true }] },
     save_board_table: { place: "/home/tech/causes.csv", can_open: false },
     earlier_fixes: [{ visit: "v3", date: "2026-02-03", cause: "debris", question: "On 2026-02-03 this was put right here: Debris in the strainer. Did it hold?", known: null, held: null }],
     answer_earlier_fix: [], set_verdict: visit, list_checks: choices(["dead-head", "Dead-head test with the cart"], ["second", "Second gauge"]),
@@ -255,9 +255,11 @@ export function fakeHost() {
     about: { version: "0.1.0", data_folder: "/data/returnline" },
     list_visits: [
       line("v1", visit.title, visit.date, visit.complaint, null),
-      line("v2", "Demo: Old Mill Lane 4", "2026-08-02", "Gauge fell from 55 to 8 psi since March", "put right and proven"),
+      line("v2", "Demo: Old Mill Lane 4", "2026-08-02", "Gauge fell from 55 to 8 psi since March", "put right and proven", true),
     ],
     start_visit: visit, open_visit: visit, set_field: visit, set_answer: visit, put_reading: visit, remove_reading: visit,
+    explain: { ...figures, measured: null, expected: null, formula: "The odds of the cause before anything was found, moved by all that was found.", inputs: [["Expected in callbacks before anything is known", "12 %"], ["Gurgling was heard", "+3.1 bits"], ["With all that was found", "71 %"]], source: "own estimate" },
+    demo: { visits: 0, systems: 0, own: 0, shown: "Nothing invented is loaded." }, load_demo: { visits: 120, systems: 70, own: 0, shown: "120 invented visits at 70 invented systems are loaded." }, remove_demo: { visits: 0, systems: 0, own: 0, shown: "Nothing invented is loaded." },
     answer_call: { assessment, plan }, change_step: visit, undo_last: visit, join_site: visit, copy_system: visit, use_template: visit, list_templates: templates,
     settings, change_setting: settings, put_logo: settings, attachments, add_photo: attachments, describe_photo: attachments,
     remove_photo: attachments, set_signature: attachments, clear_signature: attachments, pictures: picture ? JSON.parse(picture) : null, save_report: { place: "/home/tech/Larch Hollow.pdf", can_open: true }, open_report: null,

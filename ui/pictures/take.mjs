@@ -1,86 +1,48 @@
 /**
  * Pictures of every screen at each width and theme into `out/pictures`, and an
- * accessibility check of each. The host is faked: this shows looks, while the
- * tests of the real window show behaviour.
- *
- * Needs `npm run build` first, and Chromium (its path in CHROMIUM if not Debian's).
+ * accessibility check of each.
  */
-import { mkdir, readFile } from "node:fs/promises";
+import { mkdir } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { fileURLToPath } from "node:url";
 
-import { chromium } from "playwright-core";
-import { preview } from "vite";
+import { Faults, openStage, wanted } from "./stage.mjs";
 
-import { fakeHost } from "./host.mjs";
-
-const SCREENS = {
-  "visits-empty": "?empty#/visits",
-  visits: "#/visits",
-  settings: "#/settings",
-  recovery: "?damaged#/visits",
-  exchange: "#/exchange",
-  board: "#/board",
-  behind: `#/board/${encodeURIComponent(JSON.stringify({ title: "Air left in one circuit", filter: {} }))}`,
-  learned: "#/learned",
-  call: "#/visit/v1/call",
-  system: "#/visit/v1/system",
-  "system-ground": "#/visit/v1/system/ground",
-  readings: "#/visit/v1/readings",
-  "reading-entry": "#/visit/v1/readings/suction_pressure",
-  observed: "#/visit/v1/readings/observed",
-  drawing: "#/visit/v1/readings/drawing",
-  causes: "#/visit/v1/causes",
-  pictures: "#/visit/v1/causes/pictures",
-  plan: "#/visit/v1/plan",
-  report: "#/visit/v1/report",
-};
 /** All of them, unless a quick look names fewer: `WIDTHS=390 THEMES=light`. */
 const listed = (name, all) => process.env[name]?.split(",") ?? all;
 const WIDTHS = listed("WIDTHS", ["320", "390", "1280"]).map(Number);
 const THEMES = listed("THEMES", ["light", "dark", "sun"]);
 /** Text at twice its size, at the narrowest width. */
 const LARGE = "large";
+/** Every criterion of WCAG 2.2 AA that the engine can judge, and the order of headings. */
+const RULES = {
+  runOnly: { type: "tag", values: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"] },
+  rules: { "heading-order": { enabled: true }, "page-has-heading-one": { enabled: true } },
+};
 
-const wanted = process.argv.slice(2);
 const axe = createRequire(import.meta.url).resolve("axe-core/axe.min.js");
 const folder = fileURLToPath(new URL("../../out/pictures/", import.meta.url));
 await mkdir(folder, { recursive: true });
+const stage = await openStage();
+const faults = new Faults();
 
-const server = await preview({ preview: { port: 0 }, logLevel: "error" });
-const address = server.resolvedUrls.local[0];
-const browser = await chromium.launch({
-  executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
-  args: ["--no-sandbox"],
-});
-
-// The drawings are the engine's own, of an invented call.
-const drawn = await readFile(fileURLToPath(new URL("drawings.json", import.meta.url)), "utf8");
-const drawnBoard = await readFile(fileURLToPath(new URL("board.json", import.meta.url)), "utf8");
-
-let faults = 0;
-function fault(where, what) {
-  faults += 1;
-  console.error(`${where}: ${what}`);
+/** Words that do not fit into their box: cut, or drawn over what is beside them. */
+function cut() {
+  const found = [];
+  for (const element of document.querySelectorAll("main *, header *, footer *, nav *")) {
+    const style = getComputedStyle(element);
+    if (element.closest(".unseen, svg") || style.display === "inline" || element.clientWidth === 0) continue;
+    const scrolls = ["auto", "scroll"].includes(style.overflowX);
+    // A field scrolls its own words.
+    if (scrolls || ["INPUT", "TEXTAREA", "SELECT"].includes(element.tagName)) continue;
+    if (element.scrollWidth > element.clientWidth + 1) found.push(element.outerHTML.slice(0, 160));
+  }
+  return found;
 }
 
 async function take(name, hash, width, theme, large = false) {
-  const context = await browser.newContext({ viewport: { width, height: 844 } });
-  const page = await context.newPage();
   const where = `${name}-${width}-${large ? LARGE : theme}`;
-  page.on("pageerror", (error) => fault(where, error.message));
-  page.on("console", (message) => {
-    if (message.type() === "error") fault(where, message.text());
-  });
-  await page.addInitScript(`localStorage.setItem("theme", "${theme}")`);
-  await page.addInitScript((drawn) => localStorage.setItem("picture", drawn), drawn);
-  await page.addInitScript((drawn) => localStorage.setItem("board", drawn), drawnBoard);
-  await page.addInitScript(fakeHost);
-  await page.goto(address + hash);
-  await page.waitForSelector("h1");
-  if (large) await page.addStyleTag({ content: "html { font-size: 212.5% !important }" });
-  await page.evaluate(() => document.fonts.ready);
-  await page.waitForTimeout(100);
+  const { page, leave } = await stage.page(hash, { where, faults, width, theme, large });
   // As high as its content, so that nothing hides under the sticky bars.
   const high = await page.evaluate(() => document.documentElement.scrollHeight);
   await page.setViewportSize({ width, height: Math.max(high, 844) });
@@ -88,28 +50,25 @@ async function take(name, hash, width, theme, large = false) {
   const overflow = await page.evaluate(
     () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
   );
-  if (overflow > 0) fault(where, `${overflow} px wider than the window`);
+  if (overflow > 0) faults.add(where, `${overflow} px wider than the window`);
+  for (const element of await page.evaluate(cut)) faults.add(where, `does not fit: ${element}`);
 
   await page.addScriptTag({ path: axe });
-  const { violations } = await page.evaluate(() =>
-    window.axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"] }),
-  );
+  const { violations } = await page.evaluate((rules) => window.axe.run(document, rules), RULES);
   for (const violation of violations) {
-    for (const node of violation.nodes) fault(where, `${violation.id}: ${node.html}\n  ${node.failureSummary}`);
+    for (const node of violation.nodes) faults.add(where, `${violation.id}: ${node.html}\n  ${node.failureSummary}`);
   }
   await page.screenshot({ path: `${folder}${where}.png` });
-  await context.close();
+  await leave();
 }
 
 try {
-  for (const [name, hash] of Object.entries(SCREENS)) {
-    if (wanted.length > 0 && !wanted.includes(name)) continue;
+  for (const [name, hash] of wanted) {
     for (const width of WIDTHS) for (const theme of THEMES) await take(name, hash, width, theme);
     await take(name, hash, 320, "light", true);
   }
 } finally {
-  await browser.close();
-  await server.close();
+  await stage.close();
 }
-console.log(`pictures in out/pictures, ${faults} faults`);
-process.exit(faults > 0 ? 1 : 0);
+console.log(`pictures in out/pictures, ${faults.count} faults`);
+process.exit(faults.count > 0 ? 1 : 0);

@@ -14,10 +14,12 @@ import type { AttachmentsView } from "./types/AttachmentsView";
 import type { BoardShown } from "./types/BoardShown";
 import type { ChoiceView } from "./types/ChoiceView";
 import type { ConflictView } from "./types/ConflictView";
+import type { DemoView } from "./types/DemoView";
 import type { EarlierFixView } from "./types/EarlierFixView";
 import type { ExchangeChoice } from "./types/ExchangeChoice";
 import type { ExchangeDone } from "./types/ExchangeDone";
 import type { FieldEntry } from "./types/FieldEntry";
+import type { FigureView } from "./types/FigureView";
 import type { FleetFilter } from "./types/FleetFilter";
 import type { FleetQuery } from "./types/FleetQuery";
 import type { FleetVisits } from "./types/FleetVisits";
@@ -39,6 +41,7 @@ import type { TemplateView } from "./types/TemplateView";
 import type { VerdictEntry } from "./types/VerdictEntry";
 import type { VisitLine } from "./types/VisitLine";
 import type { VisitView } from "./types/VisitView";
+import type { WhyQuestion } from "./types/WhyQuestion";
 
 export class HostError extends Error {
   readonly code: string;
@@ -102,6 +105,10 @@ export const removeReading = (visit: string, reading: string): Promise<VisitView
 /** The causes with their reasons, the checks worth making, and the work plan. */
 export const answerCall = (visit: string): Promise<Answer> => call("answer_call", { visit });
 
+/** Where a number of the answer comes from. */
+export const explain = (visit: string, question: WhyQuestion): Promise<FigureView> =>
+  call("explain", { visit, question });
+
 /** The drawing of the system and the charts. */
 export const pictures = (visit: string): Promise<PicturesView> => call("pictures", { visit });
 
@@ -136,6 +143,15 @@ export const changeSetting = (change: SettingChange): Promise<SettingsView> =>
 
 /** Keeps a picture file as the company's logo. */
 export const putLogo = (file: Uint8Array): Promise<SettingsView> => call("put_logo", file);
+
+/** What there is of the invented demonstration company. */
+export const demo = (): Promise<DemoView> => call("demo");
+
+/** Loads it. */
+export const loadDemo = (): Promise<DemoView> => call("load_demo");
+
+/** Takes all of it away again. */
+export const removeDemo = (): Promise<DemoView> => call("remove_demo");
 
 /** Photos and signatures of a visit. */
 export const attachments = (visit: string): Promise<AttachmentsView> => call("attachments", { visit });

@@ -31,6 +31,7 @@ visits-found =
     }
 visits-none-found = No visit holds these words.
 visits-open = open
+visits-invented = invented
 visits-again = New visit here
 visits-again-at = at { $site }
 visits-empty = No visits yet. Start one with what the customer told you; everything else can come later.
@@ -46,6 +47,7 @@ step-plan = Plan
 step-report = Report
 step-begun = has entries
 undo = Take back: { $what }
+kept = Kept: { $what }
 
 title-call = What is wrong?
 title-system = What do we know?
@@ -91,6 +93,7 @@ system-earlier = From an earlier visit
 ## Readings
 
 readings-taken = Taken
+readings-first = Read first
 readings-others = Every point
 readings-observed = Seen, heard and felt
 readings-marked = Check this value
@@ -145,6 +148,7 @@ causes-unexplained = Not yet explained
 causes-unused = Readings not used
 causes-assumed = Assumed for want of a record
 cause-why = Why?
+why-number = Why this number?
 cause-for = Speaks for it
 cause-against = Speaks against it
 cause-path = How it leads there
@@ -248,7 +252,8 @@ settings-reports = On the reports
 settings-company = Company
 settings-phone = Number to call
 settings-phone-hint = It stands on the homeowner’s page.
-settings-logo = Logo
+settings-logo = Choose a logo
+settings-logo-other = Choose another logo
 settings-logo-alt = The company’s logo
 settings-logo-hint = A PNG or JPEG picture. It is kept small.
 settings-logo-remove = Remove the logo
@@ -257,6 +262,11 @@ settings-paper = Paper
 settings-instruments = Instruments on the van
 settings-instruments-hint = Tick what you carry. If you know its accuracy, write it: readings are then trusted as far as that.
 settings-accuracy = Accuracy of the { $instrument }, plus or minus
+demo-title = Demo company
+demo-what = Invented sites with invented calls, to look around in. No person, company or place in them exists, they teach the rankings nothing, and they never leave this device.
+demo-load = Load the demo company
+demo-remove = Remove the demo company
+demo-remove-hint = What you entered at its visits goes with it. Your own visits are not touched.
 settings-data = Where the data lies
 settings-about = About
 about-version = Version { $version }
@@ -368,7 +378,19 @@ exchange-title = Take along or bring in
 exchange-what = Records travel as one file, by cable, card or any way you send files. Taking in the same file again changes nothing.
 exchange-out = From this device
 exchange-write = Save all records
-exchange-write-without = Save without personal data
+exchange-write-some =
+    { $count ->
+        [one] Save one visit
+       *[other] Save { $count } visits
+    }
+exchange-some =
+    { $count ->
+        [0] Choose single visits
+        [one] One visit chosen
+       *[other] { $count } visits chosen
+    }
+exchange-whole = With every visit of the same systems
+exchange-without = Leave out the homeowner’s data
 exchange-without-hint = Without names, addresses, complaints, notes, photos and signatures.
 exchange-in = From another device
 exchange-take = Take in a file

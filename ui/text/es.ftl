@@ -31,6 +31,7 @@ visits-found =
     }
 visits-none-found = Ninguna visita contiene estas palabras.
 visits-open = pendiente
+visits-invented = inventada
 visits-again = Nueva visita aquí
 visits-again-at = en { $site }
 visits-empty = Aún no hay visitas. Empiece una con lo que le dijo el cliente; todo lo demás puede venir después.
@@ -46,6 +47,7 @@ step-plan = Plan
 step-report = Informe
 step-begun = tiene entradas
 undo = Deshacer: { $what }
+kept = Guardado: { $what }
 
 title-call = ¿Qué pasa?
 title-system = ¿Qué sabemos?
@@ -91,6 +93,7 @@ system-earlier = De una visita anterior
 ## Readings
 
 readings-taken = Tomadas
+readings-first = Lo primero que se mide
 readings-others = Todos los puntos
 readings-observed = Visto, oído y palpado
 readings-marked = Revise este valor
@@ -145,6 +148,7 @@ causes-unexplained = Aún sin explicar
 causes-unused = Lecturas no usadas
 causes-assumed = Supuesto por falta de registro
 cause-why = ¿Por qué?
+why-number = ¿Por qué este número?
 cause-for = A favor
 cause-against = En contra
 cause-path = Cómo lleva hasta ahí
@@ -268,7 +272,8 @@ settings-reports = En los informes
 settings-company = Empresa
 settings-phone = Número al que llamar
 settings-phone-hint = Figura en la hoja del propietario.
-settings-logo = Logotipo
+settings-logo = Elegir un logotipo
+settings-logo-other = Elegir otro logotipo
 settings-logo-alt = El logotipo de la empresa
 settings-logo-hint = Una imagen PNG o JPEG. Se guarda pequeña.
 settings-logo-remove = Quitar el logotipo
@@ -277,6 +282,11 @@ settings-paper = Papel
 settings-instruments = Instrumentos en la furgoneta
 settings-instruments-hint = Marque lo que lleva. Si conoce su exactitud, anótela: las lecturas se creen hasta ahí.
 settings-accuracy = Exactitud: { $instrument }, más o menos
+demo-title = Empresa de ejemplo
+demo-what = Lugares inventados con llamadas inventadas, para mirar y probar. No existe ninguna de esas personas, empresas ni lugares; no enseñan nada al orden de las causas y nunca salen de este dispositivo.
+demo-load = Cargar la empresa de ejemplo
+demo-remove = Quitar la empresa de ejemplo
+demo-remove-hint = Lo que anotó en sus visitas se va con ella. Sus propias visitas no se tocan.
 settings-data = Dónde están los datos
 
 ## All visits together
@@ -384,7 +394,19 @@ exchange-title = Llevar o traer
 exchange-what = Los registros viajan en un solo archivo, por cable, tarjeta o como usted envíe archivos. Incorporar otra vez el mismo archivo no cambia nada.
 exchange-out = Desde este dispositivo
 exchange-write = Guardar todos los registros
-exchange-write-without = Guardar sin datos personales
+exchange-write-some =
+    { $count ->
+        [one] Guardar una visita
+       *[other] Guardar { $count } visitas
+    }
+exchange-some =
+    { $count ->
+        [0] Elegir visitas sueltas
+        [one] Una visita elegida
+       *[other] { $count } visitas elegidas
+    }
+exchange-whole = Con todas las visitas de los mismos sistemas
+exchange-without = Sin los datos del propietario
 exchange-without-hint = Sin nombres, direcciones, quejas, notas, fotos ni firmas.
 exchange-in = Desde otro dispositivo
 exchange-take = Incorporar un archivo

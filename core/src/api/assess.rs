@@ -452,7 +452,7 @@ pub(super) fn percent(probability: f64) -> String {
     }
 }
 
-fn bits(bits: f64) -> String {
+pub(super) fn bits(bits: f64) -> String {
     let sign = if bits < 0.0 { "−" } else { "+" };
     format!("{sign}{:.1} bits", bits.abs())
 }

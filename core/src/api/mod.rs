@@ -9,6 +9,7 @@ mod assess;
 mod attachments;
 mod backups;
 mod call;
+mod demo;
 mod error;
 mod fleet;
 mod forms;
@@ -30,6 +31,7 @@ pub mod types;
 mod undo;
 mod verdicts;
 mod visits;
+mod why;
 mod work;
 
 pub use crate::report::file::write_whole;

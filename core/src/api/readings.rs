@@ -239,6 +239,7 @@ impl Engine {
                     modes: ["idle", "pumps_only", "heating", "cooling"]
                         .map(|mode| choice("mode", mode))
                         .into(),
+                    first: point.is_first(),
                     per_circuit: *point == ReadingPoint::CircuitReturn,
                     signed: point.kind().dimension() == Dimension::Temperature
                         || point.bounds().possible.0 < 0.0,

@@ -29,6 +29,8 @@ impl Engine {
                 date: line.date.map(|date| date.to_string()),
                 complaint: line.complaint,
                 outcome: line.outcome.and_then(label),
+                system: line.system_id.to_string(),
+                demo: line.demo,
             })
             .collect())
     }

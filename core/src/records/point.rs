@@ -218,6 +218,14 @@ impl ReadingPoint {
     pub fn usual_instrument(self) -> Instrument {
         self.row().instrument
     }
+    /// Whether it is among the few that are read first at every call: the gauge,
+    /// the drop that tells the flow, and the water in and out. Common practice, no source.
+    pub fn is_first(self) -> bool {
+        matches!(
+            self,
+            Self::StaticPressure | Self::ExchangerDrop | Self::EnteringWater | Self::LeavingWater
+        )
+    }
     /// What a value may be.
     pub fn bounds(self) -> PointBounds {
         self.row().bounds

@@ -40,8 +40,8 @@ impl Store {
         Ok(self.connection.query_row(sql, [], |row| row.get(0))?)
     }
 
-    /// What was confirmed on own visits begun since [`Store::counts_from`]. The
-    /// visit `except` is left out: a call must not be its own precedent.
+    /// What was confirmed on own visits begun since [`Store::counts_from`]; what is
+    /// invented teaches nothing. The visit `except` is left out: a call must not be its own precedent.
     ///
     /// # Errors
     /// [`StoreError`].
@@ -49,7 +49,8 @@ impl Store {
         let except = except.map(|id| id.to_string()).unwrap_or_default();
         let from = self.counts_from()?.unwrap_or_default();
         let among = "FROM verdict JOIN visit ON visit.id = verdict.visit_id \
-            WHERE verdict.confirmed = 1 AND visit.started_at >= ?1 AND visit.id <> ?2";
+            WHERE verdict.confirmed = 1 AND visit.started_at >= ?1 AND visit.id <> ?2 \
+            AND visit.id NOT IN (SELECT visit_id FROM demo_visit)";
         let sql = format!("SELECT COUNT(DISTINCT visit.id) {among}");
         let callbacks = self
             .connection

@@ -7,6 +7,7 @@
 mod attachments;
 pub mod backup;
 mod board;
+mod demo;
 mod error;
 mod exchange;
 mod follow_ups;
@@ -17,6 +18,7 @@ mod sites;
 mod visits;
 
 pub use board::BoardFacts;
+pub use demo::Demo;
 pub use error::StoreError;
 pub use exchange::{Conflict, Exported, Imported, Side};
 pub use follow_ups::EarlierFix;
@@ -38,6 +40,7 @@ const MIGRATIONS: &[&str] = &[
     include_str!("../../data/schema/0003_settings.sql"),
     include_str!("../../data/schema/0004_learning.sql"),
     include_str!("../../data/schema/0005_fleet.sql"),
+    include_str!("../../data/schema/0006_demo.sql"),
 ];
 
 /// How long a call waits for another process that holds the database.

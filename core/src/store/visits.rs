@@ -46,6 +46,8 @@ pub struct VisitSummary {
     pub outcome: Option<crate::records::Outcome>,
     /// Last change, UTC.
     pub changed_at: String,
+    /// Whether it belongs to the invented demonstration company.
+    pub demo: bool,
 }
 
 impl Store {
@@ -115,7 +117,8 @@ impl Store {
     pub fn visits(&self) -> Result<Vec<VisitSummary>, StoreError> {
         let mut statement = self.connection.prepare_cached(
             "SELECT visit.id, visit.system_id, site.name, visit.date, visit.complaint, \
-             visit.outcome, visit.changed_at FROM visit \
+             visit.outcome, visit.changed_at, \
+             EXISTS (SELECT 1 FROM demo_visit WHERE visit_id = visit.id) FROM visit \
              JOIN system ON system.id = visit.system_id JOIN site ON site.id = system.site_id \
              ORDER BY visit.changed_at DESC, visit.id DESC",
         )?;
@@ -134,6 +137,7 @@ impl Store {
                 complaint: row.get(4)?,
                 outcome: outcome.map(|text| named("visit", &id, &text)).transpose()?,
                 changed_at: row.get(6)?,
+                demo: row.get(7)?,
             });
         }
         Ok(summaries)
@@ -316,7 +320,7 @@ impl Store {
     }
 }
 
-fn put_record(
+pub(super) fn put_record(
     connection: &Connection,
     record: &VisitRecord,
     now: DateTime<Utc>,

@@ -94,3 +94,28 @@ picture-cause = Cause
 picture-mechanism = What it does
 picture-finding = Found
 picture-pair = Before and after: { $point }
+
+demo-none = Nothing invented is loaded.
+demo-there = { $visits } invented visits at { $systems } invented systems are loaded.{ $own ->
+    [0] {""}
+    [one] {" "}You made one visit of your own at one of these systems; it would stay.
+   *[other] {" "}You made { $own } visits of your own at these systems; they would stay.
+}
+
+## Where the numbers of an answer come from
+
+why-probability = The odds of the cause before anything was found, moved by what is known of the system and by all that was found, summed exactly over every combination of causes. Two bits of findings do not simply add up: findings that say the same are worth less beside each other.
+why-expected = Expected in callbacks before anything is known
+why-learned = The same after your own confirmed causes
+why-before-findings = With what is known of the system
+why-altogether = With all that was found
+why-bits = Bits = log2 of how much more probable this is with the cause than without it. One bit doubles the odds, three make them eight times as high; below zero it speaks against.
+why-alone = Taken by itself
+why-odds = The odds change by
+why-beside = Beside everything else found
+why-check = Bits = how much the uncertainty about each cause (its entropy) is expected to fall, over everything the check may show, summed over the causes. Checks are ordered by bits a minute.
+why-check-bits = Expected to tell
+why-check-minutes = Minutes it takes
+why-check-rate = For each minute
+why-check-about = Of these, about: { $cause }
+why-check-source = Minutes: { $source }. Bits: worked out for this call.

@@ -22,6 +22,10 @@ fleet-note-undated = { $count ->
     [one] One system has
    *[other] { $count } systems have
 } no day of commissioning and is left out wherever time counts.
+fleet-note-demo = { $visits ->
+    [one] One visit in these figures is invented: it belongs to the demo company, which the settings take away.
+   *[other] { $visits } visits in these figures are invented: they belong to the demo company, which the settings take away.
+}
 fleet-note-only-troubled = Every system on record had a callback. Systems without trouble are missing, so rates and waiting times look worse than they are.
 fleet-unknown = not known
 fleet-share = { $share } % ({ $low } to { $high } %), { $count } of { $of }

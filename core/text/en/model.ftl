@@ -15,6 +15,7 @@ assumption-flow-centre-unknown = The kind of flow centre is unknown.
 authority-from-memory = { $source } (from memory)
 authority-common-practice = common practice, no source
 authority-judgement = own estimate
+authority-memory-only = from memory
 
 # Published sources that figures name.
 source-ppi-handbook = Plastics Pipe Institute, Handbook of Polyethylene Pipe, ch. 3, app. B

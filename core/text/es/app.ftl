@@ -94,3 +94,28 @@ picture-cause = Causa
 picture-mechanism = Qué provoca
 picture-finding = Hallado
 picture-pair = Antes y después: { $point }
+
+demo-none = No hay nada inventado cargado.
+demo-there = Hay cargadas { $visits } visitas inventadas en { $systems } sistemas inventados.{ $own ->
+    [0] {""}
+    [one] {" "}Usted hizo una visita propia en uno de estos sistemas; se quedaría.
+   *[other] {" "}Usted hizo { $own } visitas propias en estos sistemas; se quedarían.
+}
+
+## De dónde vienen los números de una respuesta
+
+why-probability = La razón de posibilidades de la causa antes de encontrar nada, movida por lo que se sabe del sistema y por todo lo hallado, sumada exactamente sobre todas las combinaciones de causas. Los bits de dos hallazgos no se suman sin más: los que dicen lo mismo valen menos uno junto al otro.
+why-expected = Se espera en las rellamadas antes de saber nada
+why-learned = Lo mismo tras sus propias causas confirmadas
+why-before-findings = Con lo que se sabe del sistema
+why-altogether = Con todo lo hallado
+why-bits = Bits = log2 de cuánto más probable es esto con la causa que sin ella. Un bit duplica la razón de posibilidades, tres la hacen ocho veces mayor; por debajo de cero habla en contra.
+why-alone = Por sí solo
+why-odds = La razón de posibilidades cambia
+why-beside = Junto a todo lo demás hallado
+why-check = Bits = cuánto se espera que baje la incertidumbre sobre cada causa (su entropía), sobre todo lo que la comprobación puede mostrar, sumado sobre las causas. Las comprobaciones se ordenan por bits por minuto.
+why-check-bits = Se espera que diga
+why-check-minutes = Minutos que lleva
+why-check-rate = Por cada minuto
+why-check-about = De ellos, sobre: { $cause }
+why-check-source = Minutos: { $source }. Bits: calculados para esta llamada.

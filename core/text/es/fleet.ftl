@@ -22,6 +22,10 @@ fleet-note-undated = { $count ->
     [one] Un sistema no tiene día de puesta en servicio y queda
    *[other] { $count } sistemas no tienen día de puesta en servicio y quedan
 } fuera donde cuenta el tiempo.
+fleet-note-demo = { $visits ->
+    [one] Una visita de estas cifras es inventada: pertenece a la empresa de ejemplo, que se quita en los ajustes.
+   *[other] { $visits } visitas de estas cifras son inventadas: pertenecen a la empresa de ejemplo, que se quita en los ajustes.
+}
 fleet-note-only-troubled = Todos los sistemas registrados tuvieron una rellamada. Faltan los sistemas sin problemas, así que las tasas y los tiempos de espera parecen peores de lo que son.
 fleet-unknown = desconocido
 fleet-share = { $share } % ({ $low } a { $high } %), { $count } de { $of }

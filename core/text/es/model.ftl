@@ -15,6 +15,7 @@ assumption-flow-centre-unknown = No se conoce el tipo de centro de bombeo.
 authority-from-memory = { $source } (de memoria)
 authority-common-practice = práctica común, sin fuente
 authority-judgement = estimación propia
+authority-memory-only = de memoria
 
 # Published sources that figures name.
 source-ppi-handbook = Plastics Pipe Institute, Handbook of Polyethylene Pipe, cap. 3, ap. B

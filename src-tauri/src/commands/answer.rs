@@ -1,7 +1,7 @@
 //! What the engine makes of a visit.
 
 use returnline_core::api::Answer as CallAnswer;
-use returnline_core::api::types::{PicturesView, StepChange, VisitView};
+use returnline_core::api::types::{FigureView, PicturesView, StepChange, VisitView, WhyQuestion};
 use tauri::State;
 
 use super::Answer;
@@ -34,4 +34,11 @@ pub fn change_step(
 pub fn pictures(shell: State<'_, Shell>, visit: &str) -> Answer<PicturesView> {
     let call = shell.engine().open_call(visit)?;
     Ok(call.pictures())
+}
+
+/// Where a number of the answer comes from.
+#[tauri::command(async)]
+pub fn explain(shell: State<'_, Shell>, visit: &str, question: WhyQuestion) -> Answer<FigureView> {
+    let call = shell.engine().open_call(visit)?;
+    call.explain(&question)
 }

@@ -1,7 +1,7 @@
 //! What was chosen once.
 
 use returnline_core::api::ApiError;
-use returnline_core::api::types::{SettingChange, SettingsView};
+use returnline_core::api::types::{DemoView, SettingChange, SettingsView};
 use tauri::State;
 use tauri::ipc::{InvokeBody, Request};
 
@@ -31,4 +31,22 @@ pub fn put_logo(shell: State<'_, Shell>, request: Request<'_>) -> Answer<Setting
             Err(ApiError::new("logo-unreadable", &context, engine.wording()))
         }
     }
+}
+
+/// What there is of the invented demonstration company.
+#[tauri::command(async)]
+pub fn demo(shell: State<'_, Shell>) -> Answer<DemoView> {
+    shell.engine().demo()
+}
+
+/// Loads it.
+#[tauri::command(async)]
+pub fn load_demo(shell: State<'_, Shell>) -> Answer<DemoView> {
+    shell.engine().load_demo()
+}
+
+/// Takes all of it away again.
+#[tauri::command(async)]
+pub fn remove_demo(shell: State<'_, Shell>) -> Answer<DemoView> {
+    shell.engine().remove_demo()
 }

@@ -6,6 +6,7 @@ mod call;
 mod figures;
 mod together;
 mod trust;
+mod whole;
 mod window;
 mod work;
 

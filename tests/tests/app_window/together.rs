@@ -69,3 +69,34 @@ async fn a_confirmed_cause_reaches_the_board_the_learning_and_an_exchange_file()
     other.find("[data-test=fix-known]").await;
     other.close().await;
 }
+
+#[tokio::test]
+async fn a_single_visit_is_carried_over_without_what_names_the_homeowner() {
+    let window = Window::open().await;
+    for (site, symptom) in [
+        ("Invented barn", "gurgling"),
+        ("Invented mill", "circulator-hums"),
+    ] {
+        window.new_visit(site).await;
+        window.answer(symptom, "yes").await;
+        window.tap("a[href='#/visits']").await;
+    }
+    window.tap("a[href='#/exchange']").await;
+    window.tap("[data-test=choose-visits] > summary").await;
+    window.write("#sought", "barn").await;
+    window.wait_for_count("[data-choose]", 1).await;
+    window.tap("[data-choose]").await;
+    window.find("[data-choose] :checked").await;
+    window.tap("[data-test=without-personal]").await;
+    let file = window.desk().join("one.rlx");
+    window.tap("[data-test=export]").await;
+    window.answer_dialog("Save all records", &file);
+    let saved = window.text("[data-test=exchanged]").await;
+    assert!(saved.contains("one.rlx"), "{saved:?}");
+    let text = std::fs::read_to_string(&file).expect("written");
+    assert!(text.contains("gurgling"), "the call is not in the file");
+    for other in ["circulator-hums", "Invented"] {
+        assert!(!text.contains(other), "{other:?} is in the file");
+    }
+    window.close().await;
+}

@@ -276,6 +276,21 @@ impl Window {
             .expect("the field is left");
     }
 
+    /// Types into the field that has the keys already: no tap.
+    pub async fn type_into_focused(&self, id: &str, text: &str) {
+        let focused = format!("[id='{id}']:focus");
+        let field = self.find(&focused).await;
+        field.send_keys(text).await.expect("the field takes keys");
+    }
+
+    /// Chooses a file from the disk in the field that `css` names.
+    pub async fn pick_file(&self, css: &str, path: &Path) {
+        self.taps.fetch_add(1, Ordering::Relaxed);
+        let path = path.to_str().expect("a path the driver can send");
+        let field = self.find(css).await;
+        field.send_keys(path).await.expect("the file is chosen");
+    }
+
     /// Chooses the option with this value.
     pub async fn choose(&self, css: &str, value: &str) {
         let list = self.find(css).await;

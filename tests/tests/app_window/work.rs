@@ -3,7 +3,7 @@
 use crate::window::Window;
 
 /// A visit with what points to air in the loop, on its way to the plan.
-async fn airy_call(window: &Window) {
+pub async fn airy_call(window: &Window) {
     window.new_visit("Invented barn").await;
     for symptom in ["gurgling", "low-flow-lockout"] {
         window.answer(symptom, "yes").await;
@@ -16,7 +16,7 @@ async fn airy_call(window: &Window) {
 }
 
 /// Acknowledges every caution of the step in hand.
-async fn acknowledge(window: &Window, step: &str) {
+pub async fn acknowledge(window: &Window, step: &str) {
     let waiting = format!("{step} [data-caution]:not(:checked)");
     window.find(&format!("{step} [data-test=step-done]")).await;
     while window.count(&waiting).await > 0 {
@@ -165,10 +165,41 @@ async fn a_tap_on_the_drawing_leads_to_the_point_and_shows_its_reading() {
     window.tap("[data-spot=static_pressure]").await;
     window.write("#value", "12.5").await;
     window.tap("[data-test=save-reading]").await;
-    window.find("[data-test=reading]").await;
-    window.tap("[data-step=readings]").await;
-    window.tap("[data-test=drawing]").await;
-    let spot = window.text("[data-spot=static_pressure]").await;
+    // Back on the drawing, which shows it.
+    let spot = window.text("[data-spot=static_pressure].read").await;
     assert!(spot.contains("12.5"), "{spot:?}");
+    window.close().await;
+}
+
+#[tokio::test]
+async fn the_demo_company_comes_when_asked_and_goes_as_a_whole() {
+    let window = Window::open().await;
+    window.new_visit("Own workshop").await;
+    window.tap("a[href='#/visits']").await;
+    window.wait_for_count("[data-visit]", 1).await;
+    window.tap("a[href='#/settings']").await;
+    window.tap("[data-test=load-demo]").await;
+    window.find("[data-test=remove-demo]").await;
+    let said = window.text("[data-test=demo]").await;
+    assert!(said.contains("invented visits"), "{said:?}");
+    window.tap("a[href='#/visits']").await;
+    window.find("[data-demo]").await;
+    let invented = window.count("[data-demo]").await;
+    assert!(invented > 1, "{invented} invented visits are listed");
+    let first = window.text("[data-demo]").await;
+    assert!(first.contains("invented"), "{first:?}");
+    // An invented call is worked on like any other.
+    window.tap("[data-demo] [data-visit]").await;
+    window.tap("[data-step=causes]").await;
+    window.find("[data-test=causes] [data-cause]").await;
+    window.tap("a[href='#/visits']").await;
+
+    window.tap("a[href='#/settings']").await;
+    window.tap("[data-test=remove-demo]").await;
+    window.find("[data-test=load-demo]").await;
+    window.tap("a[href='#/visits']").await;
+    window.wait_for_count("[data-visit]", 1).await;
+    let left = window.text("[data-visit]").await;
+    assert!(left.contains("Own workshop"), "{left:?}");
     window.close().await;
 }

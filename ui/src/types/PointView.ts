@@ -35,6 +35,10 @@ instruments: Array<ChoiceView>,
  */
 modes: Array<ChoiceView>, 
 /**
+ * Whether it is among the few that are read first at every call.
+ */
+first: boolean, 
+/**
  * Whether the reading belongs to one circuit.
  */
 per_circuit: boolean, 

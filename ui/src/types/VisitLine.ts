@@ -23,4 +23,12 @@ complaint: string | null,
 /**
  * How it ended, in words; none while open.
  */
-outcome: string | null, };
+outcome: string | null, 
+/**
+ * Identifier of its system.
+ */
+system: string, 
+/**
+ * Whether it belongs to the invented demonstration company.
+ */
+demo: boolean, };

@@ -29,6 +29,7 @@ export function point(id: string, extra: Partial<PointView> = {}): PointView {
     units: ["psi", "bar"].map((symbol) => ({ symbol, label: symbol })),
     instruments: [{ value: "dial_gauge", label: "dial gauge" }],
     modes: [{ value: "idle", label: "at rest" }],
+    first: false,
     per_circuit: false,
     signed: false,
     ...extra,

@@ -19,6 +19,7 @@ use crate::fleet::{self, Fleet};
 use crate::records::visit_file::VisitFile;
 use crate::records::{Outcome, field};
 use crate::store::VisitRecord;
+use crate::text::Args;
 
 /// The rows of the board as they stood at a version of the database.
 pub(super) struct Kept {
@@ -33,7 +34,14 @@ impl Engine {
     /// [`ApiError`].
     pub fn board(&mut self, query: &FleetQuery) -> Result<BoardView, ApiError> {
         self.count_fleet()?;
-        board::view(self.counted()?, query, self.wording)
+        let mut view = board::view(self.counted()?, query, self.wording)?;
+        let demo = self.demo()?;
+        if demo.visits > 0 {
+            let args = Args::new().count("visits", demo.visits);
+            let note = self.wording.catalog().fill("fleet-note-demo", &args);
+            view.notes.insert(0, note);
+        }
+        Ok(view)
     }
 
     /// Everything the board shows, as tables for a spreadsheet.
@@ -67,6 +75,11 @@ impl Engine {
                 date: visit.date.map(|date| date.to_string()),
                 complaint: visit.complaint,
                 outcome: visit.outcome.and_then(|outcome| self.outcome(outcome)),
+                system: record.system_id.to_string(),
+                demo: self
+                    .store
+                    .is_demo(id)
+                    .map_err(|error| self.failed(&error))?,
             })
         });
         Ok(FleetVisits {
@@ -95,6 +108,11 @@ impl Engine {
         Ok(())
     }
 
+    /// The rows are counted anew when they are next asked for.
+    pub(super) fn forget_board(&mut self) {
+        self.fleet = None;
+    }
+
     fn counted(&self) -> Result<&Fleet, ApiError> {
         let kept = self.fleet.as_ref();
         // Counted just before; an empty board is an answer all the same.
@@ -118,37 +136,41 @@ impl Engine {
             .iter()
             .flat_map(|system| system.follow_ups.iter().cloned())
             .collect();
-        let records = invented.into_iter().flat_map(|system| {
-            let InventedSystem {
-                site_id,
-                system_id,
-                site,
-                system,
-                commissioning,
-                visits,
-                ..
-            } = system;
-            visits.into_iter().map(move |(id, visit)| VisitRecord {
-                id,
-                system_id,
-                site_id,
-                file: VisitFile {
-                    site: site.clone(),
-                    system: system.clone(),
-                    commissioning: commissioning.clone(),
-                    visit,
-                },
-            })
-        });
-        let kept = self.store.put_many(records, &follow_ups, now);
+        let kept = self.store.put_many(records(invented), &follow_ups, now);
         kept.map_err(|error| self.failed(&error))?;
         self.count_fleet()?;
         Ok(counts)
     }
 }
 
+/// Every visit of invented systems with what is around it.
+pub(super) fn records(invented: Vec<InventedSystem>) -> impl Iterator<Item = VisitRecord> {
+    invented.into_iter().flat_map(|system| {
+        let InventedSystem {
+            site_id,
+            system_id,
+            site,
+            system,
+            commissioning,
+            visits,
+            ..
+        } = system;
+        visits.into_iter().map(move |(id, visit)| VisitRecord {
+            id,
+            system_id,
+            site_id,
+            file: VisitFile {
+                site: site.clone(),
+                system: system.clone(),
+                commissioning: commissioning.clone(),
+                visit,
+            },
+        })
+    })
+}
+
 /// An invented fleet of at least so many visits.
-fn invented(visits: usize, seed: u64) -> Vec<InventedSystem> {
+pub(super) fn invented(visits: usize, seed: u64) -> Vec<InventedSystem> {
     let mut count = 0;
     fleet::invented::Fleet::new(seed)
         .take_while(|system| {

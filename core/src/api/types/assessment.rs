@@ -1,6 +1,6 @@
 //! What the engine thinks of a call.
 
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
 /// The answer to a call.
@@ -87,6 +87,30 @@ pub struct FigureView {
     pub inputs: Vec<(String, String)>,
     /// Who says so.
     pub source: String,
+}
+
+/// A number of the answer whose origin is asked for.
+#[derive(Clone, PartialEq, Eq, Debug, Deserialize, TS)]
+#[ts(export)]
+#[serde(tag = "about", rename_all = "snake_case", deny_unknown_fields)]
+pub enum WhyQuestion {
+    /// The probability of a cause.
+    Probability {
+        /// Identifier of the cause.
+        cause: String,
+    },
+    /// The bits of a reason.
+    Reason {
+        /// Identifier of the cause.
+        cause: String,
+        /// Identifier of the finding.
+        finding: String,
+    },
+    /// The bits and minutes of a check.
+    Check {
+        /// Identifier of the check.
+        check: String,
+    },
 }
 
 /// A check worth making.

@@ -18,6 +18,10 @@ pub struct VisitLine {
     pub complaint: Option<String>,
     /// How it ended, in words; none while open.
     pub outcome: Option<String>,
+    /// Identifier of its system.
+    pub system: String,
+    /// Whether it belongs to the invented demonstration company.
+    pub demo: bool,
 }
 
 /// A new visit.
@@ -274,6 +278,8 @@ pub struct PointView {
     pub instruments: Vec<ChoiceView>,
     /// States of operation offered.
     pub modes: Vec<ChoiceView>,
+    /// Whether it is among the few that are read first at every call.
+    pub first: bool,
     /// Whether the reading belongs to one circuit.
     pub per_circuit: bool,
     /// Whether it can be below zero.

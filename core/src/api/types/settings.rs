@@ -112,3 +112,17 @@ pub enum SettingChange {
     /// Takes the logo away.
     NoLogo,
 }
+
+/// What there is of the invented demonstration company.
+#[derive(Clone, PartialEq, Eq, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct DemoView {
+    /// Invented visits; none when it is not loaded.
+    pub visits: usize,
+    /// Invented systems.
+    pub systems: usize,
+    /// Own visits at invented systems: they stay when it is removed.
+    pub own: usize,
+    /// The same in words.
+    pub shown: String,
+}

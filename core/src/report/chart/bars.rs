@@ -39,14 +39,22 @@ const BAR: f32 = 10.0;
 const GAP: f32 = 8.0;
 /// Largest part of the width that names take.
 const NAMES: f32 = 0.45;
+/// Height of a name that stands above its bar.
+const NAME: f32 = 12.0;
 /// Largest part of the width that values take.
 const VALUES: f32 = 0.3;
 
 impl BarChart {
     /// The chart as a drawing.
     pub fn draw(&self, set: &mut Typesetter) -> Drawing {
+        // Where a name would be cut beside its bar, all stand above theirs.
+        let above = self
+            .bars
+            .iter()
+            .any(|bar| set.width(face(bar.strong), LABEL_SIZE, &bar.label) > self.width * NAMES);
+        let row = if above { NAME + ROW } else { ROW };
         #[allow(clippy::cast_precision_loss)]
-        let height = (self.bars.len().max(1) as f32) * ROW;
+        let height = (self.bars.len().max(1) as f32) * row;
         let mut drawing = Drawing::new(self.width, height, self.description.clone());
         let widest = |set: &mut Typesetter, of: fn(&Bar) -> &str, limit: f32| {
             self.bars
@@ -57,20 +65,25 @@ impl BarChart {
         };
         let names = widest(set, |bar| &bar.label, NAMES) + 0.5;
         let values = widest(set, |bar| &bar.text, VALUES) + 0.5;
-        let left = names + GAP;
+        let (names, left) = if above {
+            (self.width, 0.0)
+        } else {
+            (names, names + GAP)
+        };
         let room = (self.width - left - GAP - values).max(1.0);
         let full = self.full_value();
         let mut y = 0.0;
         for bar in &self.bars {
-            let middle = y + ROW / 2.0;
+            let middle = y + row - ROW / 2.0;
             let base = middle + 3.0;
+            let name_base = if above { y + NAME - 2.0 } else { base };
             let strong = |style: LabelStyle| LabelStyle {
                 strong: bar.strong,
                 ..style
             };
             let name = set.fit(face(bar.strong), LABEL_SIZE, &bar.label, names);
             drawing.label(
-                Point::new(0.0, base),
+                Point::new(0.0, name_base),
                 name,
                 strong(LabelStyle::plain(Anchor::Start)),
             );
@@ -108,7 +121,7 @@ impl BarChart {
             let text = set.fit(face(bar.strong), LABEL_SIZE, &bar.text, values);
             let at = Point::new(left + room + GAP, base);
             drawing.label(at, text, strong(LabelStyle::plain(Anchor::Start)));
-            y += ROW;
+            y += row;
         }
         drawing
     }

@@ -267,7 +267,7 @@ fn choose(
         ] {
             add(connection, sql, None, kinds, &mut chosen)?;
         }
-        return Ok(chosen);
+        return without_demo(connection, chosen);
     }
     let mut wanted: BTreeSet<VisitId> = visits.iter().copied().collect();
     for system in systems {
@@ -297,6 +297,42 @@ fn choose(
     }
     // A photo that was taken away is of no visit any more.
     add(connection, GONE_PHOTOS, None, &[Kind::Photo], &mut chosen)?;
+    without_demo(connection, chosen)
+}
+
+/// What is invented never leaves this device: elsewhere nobody could tell it from
+/// what is so. A system stays that has a visit of one's own.
+fn without_demo(connection: &Connection, mut chosen: Chosen) -> Result<Chosen, StoreError> {
+    let mut invented = Chosen::new();
+    for (sql, kinds) in [
+        (
+            "SELECT visit_id FROM demo_visit",
+            &[Kind::Visit, Kind::Words, Kind::Signatures][..],
+        ),
+        (
+            "SELECT id FROM photo WHERE visit_id IN (SELECT visit_id FROM demo_visit)",
+            &[Kind::Photo],
+        ),
+        (
+            "SELECT id FROM follow_up WHERE visit_id IN (SELECT visit_id FROM demo_visit)",
+            &[Kind::FollowUp],
+        ),
+        (
+            "SELECT system_id FROM demo_system WHERE system_id NOT IN \
+             (SELECT system_id FROM visit WHERE id NOT IN (SELECT visit_id FROM demo_visit))",
+            &[Kind::System, Kind::Commissioning],
+        ),
+        (
+            "SELECT DISTINCT site_id FROM system WHERE id IN (SELECT system_id FROM demo_system) \
+             AND site_id NOT IN (SELECT site_id FROM system WHERE id NOT IN \
+             (SELECT system_id FROM demo_system) OR id IN (SELECT system_id FROM visit \
+             WHERE id NOT IN (SELECT visit_id FROM demo_visit)))",
+            &[Kind::Site, Kind::Household],
+        ),
+    ] {
+        add(connection, sql, None, kinds, &mut invented)?;
+    }
+    chosen.retain(|record| !invented.contains(record));
     Ok(chosen)
 }
 

@@ -1,11 +1,11 @@
 import { expect, it } from "vitest";
 
 import { point, reading } from "../../visit/sample";
-import { blank, changed, entryOf } from "./form";
+import { asked, blank, changed, entryOf, itemFor } from "./form";
 
 it("starts from the usual unit and instrument and sends on what was typed", () => {
   const at = point("static_pressure");
-  const form = { ...blank(at), text: "1/2", accuracy: " " };
+  const form = { ...blank(at, "found"), text: "1/2", accuracy: " " };
   expect(entryOf(at, form)).toEqual({
     id: null,
     point: "static_pressure",
@@ -34,5 +34,11 @@ it("changes a reading in place", () => {
 
 it("names a circuit only where one belongs", () => {
   const at = point("static_pressure");
-  expect(entryOf(at, { ...blank(at), circuit: "2" }).circuit).toBeNull();
+  expect(entryOf(at, { ...blank(at, "found"), circuit: "2" }).circuit).toBeNull();
+});
+
+it("carries the phase in the address, and takes what it does not know as found", () => {
+  expect(asked(itemFor("static_pressure", "left"))).toEqual({ point: "static_pressure", phase: "left" });
+  expect(asked(itemFor("static_pressure", "found"))).toEqual({ point: "static_pressure", phase: "found" });
+  expect(asked("static_pressure:never").phase).toBe("found");
 });

@@ -18,8 +18,19 @@ export interface Form {
   circuit: string;
 }
 
+/** How a point is named in an address when it is to be read as left. */
+export function itemFor(point: string, phase: string): string {
+  return phase === PHASES[0] ? point : `${point}:${phase}`;
+}
+
+/** The point and the phase that an address names. */
+export function asked(item: string): { point: string; phase: string } {
+  const [point = "", phase] = item.split(":");
+  return { point, phase: PHASES.find((known) => known === phase) ?? PHASES[0] };
+}
+
 /** An empty form with the point's usual unit and instrument. */
-export function blank(point: PointView): Form {
+export function blank(point: PointView, phase: string): Form {
   return {
     id: null,
     text: "",
@@ -27,7 +38,7 @@ export function blank(point: PointView): Form {
     accuracy: "",
     instrument: point.instruments[0]?.value ?? "",
     mode: null,
-    phase: "found",
+    phase,
     circuit: "",
   };
 }

@@ -9,6 +9,8 @@ const visit = (site: string, complaint: string): VisitLine => ({
   complaint,
   date: "2026-08-14",
   outcome: null,
+  system: site,
+  demo: false,
 });
 
 it("finds visits by words anywhere, whatever the case or accent", () => {

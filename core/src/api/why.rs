@@ -1,0 +1,221 @@
+//! Where the numbers of an answer come from, each asked for on its own.
+
+use super::assess::{bits, percent};
+use super::knowledge::knowledge;
+use super::types::{FigureView, WhyQuestion};
+use super::{ApiError, Call, OpenCall};
+use crate::diagnosis::{
+    Carrier, CauseId, CheckId, Link, Parent, SourceId, SourceMark, Trace, TraceStep,
+};
+use crate::text::Args;
+
+/// A share of a check's bits smaller than this is not told.
+const TELLING: f64 = 0.005;
+
+impl OpenCall {
+    /// Where a number of the answer comes from.
+    ///
+    /// # Errors
+    /// [`ApiError`] of code `no-such-name` where the answer holds no such number.
+    pub fn explain(&self, question: &WhyQuestion) -> Result<FigureView, ApiError> {
+        self.assessed().explain(question)
+    }
+}
+
+impl Call {
+    /// Where a number of the answer comes from.
+    ///
+    /// # Errors
+    /// [`ApiError`] of code `no-such-name` where the answer holds no such number.
+    pub fn explain(&self, question: &WhyQuestion) -> Result<FigureView, ApiError> {
+        let (found, asked) = match question {
+            WhyQuestion::Probability { cause } => (self.why_probability(cause), cause),
+            WhyQuestion::Reason { cause, finding } => (self.why_reason(cause, finding), finding),
+            WhyQuestion::Check { check } => (self.why_check(check), check),
+        };
+        found.ok_or_else(|| {
+            let context = [("field", "why"), ("found", asked.as_str())];
+            ApiError::new("no-such-name", &context, self.wording)
+        })
+    }
+
+    fn trace(&self, cause: &CauseId) -> Option<&Trace> {
+        let traces = &self.diagnosis.as_ref()?.traces;
+        traces.iter().find(|trace| trace.cause == *cause)
+    }
+
+    /// From the expected share through facts and findings to the probability.
+    fn why_probability(&self, cause: &str) -> Option<FigureView> {
+        let id = CauseId::new(cause);
+        let graph = &knowledge().graph;
+        let shipped = graph.cause(graph.find_cause(&id)?);
+        let mut ranked = self.diagnosis.as_ref()?.causes.iter();
+        let ranked = ranked.find(|ranked| ranked.cause == id)?;
+        let mut inputs = vec![(self.word("why-expected"), percent(shipped.prior))];
+        if let Some(own) = self.learned.of(&id, shipped.prior) {
+            if self.learned.callbacks() > 0 {
+                inputs.push((self.word("why-learned"), percent(own.mean())));
+            }
+        }
+        let trace = self.trace(&id);
+        let facts = trace.into_iter().flat_map(|trace| &trace.context);
+        inputs.extend(facts.map(|step| {
+            let holds = if step.is_true {
+                "answer-yes"
+            } else {
+                "answer-no"
+            };
+            let fact = self.word(&format!("fact-{}", step.fact));
+            (format!("{fact}: {}", self.word(holds)), bits(step.bits))
+        }));
+        inputs.push((self.word("why-before-findings"), percent(ranked.prior)));
+        let steps = trace.into_iter().flat_map(|trace| &trace.steps);
+        inputs.extend(steps.map(|step| (self.found(&step.finding, step.level), bits(step.bits))));
+        inputs.push((self.word("why-altogether"), percent(ranked.probability)));
+        Some(FigureView {
+            measured: None,
+            expected: None,
+            formula: self.word("why-probability"),
+            inputs,
+            source: self.marked(&shipped.source),
+        })
+    }
+
+    /// What one finding says of a cause, alone and beside the others, and by which links.
+    fn why_reason(&self, cause: &str, finding: &str) -> Option<FigureView> {
+        let trace = self.trace(&CauseId::new(cause))?;
+        let mut steps = trace.steps.iter();
+        let step = steps.find(|step| step.finding.as_str() == finding)?;
+        let times = format!("× {:.2}", step.alone.exp2());
+        let mut inputs = vec![
+            (self.word("why-alone"), bits(step.alone)),
+            (self.word("why-odds"), times),
+            (self.word("why-beside"), bits(step.bits)),
+        ];
+        let mut sources = Vec::new();
+        for (words, strength, source) in self.links(trace, step) {
+            inputs.push((words, strength));
+            if !sources.contains(&source) {
+                sources.push(source);
+            }
+        }
+        Some(FigureView {
+            measured: None,
+            expected: None,
+            formula: self.word("why-bits"),
+            inputs,
+            source: if sources.is_empty() {
+                self.word("authority-judgement")
+            } else {
+                sources.join("; ")
+            },
+        })
+    }
+
+    /// The links from a cause to a finding: from and to, how strong, whose word.
+    fn links(&self, trace: &Trace, step: &TraceStep) -> Vec<(String, String, String)> {
+        let Carrier::Through(mechanisms) = &step.carrier else {
+            return Vec::new();
+        };
+        let graph = &knowledge().graph;
+        let Some(start) = graph.find_cause(&trace.cause) else {
+            return Vec::new();
+        };
+        let mut from = Parent::Cause(start);
+        let mut links = Vec::new();
+        let mut pass = |from: Parent, to: String, parents: &[Link]| {
+            let link = parents.iter().find(|link| link.parent == from)?;
+            let kind = match from {
+                Parent::Cause(_) => "cause",
+                Parent::Mechanism(_) => "mechanism",
+            };
+            let title = self.word(&format!("{kind}-{}", graph.parent_id(from)));
+            let push = link.push.low.max(link.push.high);
+            links.push((
+                format!("{title} → {to}"),
+                percent(push),
+                self.marked(&link.source),
+            ));
+            Some(())
+        };
+        for id in mechanisms {
+            let mut places = graph.mechanism_places();
+            let Some(place) = places.find(|place| graph.mechanism(*place).id == *id) else {
+                break;
+            };
+            let to = self.word(&format!("mechanism-{id}"));
+            pass(from, to, &graph.mechanism(place).parents);
+            from = Parent::Mechanism(place);
+        }
+        if let Some(place) = graph.find_finding(&step.finding) {
+            let to = self.word(&format!("finding-{}", step.finding));
+            pass(from, to, &graph.finding(place).parents);
+        }
+        links
+    }
+
+    /// How much a check is expected to tell, about what, in which time.
+    fn why_check(&self, check: &str) -> Option<FigureView> {
+        let id = CheckId::new(check);
+        let mut outlooks = self.diagnosis.as_ref()?.checks.iter();
+        let outlook = outlooks.find(|outlook| outlook.check == id)?;
+        let mut checks = knowledge().graph.checks().iter();
+        let shipped = checks.find(|known| known.id == id)?;
+        let amount = |bits: f64| format!("{bits:.2} bits");
+        let told = |(_, share): &&(CauseId, f64)| *share >= TELLING;
+        let about = outlook.about.iter().filter(told).map(|(cause, share)| {
+            let cause = self.word(&format!("cause-{cause}"));
+            let args = Args::new().text("cause", cause);
+            let key = "why-check-about";
+            (self.wording.catalog().fill(key, &args), amount(*share))
+        });
+        let mut inputs = vec![
+            (self.word("why-check-bits"), amount(outlook.bits)),
+            (
+                self.word("why-check-minutes"),
+                format!("{:.0} min", outlook.minutes),
+            ),
+            (
+                self.word("why-check-rate"),
+                format!("{:.3} bits/min", outlook.bits_per_minute),
+            ),
+        ];
+        inputs.extend(about);
+        Some(FigureView {
+            measured: None,
+            expected: None,
+            formula: self.word("why-check"),
+            inputs,
+            source: self.wording.catalog().fill(
+                "why-check-source",
+                &Args::new().text("source", self.marked(&shipped.source)),
+            ),
+        })
+    }
+
+    fn word(&self, key: &str) -> String {
+        self.wording.catalog().text(key)
+    }
+
+    /// Whose word a number of the graph is.
+    fn marked(&self, mark: &SourceMark) -> String {
+        let cited = |id: &SourceId| {
+            let mut sources = knowledge().graph.sources().iter();
+            let found = sources.find(|source| source.id == *id);
+            found.map_or_else(|| id.to_string(), |source| source.citation.clone())
+        };
+        match mark {
+            SourceMark::Published(id) => cited(id),
+            SourceMark::FromMemoryOf(id) => self.wording.catalog().fill(
+                "authority-from-memory",
+                &Args::new().text("source", cited(id)),
+            ),
+            SourceMark::FromMemory => self.word("authority-memory-only"),
+            SourceMark::CommonPractice => self.word("authority-common-practice"),
+            SourceMark::Judgement => self.word("authority-judgement"),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests;

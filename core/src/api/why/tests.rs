@@ -1,0 +1,91 @@
+use super::*;
+use crate::api::{Wording, read_visit_file};
+use chrono::NaiveDate;
+
+const SAMPLE: &[u8] = include_bytes!("../../../data/samples/air-in-one-circuit.json");
+
+fn call() -> Call {
+    let file = read_visit_file(SAMPLE, Wording::default()).expect("the sample");
+    let day = NaiveDate::from_ymd_opt(2026, 8, 14).expect("a day");
+    Call::assess(&file, day, Wording::default())
+}
+
+/// The number that begins a text such as `+2.3 bits` or `83 %`.
+fn number(text: &str) -> f64 {
+    let bare = text.replace('−', "-").replace(['+', '×', '<', '>'], "");
+    let first = bare.split_whitespace().next().expect("a word");
+    first.parse().unwrap_or_else(|_| panic!("{text:?}"))
+}
+
+#[test]
+fn every_cause_every_reason_and_every_check_says_where_its_number_comes_from() {
+    let call = call();
+    let answer = call.answer().assessment.clone();
+    assert!(answer.causes.len() > 3 && !answer.checks.is_empty());
+    for cause in &answer.causes {
+        let why = call.explain(&WhyQuestion::Probability {
+            cause: cause.id.clone(),
+        });
+        let why = why.expect("explained");
+        let last = why.inputs.last().expect("an outcome");
+        assert_eq!(last.1, cause.shown, "{}", cause.id);
+        assert!(!why.source.is_empty() && !why.formula.is_empty());
+        for reason in &cause.reasons {
+            let why = call.explain(&WhyQuestion::Reason {
+                cause: cause.id.clone(),
+                finding: reason.finding.clone(),
+            });
+            let why = why.expect("explained");
+            assert_eq!(why.inputs[0].1, reason.shown);
+            assert!(!why.source.is_empty());
+            // Odds times 2 for each bit: the definition of the bit. Both are rounded.
+            let times = number(&why.inputs[1].1);
+            let off = times.log2() - reason.bits;
+            assert!(off.abs() < 0.08, "{times} for {} bits", reason.bits);
+        }
+    }
+    for check in &answer.checks {
+        let why = call.explain(&WhyQuestion::Check {
+            check: check.id.clone(),
+        });
+        let why = why.expect("explained");
+        let [bits, minutes, rate] = [0, 1, 2].map(|at| number(&why.inputs[at].1));
+        // Bits are shown to a hundredth, their rate to a thousandth.
+        let rounding = 0.005 / minutes + 0.0006;
+        assert!((bits / minutes - rate).abs() < rounding, "{why:?}");
+    }
+}
+
+#[test]
+fn the_odds_before_and_the_bits_of_a_single_finding_make_the_odds_after() {
+    // With one finding and nothing else, Bayes' rule in odds form says that the
+    // odds after are the odds before times two to the power of its bits.
+    let file = br#"{"format":"returnline-visit","version":1,"visit":{"answers":[{"finding":"gurgling","is":"yes"}]}}"#;
+    let file = read_visit_file(file, Wording::default()).expect("a visit");
+    let call = Call::assess(&file, NaiveDate::default(), Wording::default());
+    let diagnosis = call.diagnosis().expect("weighed");
+    let odds = |p: f64| p / (1.0 - p);
+    let mut told = 0;
+    for trace in &diagnosis.traces {
+        let [step] = trace.steps.as_slice() else {
+            continue;
+        };
+        let ranked = diagnosis.causes.iter().find(|r| r.cause == trace.cause);
+        let ranked = ranked.expect("ranked");
+        let after = odds(ranked.prior) * step.alone.exp2();
+        let off = (after / odds(ranked.probability) - 1.0).abs();
+        assert!(off < 1e-6, "{}: off by {off}", trace.cause);
+        told += 1;
+    }
+    assert!(told > 0);
+}
+
+#[test]
+fn what_the_answer_does_not_hold_is_refused_by_name() {
+    let question = WhyQuestion::Reason {
+        cause: "air-left-in-circuit".to_owned(),
+        finding: "never-heard-of".to_owned(),
+    };
+    let error = call().explain(&question).expect_err("refused");
+    assert!(error.message.contains("never-heard-of"), "{error:?}");
+}

@@ -1,0 +1,237 @@
+//! One call in one go, from opening the app to the saved reports, with a kill in
+//! the middle, and the next call at the same site.
+
+use std::path::{Path, PathBuf};
+
+use crate::{
+    call::{pdf_text, read},
+    window::Window,
+    work::{acknowledge, airy_call},
+};
+
+/// A picture to take for a photo: the project's own mark.
+fn picture() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("../src-tauri/icons/128x128.png")
+}
+
+/// What may be read after air is purged, in US units; nothing surprising.
+const PROVEN: [(&str, &str); 5] = [
+    ("static_pressure", "45"),
+    ("exchanger_drop", "4"),
+    ("flow", "9"),
+    ("circulator_rise", "20"),
+    ("dead_head_drop", "1"),
+];
+
+/// Opens the first step that holds what `css` names and is still to be done.
+async fn open_step_with(window: &Window, css: &str) -> String {
+    let steps = window
+        .attributes("[data-state=open][data-step-id]", "data-step-id")
+        .await;
+    for id in steps {
+        let step = format!("[data-step-id='{id}']");
+        if window.count(&format!("{step} [aria-expanded=true]")).await == 0 {
+            window.tap(&format!("{step} .head")).await;
+            window.find(&format!("{step} [data-test=step-done]")).await;
+        }
+        if window.count(&format!("{step} {css}")).await > 0 {
+            return step;
+        }
+    }
+    panic!("no open step holds {css}");
+}
+
+/// Enters at each field of a gate a value on the good side of its limit.
+async fn pass_gate(window: &Window, step: &str) {
+    let fields = window
+        .attributes(&format!("{step} [data-gate] input"), "id")
+        .await;
+    assert!(!fields.is_empty(), "{step} has no gate");
+    for (met, field) in fields.iter().enumerate() {
+        let rule = window.text(&format!("[id='{field}-hint']")).await;
+        let mut words = rule.split_whitespace();
+        let limit: f64 = words
+            .find_map(|word| word.parse().ok())
+            .unwrap_or_else(|| panic!("no limit in {rule:?}"));
+        let unit = words.collect::<Vec<_>>().join(" ");
+        let better = if rule.starts_with("at least") {
+            limit * 1.1
+        } else {
+            limit * 0.9
+        };
+        window
+            .write(&format!("[id='{field}']"), &format!("{better:.3} {unit}"))
+            .await;
+        window
+            .wait_for_count(&format!("{step} [data-gate] .found"), met + 1)
+            .await;
+    }
+    window.find(&format!("{step} [data-gate=passed]")).await;
+}
+
+/// Saves a report and checks that a PDF lies there.
+async fn save(window: &Window, button: &str, dialog: &str, path: &Path) {
+    window.tap(button).await;
+    window.answer_dialog(dialog, path);
+    let name = path.file_name().expect("a name").to_string_lossy();
+    let shown = format!("the path of {name}");
+    let started = std::time::Instant::now();
+    while !window.text("[data-test=saved]").await.contains(&*name) {
+        assert!(started.elapsed().as_secs() < 60, "{shown} is not shown");
+        tokio::time::sleep(std::time::Duration::from_millis(50)).await;
+    }
+    let bytes = std::fs::read(path).expect("the report lies there");
+    assert!(bytes.starts_with(b"%PDF"), "{name} is no PDF");
+}
+
+#[tokio::test]
+async fn a_call_goes_from_its_complaint_over_a_kill_to_both_reports_and_the_next_call() {
+    let window = Window::open().await;
+    airy_call(&window).await;
+    window.tap("[data-step=call]").await;
+    window
+        .write("#field-visit-complaint", "It gurgles and then stops")
+        .await;
+    read(&window, "pressure", "static_pressure", "27", "idle").await;
+    read(&window, "flow", "exchanger_drop", "1.9", "cooling").await;
+
+    // The causes, each number with its reasons.
+    window.tap("[data-step=causes]").await;
+    let first = "[data-test=causes] > li:first-child [data-cause]";
+    let title = window.text(&format!("{first} h2")).await;
+    let share = window
+        .text(&format!("{first} [data-test=probability] [data-test=number]"))
+        .await;
+    for asked in [
+        format!("{first} [data-test=probability]"),
+        format!("{first} [data-reason=gurgling]"),
+        "[data-check]".to_owned(),
+    ] {
+        window.tap(&format!("{asked} [data-why] button")).await;
+        let told = window.text(&format!("{asked} [data-why] dl")).await;
+        assert!(!told.trim().is_empty(), "{asked} tells nothing");
+    }
+
+    // The work: cautions, a step done, a timer, a gate.
+    window.tap("[data-step=plan]").await;
+    let open = "[data-state=open]:has([aria-expanded=true])";
+    let done = window.attribute(open, "data-step-id").await;
+    let done = format!("[data-step-id='{done}']");
+    acknowledge(&window, &done).await;
+    window
+        .tap(&format!("{done} [data-test=step-done]:not(:disabled)"))
+        .await;
+    window.find(&format!("{done}[data-state=done]")).await;
+    let timed = open_step_with(&window, "[data-run]").await;
+    window.tap(&format!("{timed} [data-run]")).await;
+    window.find(&format!("{timed} [data-test=left]")).await;
+    let gated = open_step_with(&window, "[data-gate]").await;
+    pass_gate(&window, &gated).await;
+    let data = window.kill();
+
+    // Everything is there again.
+    let window = Window::open_on(data).await;
+    window.tap("[data-visit]").await;
+    window
+        .wait_for_value("#field-visit-complaint", "It gurgles and then stops")
+        .await;
+    window
+        .find("[data-answer=gurgling] [value=yes]:checked")
+        .await;
+    window.tap("[data-step=readings]").await;
+    for (point, value) in [("static_pressure", "27"), ("exchanger_drop", "1.9")] {
+        let shown = window
+            .text(&format!("[data-point={point}] [data-test=shown]"))
+            .await;
+        assert!(shown.starts_with(value), "{point} shows {shown:?}");
+    }
+    window.tap("[data-step=plan]").await;
+    window.find(&format!("{done}[data-state=done]")).await;
+    for (step, css) in [(&timed, "[data-test=left]"), (&gated, "[data-gate=passed]")] {
+        let there = format!("{step} {css}");
+        if window.count(&there).await == 0 {
+            window.tap(&format!("{step} .head")).await;
+        }
+        window.find(&there).await;
+    }
+
+    // The reading that proves it: as left, without saying so.
+    let proofs = window.attributes("[data-proof]", "data-proof").await;
+    let (point, value) = PROVEN
+        .into_iter()
+        .find(|(point, _)| proofs.iter().any(|known| known == point))
+        .unwrap_or_else(|| panic!("none of {proofs:?} is expected of air"));
+    let row = format!("[data-proof={point}]");
+    window.tap(&row).await;
+    window.type_into_focused("value", value).await;
+    window.tap("[data-test=save-reading]").await;
+    let started = std::time::Instant::now();
+    loop {
+        let text = window.text(&row).await;
+        if text.contains(&format!("As left: {value}")) {
+            break;
+        }
+        assert!(started.elapsed().as_secs() < 60, "{text:?}");
+        tokio::time::sleep(std::time::Duration::from_millis(50)).await;
+    }
+
+    // Photo and signatures.
+    window.tap("[data-step=report]").await;
+    window.pick_file("#photo", &picture()).await;
+    window.find("[data-photo] img").await;
+    window
+        .write("[data-photo] input[id^=caption]", "Invented strainer")
+        .await;
+    for role in ["technician", "customer"] {
+        let pad = format!("[data-signature={role}]");
+        window
+            .write(&format!("#name-{role}"), &format!("Invented {role}"))
+            .await;
+        window
+            .tap(&format!("{pad} [data-test=sign-typed]:not(:disabled)"))
+            .await;
+        window.find(&format!("{pad} [role=img]")).await;
+    }
+
+    // Both reports.
+    let service = window.desk().join("Barn service.pdf");
+    let home = window.desk().join("Barn homeowner.pdf");
+    save(
+        &window,
+        "[data-test=save-report]",
+        "Save the report",
+        &service,
+    )
+    .await;
+    save(&window, "[data-test=save-homeowner]", "homeowner", &home).await;
+    let report = pdf_text(&service);
+    for words in [
+        "Invented barn",
+        "It gurgles and then stops",
+        title.as_str(),
+        "Invented strainer",
+        "Invented customer",
+    ] {
+        assert!(report.contains(words), "{words:?} is not in:\n{report}");
+    }
+    let page = pdf_text(&home);
+    assert!(page.contains("Invented barn"), "{page}");
+    assert!(
+        !page.contains(share.as_str()),
+        "the homeowner's page speaks of {share}"
+    );
+
+    // The next call at the same site knows what was read at this one.
+    window.tap("a[href='#/visits']").await;
+    window.tap("[data-again]").await;
+    window
+        .wait_for_value("#field-site-name", "Invented barn")
+        .await;
+    assert_eq!(window.value("#field-visit-complaint").await, "");
+    window.tap("[data-step=readings]").await;
+    window.tap("[data-point=static_pressure]").await;
+    window.tap("[data-test=earlier] > summary").await;
+    let earlier = window.text("[data-test=earlier]").await;
+    assert!(earlier.contains("27"), "{earlier:?}");
+    window.close().await;
+}

@@ -1,0 +1,92 @@
+/**
+ * The screens of the app with a faked host, for pictures and for the checks of
+ * reach: what they show, not how they behave.
+ *
+ * Needs `npm run build` first, and Chromium (its path in CHROMIUM if not Debian's).
+ */
+import { readFile } from "node:fs/promises";
+import { fileURLToPath } from "node:url";
+
+import { chromium } from "playwright-core";
+import { preview } from "vite";
+
+import { fakeHost } from "./host.mjs";
+
+export const SCREENS = {
+  "visits-empty": "?empty#/visits",
+  visits: "#/visits",
+  settings: "#/settings",
+  recovery: "?damaged#/visits",
+  exchange: "#/exchange",
+  board: "#/board",
+  behind: `#/board/${encodeURIComponent(JSON.stringify({ title: "Air left in one circuit", filter: {} }))}`,
+  learned: "#/learned",
+  call: "#/visit/v1/call",
+  system: "#/visit/v1/system",
+  "system-ground": "#/visit/v1/system/ground",
+  readings: "#/visit/v1/readings",
+  "reading-entry": "#/visit/v1/readings/suction_pressure",
+  "reading-left": "#/visit/v1/readings/entering_water:left",
+  observed: "#/visit/v1/readings/observed",
+  drawing: "#/visit/v1/readings/drawing",
+  causes: "#/visit/v1/causes",
+  pictures: "#/visit/v1/causes/pictures",
+  plan: "#/visit/v1/plan",
+  report: "#/visit/v1/report",
+};
+
+/** The screens named on the command line, or all. */
+export const wanted = Object.entries(SCREENS).filter(
+  ([name]) => process.argv.length < 3 || process.argv.slice(2).includes(name),
+);
+
+const beside = (name) => fileURLToPath(new URL(name, import.meta.url));
+
+/** Counts what is wrong, and says it. */
+export class Faults {
+  count = 0;
+
+  add(where, what) {
+    this.count += 1;
+    console.error(`${where}: ${what}`);
+  }
+}
+
+export async function openStage() {
+  const server = await preview({ preview: { port: 0 }, logLevel: "error" });
+  const address = server.resolvedUrls.local[0];
+  const browser = await chromium.launch({
+    executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
+    args: ["--no-sandbox"],
+  });
+  // The drawings are the engine's own, of an invented call and an invented fleet.
+  const drawn = await readFile(beside("drawings.json"), "utf8");
+  const board = await readFile(beside("board.json"), "utf8");
+  return {
+    /** A page that stands at a screen, and how to leave it. */
+    async page(hash, { where, faults, width = 390, theme = "light", large = false, reducedMotion = "no-preference" }) {
+      const context = await browser.newContext({ viewport: { width, height: 844 }, reducedMotion });
+      const page = await context.newPage();
+      page.on("pageerror", (error) => faults.add(where, error.message));
+      page.on("console", (message) => {
+        if (message.type() === "error") faults.add(where, message.text());
+      });
+      const kept = { theme, picture: drawn, board };
+      await page.addInitScript((kept) => {
+        for (const [key, value] of Object.entries(kept)) localStorage.setItem(key, value);
+      }, kept);
+      await page.addInitScript(fakeHost);
+      await page.goto(address + hash);
+      await page.waitForSelector("h1");
+      // Text at twice its size.
+      if (large) await page.addStyleTag({ content: "html { font-size: 212.5% !important }" });
+      await page.evaluate(() => document.fonts.ready);
+      await page.waitForTimeout(100);
+      return { page, leave: () => context.close() };
+    },
+    async close() {
+      await browser.close();
+      await server.close();
+    },
+  };
+}
