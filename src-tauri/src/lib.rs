@@ -75,6 +75,7 @@ pub fn run() {
             exchange::record_conflicts,
             exchange::settle_record,
             fleet::board,
+            fleet::explain_board,
             fleet::fleet_visits,
             fleet::save_board_table,
             fleet::earlier_fixes,

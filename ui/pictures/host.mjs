@@ -258,6 +258,7 @@ export function fakeHost() {
       line("v2", "Demo: Old Mill Lane 4", "2026-08-02", "Gauge fell from 55 to 8 psi since March", "put right and proven", true),
     ],
     start_visit: visit, open_visit: visit, set_field: visit, set_answer: visit, put_reading: visit, remove_reading: visit,
+    explain_board: { ...figures, measured: null, expected: null, inputs: [], formula: "Callbacks at which the cause was confirmed, of all callbacks.", source: "Wilson (1927)" },
     explain: { ...figures, measured: null, expected: null, formula: "The odds of the cause before anything was found, moved by all that was found.", inputs: [["Expected in callbacks before anything is known", "12 %"], ["Gurgling was heard", "+3.1 bits"], ["With all that was found", "71 %"]], source: "own estimate" },
     demo: { visits: 0, systems: 0, own: 0, shown: "Nothing invented is loaded." }, load_demo: { visits: 120, systems: 70, own: 0, shown: "120 invented visits at 70 invented systems are loaded." }, remove_demo: { visits: 0, systems: 0, own: 0, shown: "Nothing invented is loaded." },
     answer_call: { assessment, plan }, change_step: visit, undo_last: visit, join_site: visit, copy_system: visit, use_template: visit, list_templates: templates,

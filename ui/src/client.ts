@@ -220,6 +220,9 @@ export const settleRecord = (kind: string, record: string, keep: string): Promis
 /** The board with its pictures. */
 export const board = (query: FleetQuery): Promise<BoardShown> => call("board", { query });
 
+/** How a part of the board is counted. */
+export const explainBoard = (part: string): Promise<FigureView> => call("explain_board", { part });
+
 /** The visits behind a figure. */
 export const fleetVisits = (filter: FleetFilter, skip: number, take: number): Promise<FleetVisits> =>
   call("fleet_visits", { filter, skip, take });

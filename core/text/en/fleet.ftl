@@ -171,3 +171,19 @@ error-exchange-malformed = This exchange file holds something that cannot be tak
 error-exchange-too-large = This exchange file is larger than any that is read. { $detail }. Nothing was changed.
 error-exchange-io = The exchange file could not be read or written. { $detail }. Nothing was changed.
 error-exchange-not-written = The exchange file was not written. { $detail }
+
+# How each part of the board is counted, and by whose method.
+fleet-why-causes = Callbacks at which the cause was confirmed, of all callbacks. A visit with more causes counts for each; its hours and cost are parted equally among them. In brackets the 95 % interval of the share.
+    .source = Wilson, J. Am. Stat. Assoc. 22 (1927) 209-212
+fleet-why-waiting = From commissioning to the first callback; a system without one has waited until the last day on record. The curve is Kaplan and Meier’s, its 95 % band on the scale ln(-ln S).
+    .source = Kaplan and Meier, J. Am. Stat. Assoc. 53 (1958); Greenwood (1926) after Kalbfleisch and Prentice (from memory)
+fleet-why-differences = Each group is held against all others of its kind for every cause, over the same days from commissioning. Told is what at least 10 systems on either side show, with 5 that have the cause, where the exact test stands after the correction for all comparisons (at most 0.05) and the whole 95 % interval of the ratio lies above 1.2.
+    .source = Fisher, J. R. Stat. Soc. 98 (1935); Benjamini and Yekutieli, Ann. Stat. 29 (2001); Katz et al., Biometrics 34 (1978)
+fleet-why-repeats = The same cause confirmed again at the same system within the window, of all visits after which the window is over or in which it came back. In brackets the 95 % interval.
+    .source = Wilson, J. Am. Stat. Assoc. 22 (1927) 209-212
+fleet-why-fixes = A fix held so many days when it was seen to hold then or later, or failed only later. One that nobody asked about is not counted as held. In brackets the 95 % interval.
+    .source = Wilson, J. Am. Stat. Assoc. 22 (1927) 209-212
+fleet-why-practice = Systems commissioned before that day and after it, each over the same days from commissioning: those that had a callback, of all. The difference is tested exactly.
+    .source = Fisher, J. R. Stat. Soc. 98 (1935); Wilson, J. Am. Stat. Assoc. 22 (1927)
+fleet-why-rates = Callbacks divided by the years in service of all systems of the group, with the exact 95 % interval. Callbacks of one system are taken as independent; where they are not, the interval is too narrow.
+    .source = Garwood, Biometrika 28 (1936) 437-442

@@ -171,3 +171,19 @@ error-exchange-malformed = Este archivo de intercambio contiene algo que no se p
 error-exchange-too-large = Este archivo de intercambio es mayor que los que se leen. { $detail }. No se cambió nada.
 error-exchange-io = No se pudo leer o escribir el archivo de intercambio. { $detail }. No se cambió nada.
 error-exchange-not-written = El archivo de intercambio no se escribió. { $detail }
+
+# Cómo se cuenta cada parte del tablero y por qué método.
+fleet-why-causes = Rellamadas en las que se confirmó la causa, de todas las rellamadas. Una visita con varias causas cuenta para cada una; sus horas y su coste se reparten por igual. Entre paréntesis, el intervalo del 95 % de la parte.
+    .source = Wilson, J. Am. Stat. Assoc. 22 (1927) 209-212
+fleet-why-waiting = De la puesta en marcha a la primera rellamada; un sistema sin ninguna ha esperado hasta el último día registrado. La curva es la de Kaplan y Meier, con su banda del 95 % en la escala ln(-ln S).
+    .source = Kaplan y Meier, J. Am. Stat. Assoc. 53 (1958); Greenwood (1926) según Kalbfleisch y Prentice (de memoria)
+fleet-why-differences = Cada grupo se compara con todos los demás de su clase para cada causa, sobre los mismos días desde la puesta en marcha. Se dice lo que muestran al menos 10 sistemas de cada lado, 5 de ellos con la causa, cuando la prueba exacta se sostiene tras la corrección por todas las comparaciones (0.05 como mucho) y todo el intervalo del 95 % de la razón queda por encima de 1.2.
+    .source = Fisher, J. R. Stat. Soc. 98 (1935); Benjamini y Yekutieli, Ann. Stat. 29 (2001); Katz et al., Biometrics 34 (1978)
+fleet-why-repeats = La misma causa confirmada de nuevo en el mismo sistema dentro del plazo, de todas las visitas cuyo plazo terminó o en las que volvió. Entre paréntesis, el intervalo del 95 %.
+    .source = Wilson, J. Am. Stat. Assoc. 22 (1927) 209-212
+fleet-why-fixes = Un arreglo aguantó tantos días cuando se vio aguantar entonces o después, o solo falló más tarde. Uno por el que nadie preguntó no cuenta como aguantado. Entre paréntesis, el intervalo del 95 %.
+    .source = Wilson, J. Am. Stat. Assoc. 22 (1927) 209-212
+fleet-why-practice = Sistemas puestos en marcha antes y después de ese día, cada uno sobre los mismos días desde entonces: los que tuvieron una rellamada, de todos. La diferencia se prueba de forma exacta.
+    .source = Fisher, J. R. Stat. Soc. 98 (1935); Wilson, J. Am. Stat. Assoc. 22 (1927)
+fleet-why-rates = Rellamadas divididas por los años en servicio de todos los sistemas del grupo, con el intervalo exacto del 95 %. Las rellamadas de un sistema se toman como independientes; donde no lo son, el intervalo es demasiado estrecho.
+    .source = Garwood, Biometrika 28 (1936) 437-442

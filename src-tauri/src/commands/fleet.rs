@@ -1,7 +1,7 @@
 //! The board, the visits behind its figures, and what became of fixes.
 
 use returnline_core::api::types::{
-    BoardView, EarlierFixView, FleetFilter, FleetQuery, FleetVisits, PictureView,
+    BoardView, EarlierFixView, FigureView, FleetFilter, FleetQuery, FleetVisits, PictureView,
 };
 use returnline_core::api::{ApiError, write_whole};
 use serde::Serialize;
@@ -35,6 +35,12 @@ pub fn board(shell: State<'_, Shell>, query: FleetQuery) -> Answer<BoardShown> {
         tables: tables.map(|table| table.name).collect(),
         board,
     })
+}
+
+/// How a part of the board is counted.
+#[tauri::command(async)]
+pub fn explain_board(shell: State<'_, Shell>, part: &str) -> Answer<FigureView> {
+    shell.engine().explain_board(part)
 }
 
 /// The visits behind a figure, `take` of them after the first `skip`.

@@ -101,7 +101,9 @@ async fn a_call_without_records_gets_its_causes_and_its_report() {
     let airy = ["air-left-in-circuit", "circuit-air-locked"];
     assert!(airy.contains(&cause.as_str()), "{title} leads");
     let share = window
-        .text(&format!("{first} [data-test=probability] [data-test=number]"))
+        .text(&format!(
+            "{first} [data-test=probability] [data-test=number]"
+        ))
         .await;
     assert!(share.ends_with('%'), "{share:?}");
     // The reasons stand open under the first cause, each with the way it leads there.

@@ -100,7 +100,9 @@ async fn a_call_goes_from_its_complaint_over_a_kill_to_both_reports_and_the_next
     let first = "[data-test=causes] > li:first-child [data-cause]";
     let title = window.text(&format!("{first} h2")).await;
     let share = window
-        .text(&format!("{first} [data-test=probability] [data-test=number]"))
+        .text(&format!(
+            "{first} [data-test=probability] [data-test=number]"
+        ))
         .await;
     for asked in [
         format!("{first} [data-test=probability]"),

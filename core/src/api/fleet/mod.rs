@@ -9,6 +9,7 @@ mod fixes;
 mod pictures;
 mod report;
 mod trial;
+mod why;
 
 pub use trial::{Trial, trial};
 
