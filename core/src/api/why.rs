@@ -69,6 +69,8 @@ impl Call {
             (format!("{fact}: {}", self.word(holds)), bits(step.bits))
         }));
         inputs.push((self.word("why-before-findings"), percent(ranked.prior)));
+        let call = trace.and_then(|trace| trace.call_bits);
+        inputs.extend(call.map(|moved| (self.word("why-call"), bits(moved))));
         let steps = trace.into_iter().flat_map(|trace| &trace.steps);
         inputs.extend(steps.map(|step| (self.found(&step.finding, step.level), bits(step.bits))));
         inputs.push((self.word("why-altogether"), percent(ranked.probability)));

@@ -108,6 +108,7 @@ why-probability = The odds of the cause before anything was found, moved by what
 why-expected = Expected in callbacks before anything is known
 why-learned = The same after your own confirmed causes
 why-before-findings = With what is known of the system
+why-call = That somebody called at all
 why-altogether = With all that was found
 why-bits = Bits = log2 of how much more probable this is with the cause than without it. One bit doubles the odds, three make them eight times as high; below zero it speaks against.
 why-alone = Taken by itself

@@ -108,6 +108,7 @@ why-probability = La razón de posibilidades de la causa antes de encontrar nada
 why-expected = Se espera en las rellamadas antes de saber nada
 why-learned = Lo mismo tras sus propias causas confirmadas
 why-before-findings = Con lo que se sabe del sistema
+why-call = Que alguien haya llamado
 why-altogether = Con todo lo hallado
 why-bits = Bits = log2 de cuánto más probable es esto con la causa que sin ella. Un bit duplica la razón de posibilidades, tres la hacen ocho veces mayor; por debajo de cero habla en contra.
 why-alone = Por sí solo

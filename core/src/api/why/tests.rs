@@ -59,7 +59,8 @@ fn every_cause_every_reason_and_every_check_says_where_its_number_comes_from() {
 #[test]
 fn the_odds_before_and_the_bits_of_a_single_finding_make_the_odds_after() {
     // With one finding and nothing else, Bayes' rule in odds form says that the
-    // odds after are the odds before times two to the power of its bits.
+    // odds after are the odds before times two to the power of the bits of the
+    // call itself and of the finding.
     let file = br#"{"format":"returnline-visit","version":1,"visit":{"answers":[{"finding":"gurgling","is":"yes"}]}}"#;
     let file = read_visit_file(file, Wording::default()).expect("a visit");
     let call = Call::assess(&file, NaiveDate::default(), Wording::default());
@@ -72,7 +73,8 @@ fn the_odds_before_and_the_bits_of_a_single_finding_make_the_odds_after() {
         };
         let ranked = diagnosis.causes.iter().find(|r| r.cause == trace.cause);
         let ranked = ranked.expect("ranked");
-        let after = odds(ranked.prior) * step.alone.exp2();
+        let call = trace.call_bits.unwrap_or(0.0);
+        let after = odds(ranked.prior) * (call + step.alone).exp2();
         let off = (after / odds(ranked.probability) - 1.0).abs();
         assert!(off < 1e-6, "{}: off by {off}", trace.cause);
         told += 1;
