@@ -278,9 +278,21 @@ impl Window {
 
     /// Types into the field that has the keys already: no tap.
     pub async fn type_into_focused(&self, id: &str, text: &str) {
-        let focused = format!("[id='{id}']:focus");
-        let field = self.find(&focused).await;
-        field.send_keys(text).await.expect("the field takes keys");
+        let started = Instant::now();
+        loop {
+            // Without a window manager the page is never in front, so `:focus` says nothing.
+            let field = self
+                .client
+                .active_element()
+                .await
+                .expect("the page answers");
+            if field.attr("id").await.expect("the page answers").as_deref() == Some(id) {
+                field.send_keys(text).await.expect("the field takes keys");
+                return;
+            }
+            assert!(started.elapsed() < PATIENCE, "{id} does not get the keys");
+            tokio::time::sleep(Duration::from_millis(50)).await;
+        }
     }
 
     /// Chooses a file from the disk in the field that `css` names.
