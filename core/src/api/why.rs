@@ -52,10 +52,9 @@ impl Call {
         let mut ranked = self.diagnosis.as_ref()?.causes.iter();
         let ranked = ranked.find(|ranked| ranked.cause == id)?;
         let mut inputs = vec![(self.word("why-expected"), percent(shipped.prior))];
-        if let Some(own) = self.learned.of(&id, shipped.prior) {
-            if self.learned.callbacks() > 0 {
-                inputs.push((self.word("why-learned"), percent(own.mean())));
-            }
+        let own = self.learned.of(&id, shipped.prior);
+        if let Some(own) = own.filter(|_| self.learned.callbacks() > 0) {
+            inputs.push((self.word("why-learned"), percent(own.mean())));
         }
         let trace = self.trace(&id);
         let facts = trace.into_iter().flat_map(|trace| &trace.context);
