@@ -215,7 +215,7 @@ def add_report(bn, name, finding, labels, reliability, instrument):
 
 
 def infer(bn, evidence, nodes, findings, pairs):
-    """P(evidence), and by name P(states | evidence)."""
+    """By name P(states | evidence)."""
     engine = gum.LazyPropagation(bn)
     engine.setEvidence(evidence)
     for one, other in pairs:
@@ -223,9 +223,18 @@ def infer(bn, evidence, nodes, findings, pairs):
     for name in nodes + findings:
         engine.addTarget(name)
     engine.makeInference()
-    known = {name: engine.posterior(name) for name in nodes + findings}
-    known |= {pair: engine.jointPosterior(set(pair)) for pair in pairs}
-    return engine.evidenceProbability(), known
+    # Copies: the library's own tensors go with the engine.
+    known = {name: gum.Tensor(engine.posterior(name)) for name in nodes + findings}
+    known |= {pair: gum.Tensor(engine.jointPosterior(set(pair))) for pair in pairs}
+    return known
+
+
+def weight(bn, evidence):
+    """P(evidence). Without targets: with them, what they do not need is left out."""
+    engine = gum.LazyPropagation(bn)
+    engine.setEvidence(evidence)
+    engine.makeInference()
+    return engine.evidenceProbability()
 
 
 def ask(bn, seen, nodes, findings, pairs, hard=None, call=None):
@@ -234,15 +243,16 @@ def ask(bn, seen, nodes, findings, pairs, hard=None, call=None):
     the true causes, so the joint with the call is the joint without it, less
     1 - leak times the joint in which each cause carries soft evidence."""
     evidence = {name: 1 for name in seen} | (hard or {})
-    whole, known = infer(bn, evidence, nodes, findings, pairs)
+    known = infer(bn, evidence, nodes, findings, pairs)
     if call:
         leak, calls = call
         soft = {cause: [1.0, 1.0 - p] for cause, p in calls.items() if p > 0}
         # A cause that is certain takes no second evidence: it is a common factor.
         factor = product(1.0 - calls[c] for c, so in (hard or {}).items() if so)
         soft = {cause: weights for cause, weights in soft.items() if cause not in evidence}
-        silent, without = infer(bn, evidence | soft, nodes, findings, pairs)
-        taken = (1 - leak) * factor * silent / whole
+        without = infer(bn, evidence | soft, nodes, findings, pairs)
+        share = weight(bn, evidence | soft) / weight(bn, evidence)
+        taken = (1 - leak) * factor * share
         known = {
             name: (given - without[name] * taken) * (1 / (1 - taken))
             for name, given in known.items()
@@ -264,7 +274,8 @@ def mutual_information(joint, one, other):
     for i in range(a.domainSize()):
         for j in range(b.domainSize()):
             p = joint[{one: i, other: j}]
-            if p > 0:
+            # A difference of two inferences leaves rounding where nothing is.
+            if p > 1e-14:
                 total += p * math.log2(p / (a[{one: i}] * b[{other: j}]))
     return total
 

@@ -87,6 +87,13 @@ impl Evaluation {
         }
     }
 
+    /// The same, as a difference of readings of one instrument: what it is off
+    /// by is off in both, so a lie does not make a difference.
+    pub(super) fn of_one_instrument(mut self) -> Self {
+        self.read_with = None;
+        self
+    }
+
     /// The same, with more readings behind it.
     pub(super) fn using(mut self, readings: &[usize]) -> Self {
         self.used.extend_from_slice(readings);

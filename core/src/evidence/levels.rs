@@ -23,8 +23,8 @@ use crate::uncertainty::normal_cumulative;
 /// line: such a reading says nothing about the level. Judgement; instruments
 /// that lie are the graph's own hidden questions and not counted here again. It
 /// keeps every level possible, whatever is read: no reading speaks stronger than
-/// about 100 to 1.
-pub const SLIP: f64 = 0.027;
+/// about 300 to 1.
+pub const SLIP: f64 = 0.01;
 
 /// A range in which every value is alike.
 pub type Range = (f64, f64);

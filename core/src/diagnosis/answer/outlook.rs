@@ -16,9 +16,9 @@ struct Component {
     weights: Vec<f64>,
 }
 
-/// Up to so many parents and instruments a check is worked out from the joint
-/// probabilities of their states, whose sums many checks share; above it from
-/// products over the parents.
+/// Up to so many parents and instruments a check may be worked out from the joint
+/// probabilities of their states, whose sums many checks share, where that takes
+/// fewer new sums than the products over the parents.
 const MOST_STATE_VARIABLES: usize = 5;
 /// Most products taken into account for one check; a check that reveals so
 /// many findings that it would need more is judged by the first of them.
@@ -82,9 +82,9 @@ impl Outlook {
 pub(super) struct Watch<'a> {
     inference: &'a Inference<'a>,
     probe: Probe<'a>,
-    /// P(all of these are so, each cause is so | evidence), by variables: the
-    /// first number of each row is without a cause.
-    together: HashMap<Vec<usize>, Rc<[f64]>>,
+    /// The weighted sums worked out so far, by their factors: the first number of
+    /// each row is the sum, the others are it with each cause true.
+    sums: HashMap<Vec<(usize, [u64; 2])>, Rc<[f64]>>,
 }
 
 /// A finding as it would be learned.
@@ -100,7 +100,7 @@ impl<'a> Watch<'a> {
         Self {
             inference,
             probe: inference.probe(),
-            together: HashMap::new(),
+            sums: HashMap::new(),
         }
     }
 
@@ -143,9 +143,17 @@ impl<'a> Watch<'a> {
         }
         variables.sort_unstable();
         variables.dedup();
-        if variables.len() <= MOST_STATE_VARIABLES && outcomes <= MOST_OUTCOMES {
+        let (taken, all) = self.products(learned);
+        let few = variables.len() <= MOST_STATE_VARIABLES && outcomes <= MOST_OUTCOMES;
+        if few && (taken.len() < learned.len() || self.unknown_states(&variables) < all.len()) {
             return self.by_states(learned, &variables);
         }
+        self.by_components(taken, &all)
+    }
+
+    /// The products by which the check can be worked out, and the findings that
+    /// could be taken in.
+    fn products(&self, learned: &[Learned]) -> (Vec<FindingIx>, Vec<Component>) {
         let mut taken = Vec::new();
         let mut all = vec![Component {
             factors: Vec::new(),
@@ -164,7 +172,14 @@ impl<'a> Watch<'a> {
             all = joined;
             taken.push(one.finding);
         }
-        self.by_components(taken, &all)
+        (taken, all)
+    }
+
+    /// How many of the sums over the states of these variables are still to be worked out.
+    fn unknown_states(&self, variables: &[usize]) -> usize {
+        (0..1_usize << variables.len())
+            .filter(|&set| !self.sums.contains_key(&key(&all_so(variables, set))))
+            .count()
     }
 
     /// Sums over the states of the parents and instruments: given those,
@@ -235,13 +250,8 @@ impl<'a> Watch<'a> {
     fn states(&mut self, variables: &[usize]) -> Vec<Vec<f64>> {
         let mut rows: Vec<Vec<f64>> = (0..1_usize << variables.len())
             .map(|set| {
-                let so: Vec<usize> = variables
-                    .iter()
-                    .enumerate()
-                    .filter(|(at, _)| set >> at & 1 == 1)
-                    .map(|(_, &variable)| variable)
-                    .collect();
-                self.all_so(so).to_vec()
+                let row = self.sum(&all_so(variables, set));
+                row.to_vec()
             })
             .collect();
         // From "these are so, whatever the others" to "these and no others".
@@ -257,18 +267,15 @@ impl<'a> Watch<'a> {
         rows
     }
 
-    fn all_so(&mut self, variables: Vec<usize>) -> Rc<[f64]> {
-        if let Some(known) = self.together.get(&variables) {
+    fn sum(&mut self, factors: &[Factor]) -> Rc<[f64]> {
+        let key = key(factors);
+        if let Some(known) = self.sums.get(&key) {
             return Rc::clone(known);
         }
-        let factors: Vec<Factor> = variables
-            .iter()
-            .map(|&variable| (variable, [0.0, 1.0]))
-            .collect();
-        let run = self.probe.run(&factors);
+        let run = self.probe.run(factors);
         let causes = run.causes.iter().map(|cause| run.weight * cause);
         let row: Rc<[f64]> = std::iter::once(run.weight).chain(causes).collect();
-        self.together.insert(variables, Rc::clone(&row));
+        self.sums.insert(key, Rc::clone(&row));
         row
     }
 
@@ -326,12 +333,14 @@ impl<'a> Watch<'a> {
             .map_or(0, |component| component.weights.len());
         let mut outlook = self.empty(findings, outcomes);
         for component in components {
-            let run = self.probe.run(&component.factors);
+            let row = self.sum(&component.factors);
+            let [whole, causes @ ..] = &row[..] else {
+                continue;
+            };
             for (outcome, &weight) in component.weights.iter().enumerate() {
-                let part = weight * run.weight;
-                outlook.outcomes[outcome] += part;
-                for (sum, cause) in outlook.joint[outcome].iter_mut().zip(&run.causes) {
-                    *sum += part * cause;
+                outlook.outcomes[outcome] += weight * whole;
+                for (sum, cause) in outlook.joint[outcome].iter_mut().zip(causes) {
+                    *sum += weight * cause;
                 }
             }
         }
@@ -344,6 +353,24 @@ impl<'a> Watch<'a> {
         }
         outlook
     }
+}
+
+/// The factors that make these of the variables so, and say nothing of the others.
+fn all_so(variables: &[usize], set: usize) -> Vec<Factor> {
+    variables
+        .iter()
+        .enumerate()
+        .filter(|(at, _)| set >> at & 1 == 1)
+        .map(|(_, &variable)| (variable, [0.0, 1.0]))
+        .collect()
+}
+
+/// Factors as a key: equal to the last bit or not equal.
+fn key(factors: &[Factor]) -> Vec<(usize, [u64; 2])> {
+    factors
+        .iter()
+        .map(|&(variable, weights)| (variable, weights.map(f64::to_bits)))
+        .collect()
 }
 
 /// Adds a component, into an equal one if there is one.

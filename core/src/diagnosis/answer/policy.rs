@@ -9,6 +9,11 @@ pub struct Policy {
     pub enough: f64,
     /// Probability of no fault at which "nothing to correct" is said.
     pub healthy: f64,
+    /// The same, lower, where no single fault comes near: many faults at a
+    /// little each are what nobody looked for, not a suspicion.
+    pub healthy_unrivalled: f64,
+    /// How many times the most probable fault that no fault must then be.
+    pub rival: f64,
     /// Probability of a unit fault without a loop fault at which "not the loop" is said.
     pub elsewhere: f64,
     /// Expected bits below which a check is not worth doing.
@@ -32,7 +37,9 @@ impl Default for Policy {
     fn default() -> Self {
         Self {
             enough: 0.9,
-            healthy: 0.7,
+            healthy: 0.65,
+            healthy_unrivalled: 0.35,
+            rival: 4.5,
             elsewhere: 0.7,
             worth_bits: 0.02,
             worth_bits_per_minute: 0.002,

@@ -92,6 +92,13 @@ impl Health {
         }
     }
 
+    /// Whether "nothing to correct" may be said, `most` being the probability of
+    /// the most probable fault.
+    fn is_sound(&self, most: f64, policy: &Policy) -> bool {
+        self.no_fault >= policy.healthy
+            || (self.no_fault >= policy.healthy_unrivalled && self.no_fault >= policy.rival * most)
+    }
+
     /// P(a unit fault and no loop fault | evidence).
     #[must_use]
     pub fn unit_alone(&self) -> f64 {
@@ -167,7 +174,8 @@ pub(super) fn verdict(
         probability: p(instrument),
     });
 
-    if health.no_fault >= policy.healthy {
+    let most = first.map_or(0.0, p);
+    if health.is_sound(most, policy) {
         // Sound only if a gauge that contradicts the rest is wrong: settle that first.
         if let Some(instrument_first) = instrument_first {
             return instrument_first;

@@ -125,7 +125,13 @@ pub(super) fn calls(graph: &Graph, case: &Case, observed: &[Observed]) -> Option
         with.is_empty() || complaints.is_empty() || with.iter().any(|one| complaints.contains(one))
     };
     let causes = graph.causes().iter();
-    let calls = causes.map(|cause| if fits(&cause.calls_with) { cause.calls } else { 0.0 });
+    let calls = causes.map(|cause| {
+        if fits(&cause.calls_with) {
+            cause.calls
+        } else {
+            0.0
+        }
+    });
     Some(calls.collect())
 }
 
@@ -133,7 +139,9 @@ pub(super) fn calls(graph: &Graph, case: &Case, observed: &[Observed]) -> Option
 fn is_off(scale: Scale, seen: &Observed) -> bool {
     let weights = seen.sound_weights();
     let normal = scale.index(scale.normal()).unwrap_or(0);
-    weights[..scale.count()].iter().any(|&weight| weight > weights[normal])
+    weights[..scale.count()]
+        .iter()
+        .any(|&weight| weight > weights[normal])
 }
 
 /// What was found about causes themselves, as the likelihood of not so and so.

@@ -96,7 +96,7 @@ pub(super) fn fields_fit_the_scale(parsed: &Parsed, report: &mut Report) {
 }
 
 /// What the one entry about calls is named in messages; it has no id.
-const CALL: &str = "call";
+pub(super) const CALL: &str = "call";
 
 /// The graph says once, in one file, how a call comes about; a cause that
 /// speaks of calls leans on it.

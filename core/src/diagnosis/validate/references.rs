@@ -2,6 +2,7 @@
 
 use std::collections::{BTreeMap, HashSet};
 
+use super::numbers;
 use super::{Fault, NodeKind, Parsed, Report};
 use crate::diagnosis::graph::{CauseKind, SourceMark};
 use crate::diagnosis::id::is_well_formed;
@@ -227,6 +228,9 @@ pub(super) fn sources_marked(parsed: &Parsed, report: &mut Report) {
             report.add(file, subject, fault);
         }
     };
+    for (file, call) in parsed.located(|file| &file.calls) {
+        mark(file, numbers::CALL.to_owned(), &call.source);
+    }
     for (file, cause) in parsed.located(|file| &file.causes) {
         mark(file, cause.id.clone(), &cause.source);
         for shift in &cause.context {

@@ -31,6 +31,8 @@ fn found_by(text: &str) -> Vec<&'static str> {
     names
 }
 
+const CALL: &str = "[[call]]\nleak = 0.1\nloop = 0.9\nunit = 0.9\nnormal = 0.5\ninstrument = 0.1\nsource = \"judgement\"\n";
+
 #[test]
 fn example_of_the_format_description_is_valid() {
     assert_eq!(problems_of(&example()), Vec::new());
@@ -133,6 +135,13 @@ fn each_check_finds_its_fault_in_a_spoiled_example() {
         (
             "numbers-in-range",
             spoil("low = 0.3\nhigh = 0.05", "low = 0.6\nhigh = 0.6"),
+        ),
+        ("numbers-in-range", add(&CALL.replace("0.5", "1.0"))),
+        ("sources-marked", add(&CALL.replace("judgement", ""))),
+        ("call-said-once", add(&format!("{CALL}{CALL}"))),
+        (
+            "call-said-once",
+            spoil("prior = 0.08", "prior = 0.08\ncalls = 0.5"),
         ),
         (
             "sources-marked",

@@ -77,7 +77,7 @@ fn returns(call: &Call<'_>) -> Vec<Evaluation> {
             Figure::exact(Number::from_si(circuits.len() as f64)),
         ),
     );
-    vec![evaluation]
+    vec![evaluation.of_one_instrument()]
 }
 
 /// Expected range of n normal values over their standard deviation, for n from

@@ -244,7 +244,7 @@ fn samples(call: &Call<'_>) -> Vec<Evaluation> {
         Figure::uncertain(back.uncertain::<Temperature>()),
         Reasoning::new("two-samples", Authority::CommonPractice),
     );
-    vec![evaluation.using(&back.readings)]
+    vec![evaluation.using(&back.readings).of_one_instrument()]
 }
 
 fn disagree(call: &Call<'_>) -> Vec<Evaluation> {

@@ -36,9 +36,9 @@ fn the_likelihood_at_the_lower_limit_by_hand() {
     );
     let normal: f64 = 31.7 / 63.0;
     let mean = (1.0 + normal) / 3.0;
-    let mixed = |w: f64| 0.973 * w + 0.027 * mean;
+    let mixed = |w: f64| 0.99 * w + 0.01 * mean;
     assert!((soft.weights()[1] - mixed(normal) / mixed(1.0)).abs() < 1e-6);
-    assert!((soft.weights()[2] - 0.027 * mean / mixed(1.0)).abs() < 1e-6);
+    assert!((soft.weights()[2] - 0.01 * mean / mixed(1.0)).abs() < 1e-6);
 }
 
 #[test]
