@@ -78,6 +78,7 @@ pub fn run() {
             fleet::explain_board,
             fleet::fleet_visits,
             fleet::save_board_table,
+            fleet::save_fleet_report,
             fleet::earlier_fixes,
             fleet::answer_earlier_fix,
             learning::set_verdict,

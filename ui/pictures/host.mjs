@@ -249,6 +249,7 @@ export function fakeHost() {
     export_records: { place: "/home/tech/returnline-2026-08-14.rlx", can_open: false }, import_records: null, record_conflicts: conflicts, settle_record: [],
     board, fleet_visits: { total: 61, lines: [{ id: "v2", site: "Demo: Old Mill Lane 4", date: "2026-08-02", complaint: "Gauge fell from 55 to 8 psi since March", outcome: "put right and proven", system: "s2", demo: true }] },
     save_board_table: { place: "/home/tech/causes.csv", can_open: false },
+    save_fleet_report: { place: "/home/tech/callbacks.pdf", can_open: true },
     earlier_fixes: [{ visit: "v3", date: "2026-02-03", cause: "debris", question: "On 2026-02-03 this was put right here: Debris in the strainer. Did it hold?", known: null, held: null }],
     answer_earlier_fix: [], set_verdict: visit, list_checks: choices(["dead-head", "Dead-head test with the cart"], ["second", "Second gauge"]),
     learned, save_learned: { place: null, can_open: false }, take_learned: null, learn_anew: learned,

@@ -22,6 +22,7 @@ import type { FieldEntry } from "./types/FieldEntry";
 import type { FigureView } from "./types/FigureView";
 import type { FleetFilter } from "./types/FleetFilter";
 import type { FleetQuery } from "./types/FleetQuery";
+import type { FleetReportRequest } from "./types/FleetReportRequest";
 import type { FleetVisits } from "./types/FleetVisits";
 import type { Soundness } from "./types/Soundness";
 import type { Keeping } from "./types/Keeping";
@@ -230,6 +231,10 @@ export const fleetVisits = (filter: FleetFilter, skip: number, take: number): Pr
 /** Asks where to save a table of the board and writes it there. */
 export const saveBoardTable = (title: string, query: FleetQuery, table: string): Promise<Saved> =>
   call("save_board_table", { title, query, table });
+
+/** Asks where to save the manager's report and writes it there. */
+export const saveFleetReport = (title: string, request: FleetReportRequest): Promise<Saved> =>
+  call("save_fleet_report", { title, request });
 
 /** Fixes of earlier visits to this system, to ask about. */
 export const earlierFixes = (visit: string): Promise<EarlierFixView[]> =>

@@ -298,6 +298,7 @@ board-any = All
 board-all = Show all { $count }
 board-fewer = Show fewer
 board-more = { $count } more
+board-report = Save this as a report (PDF)
 board-save = Save as a table (CSV)
 board-causes = Causes
 board-no-causes = No cause is confirmed yet. Confirm one on the causes of a visit.

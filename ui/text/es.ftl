@@ -314,6 +314,7 @@ board-any = Todos
 board-all = Mostrar los { $count }
 board-fewer = Mostrar menos
 board-more = { $count } más
+board-report = Guardar esto como informe (PDF)
 board-save = Guardar como tabla (CSV)
 board-causes = Causas
 board-no-causes = Aún no hay ninguna causa confirmada. Confirme una en las causas de una visita.

@@ -16,6 +16,7 @@ mod forms;
 mod graph;
 mod knowledge;
 mod learning;
+mod loop_year;
 mod mind;
 mod pictures;
 mod plan;

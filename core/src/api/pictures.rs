@@ -33,7 +33,10 @@ impl Call {
             charts.extend(self.traced_path(&mut set));
             charts.extend(self.before_and_after(&mut set));
         }
-        let parts = self.charts(&self.answer().assessment, self.work_plan().as_ref(), WIDTH);
+        let plan = self.work_plan();
+        let season = self.season(plan.as_ref());
+        let view = &self.answer().assessment;
+        let parts = self.charts(view, plan.as_ref(), season.as_ref(), WIDTH);
         charts.extend(
             parts
                 .into_iter()

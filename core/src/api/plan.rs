@@ -50,36 +50,44 @@ impl Call {
         .ok()
     }
 
-    /// What the readings say of the day: the loop at rest, else the mean of
-    /// entering and leaving water.
+    /// What the readings say of the day.
     pub(super) fn conditions(&self) -> Conditions {
+        let usual = || {
+            Uncertain::new(
+                Temperature::from_celsius(USUAL_LOOP_CELSIUS),
+                USUAL_LOOP_SPREAD,
+            )
+        };
+        let read = self.read_loop_temperature(Phase::Found);
+        Conditions {
+            loop_temperature: read.unwrap_or_else(usual),
+            lowest_leaving: None,
+            year: Some((self.year(read), self.day_of_year())),
+            learned: self.learned_since_charge(),
+        }
+    }
+
+    /// The loop at rest, else the mean of entering and leaving water, as read.
+    pub(super) fn read_loop_temperature(&self, phase: Phase) -> Option<Uncertain<Temperature>> {
         let read = |point: ReadingPoint| {
             let readings = self.file.visit.readings.iter().rev();
-            let mut found = readings.filter(|r| r.point() == point && r.phase == Phase::Found);
+            let mut found = readings.filter(|r| r.point() == point && r.phase == phase);
             found.find_map(|r| Some((r.quantity::<Temperature>()?, r.standard_uncertainty())))
         };
-        let running = match (
+        if let Some((rest, spread)) = read(ReadingPoint::LoopTemperature) {
+            return Some(Uncertain::new(rest, spread));
+        }
+        let mean = match (
             read(ReadingPoint::EnteringWater),
             read(ReadingPoint::LeavingWater),
         ) {
             (Some((entering, _)), Some((leaving, _))) => {
-                Some(Temperature::from_si((entering.si() + leaving.si()) / 2.0))
+                Temperature::from_si((entering.si() + leaving.si()) / 2.0)
             }
-            (Some((one, _)), None) | (None, Some((one, _))) => Some(one),
-            (None, None) => None,
+            (Some((one, _)), None) | (None, Some((one, _))) => one,
+            (None, None) => return None,
         };
-        let loop_temperature = match (read(ReadingPoint::LoopTemperature), running) {
-            (Some((rest, spread)), _) => Uncertain::new(rest, spread),
-            (None, Some(mean)) => Uncertain::new(mean, MEAN_SPREAD),
-            (None, None) => Uncertain::new(
-                Temperature::from_celsius(USUAL_LOOP_CELSIUS),
-                USUAL_LOOP_SPREAD,
-            ),
-        };
-        Conditions {
-            loop_temperature,
-            lowest_leaving: None,
-        }
+        Some(Uncertain::new(mean, MEAN_SPREAD))
     }
 
     fn words(&self, key: &str) -> String {
@@ -419,9 +427,8 @@ impl Call {
             [None, None] => None,
         };
         let shown = |phase: Phase| {
-            let readings = self.file.visit.readings.iter().rev();
-            let mut at_point = readings.filter(|r| r.point() == proof.reading && r.phase == phase);
-            at_point.next().map(reading_text)
+            let latest = self.latest(proof.reading, Some(phase));
+            latest.map(reading_text)
         };
         let args = Args::new()
             .text(

@@ -15,7 +15,7 @@ mod season;
 
 pub use call::{Call, State, Taken};
 pub use evaluation::{Evaluation, Explained};
-pub use evaluators::{Evaluator, names};
+pub use evaluators::{Believed, Evaluator, believed, names};
 pub use facts::{TOLD, facts};
 pub use gather::{Gathered, Unused, WhyUnused, gather};
 pub use levels::{Levels, Range, SLIP};

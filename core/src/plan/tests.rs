@@ -309,6 +309,8 @@ mod for_a_system {
         let conditions = Conditions {
             loop_temperature: Uncertain::new(Temperature::from_celsius(9.0), 1.0),
             lowest_leaving: None,
+            year: None,
+            learned: None,
         };
         let model = LoopModel::of(file);
         work_plan(&LIBRARY, &treatments(procedures), file, &model, conditions).unwrap()

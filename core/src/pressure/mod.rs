@@ -19,6 +19,7 @@ pub mod modulus;
 mod sampling;
 pub mod trend;
 mod unknowns;
+pub mod year;
 
 pub use error::PressureError;
 

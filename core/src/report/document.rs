@@ -16,6 +16,8 @@ pub struct Document {
     pub meta: Meta,
     /// Paper.
     pub page: PageSize,
+    /// How close the page is set.
+    pub density: Density,
     /// Content from top to bottom.
     pub blocks: Vec<Block>,
 }
@@ -51,6 +53,30 @@ pub enum PageSize {
     Letter,
     /// 210 by 297 mm (ISO 216).
     A4,
+}
+
+/// How close a page is set.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Density {
+    /// For everyone, at arm's length.
+    #[default]
+    Usual,
+    /// For everyone, where two sheets have to hold all.
+    Snug,
+    /// For a record that is long and read where something is looked up.
+    Close,
+}
+
+impl Density {
+    /// Sizes of letters and distances against the usual ones.
+    #[must_use]
+    pub fn scale(self) -> f32 {
+        match self {
+            Self::Usual => 1.0,
+            Self::Snug => 0.93,
+            Self::Close => 0.86,
+        }
+    }
 }
 
 impl PageSize {
@@ -185,6 +211,10 @@ pub enum Block {
     },
     /// Labels with values.
     Facts(Vec<Fact>),
+    /// The same, two beside each other, for short values.
+    PairedFacts(Vec<Fact>),
+    /// Pieces beside each other, such as charts; on one page.
+    Beside(Vec<Vec<Block>>),
     /// A table.
     Table(Table),
     /// A framed word of caution or a note.

@@ -101,6 +101,19 @@ pub(super) fn facts(items: &[(String, String)]) -> Block {
     Block::Facts(items.iter().map(fact).collect())
 }
 
+/// The same, two beside each other.
+pub(super) fn paired(items: &[(String, String)]) -> Block {
+    match facts(items) {
+        Block::Facts(facts) => Block::PairedFacts(facts),
+        other => other,
+    }
+}
+
+/// Points that are looked up rather than read, one after the other in small letters.
+pub(super) fn run_on(items: &[String]) -> Block {
+    small(items.join(" · "))
+}
+
 pub(super) fn column(catalog: &Catalog, key: &str, align: Align, width: Width) -> Column {
     Column {
         head: catalog.text(key),

@@ -62,10 +62,26 @@ schematic-heat-pump = Heat pump
 schematic-tank = Expansion tank
 schematic-reservoir = Reservoir
 schematic-indoors = indoors
-schematic-ground-vertical = { $count } bores with U-bends
-schematic-ground-horizontal = { $count } circuits in trenches
-schematic-ground-pond = { $count } coils in the pond
-schematic-ground-unknown = { $count } circuits in the ground
+schematic-ground-vertical = { $count ->
+    [0] ? bores with U-bends
+    [one] One bore with a U-bend
+   *[other] { $count } bores with U-bends
+}
+schematic-ground-horizontal = { $count ->
+    [0] ? circuits in trenches
+    [one] One circuit in a trench
+   *[other] { $count } circuits in trenches
+}
+schematic-ground-pond = { $count ->
+    [0] ? coils in the pond
+    [one] One coil in the pond
+   *[other] { $count } coils in the pond
+}
+schematic-ground-unknown = { $count ->
+    [0] ? circuits in the ground
+    [one] One circuit in the ground
+   *[other] { $count } circuits in the ground
+}
 
 spot-circulator_rise = Pump rise
 spot-entering_water = EWT

@@ -12,7 +12,7 @@ homeowner-wrong = What was wrong
 homeowner-done = What we did
 homeowner-open = What still has to be done
 homeowner-call = When to call
-homeowner-notice = What you may notice, and what is normal
+homeowner-notice = What you may notice
 homeowner-watch = What to watch
 homeowner-next = Next visit:
 homeowner-safety = for your safety
@@ -43,12 +43,40 @@ homeowner-begun = { $work } (begun)
 
 # The picture.
 homeowner-picture = Your system
-homeowner-picture-vertical = 1 Heat pump. 2 Pumps that move the fluid. 3 Pipe in the ground, down drilled holes{ $circuits }. 4 { $part }. The fluid goes round and round: it carries heat from the ground to the house in winter and back in summer.
-homeowner-picture-horizontal = 1 Heat pump. 2 Pumps that move the fluid. 3 Pipe in the ground{ $circuits }. 4 { $part }. The fluid goes round and round: it carries heat from the ground to the house in winter and back in summer.
-homeowner-picture-pond = 1 Heat pump. 2 Pumps that move the fluid. 3 Pipe coils in the water{ $circuits }. 4 { $part }. The fluid goes round and round: it carries heat from the water to the house in winter and back in summer.
-homeowner-picture-circuits = , { $count } loops side by side
-homeowner-picture-gauge = Pressure gauge
-homeowner-picture-tank = Tank with the fluid level
+homeowner-picture-words = The pumps move the fluid round and round through the pipe in the ground: it carries heat to the house in winter and back in summer.
+homeowner-picture-words-pond = The pumps move the fluid round and round through the pipe in the water: it carries heat to the house in winter and back in summer.
+homeowner-picture-mark = { $letter } marks where the fault is or was: { $what }.
+plain-sign-air = air
+plain-sign-valve = a valve
+plain-sign-blocked = something in the way
+plain-sign-leak = a leak
+plain-sign-gauge = the pressure
+plain-part-flow-centre = Pumps
+plain-part-heat-pump = Heat pump
+plain-part-tank = Expansion tank
+plain-part-reservoir = Tank with the fluid level
+plain-part-gauge = Pressure gauge
+plain-part-indoors = in the house
+plain-part-ground-vertical = { $count ->
+    [0] Pipe down drilled holes
+    [one] One loop of pipe down a drilled hole
+   *[other] { $count } loops of pipe down drilled holes
+}
+plain-part-ground-horizontal = { $count ->
+    [0] Pipe in the ground
+    [one] One loop of pipe in the ground
+   *[other] { $count } loops of pipe in the ground
+}
+plain-part-ground-pond = { $count ->
+    [0] Pipe coils in the water
+    [one] One coil of pipe in the water
+   *[other] { $count } coils of pipe in the water
+}
+plain-part-ground-unknown = { $count ->
+    [0] Pipe in the ground
+    [one] One loop of pipe in the ground
+   *[other] { $count } loops of pipe in the ground
+}
 
 # Readings in plain words.
 homeowner-reading-static_pressure = Pressure in the ground pipe, pumps off
@@ -56,12 +84,15 @@ homeowner-reading-flow = Flow through the heat pump
 homeowner-reading-freeze_point_supply = Protected against frost down to
 
 # What is normal.
-homeowner-notice-band = The pressure gauge is lower in summer and higher in winter, because plastic pipe widens when it is warm. Anywhere from { $low } to { $high } is normal over the year.
+homeowner-notice-band = The pressure gauge is lower in summer and higher in winter, because plastic pipe widens when it is warm. With the pumps off, expect about { $cold } in the coldest weeks ({ $winter } is normal) and about { $warm } in the hottest ({ $summer } is normal).
+homeowner-notice-band-even = The pressure gauge moves a little with the seasons. With the pumps off, expect about { $cold } in the coldest weeks ({ $winter } is normal) and about { $warm } in the hottest ({ $summer } is normal).
 homeowner-notice-season = The pressure gauge is lower in summer and higher in winter, because plastic pipe widens when it is warm. This is normal.
 homeowner-notice-recheck = In the first month the pipe settles: a reading from { $low } to { $high } is normal then.
 homeowner-notice-level = The level in the tank goes up and down a little with the temperature. This is normal.
 homeowner-notice-bubbles = You may hear a few bubbles in the first days. They should fade and not come back.
-homeowner-season-words = The shaded band shows where the gauge should stand in each season, with the pumps off.
+homeowner-season = The pressure gauge over the year
+homeowner-season-normal = normal
+homeowner-season-words = Where the gauge should stand over the coming year with the pumps off, starting from { $left } ({ $start }). Anywhere in the shaded band is normal, as long as no fluid is lost.
 
 # What to watch.
 homeowner-watch-gauge = Look at the gauge once a month with the pumps off and write the number down.
@@ -73,7 +104,7 @@ homeowner-watch-filter = Change or clean the air filter as the heat pump's instr
 # When to call.
 homeowner-phone = Call us at
 homeowner-no-phone = Call your service company:
-homeowner-call-gauge = if the gauge stands below { $low } or above { $high }
+homeowner-call-gauge = if the gauge stands below { $low } or above { $high } with the pumps off, or leaves the shaded band of its season
 homeowner-call-pressure = if the gauge keeps falling from month to month, or stands near zero
 homeowner-call-level = if the level in the tank falls below its mark
 homeowner-call-noise = if the pumps hum, rattle or gurgle again

@@ -62,10 +62,26 @@ schematic-heat-pump = Bomba de calor
 schematic-tank = Vaso de expansión
 schematic-reservoir = Depósito
 schematic-indoors = interior
-schematic-ground-vertical = { $count } perforaciones con sonda en U
-schematic-ground-horizontal = { $count } circuitos en zanjas
-schematic-ground-pond = { $count } rollos en el estanque
-schematic-ground-unknown = { $count } circuitos en el terreno
+schematic-ground-vertical = { $count ->
+    [0] ? perforaciones con sonda en U
+    [one] Una perforación con sonda en U
+   *[other] { $count } perforaciones con sonda en U
+}
+schematic-ground-horizontal = { $count ->
+    [0] ? circuitos en zanjas
+    [one] Un circuito en zanja
+   *[other] { $count } circuitos en zanjas
+}
+schematic-ground-pond = { $count ->
+    [0] ? rollos en el estanque
+    [one] Un rollo en el estanque
+   *[other] { $count } rollos en el estanque
+}
+schematic-ground-unknown = { $count ->
+    [0] ? circuitos en el terreno
+    [one] Un circuito en el terreno
+   *[other] { $count } circuitos en el terreno
+}
 
 spot-circulator_rise = Elevación
 spot-entering_water = EWT

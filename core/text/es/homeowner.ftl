@@ -12,7 +12,7 @@ homeowner-wrong = Qué pasaba
 homeowner-done = Qué hicimos
 homeowner-open = Qué falta por hacer
 homeowner-call = Cuándo llamar
-homeowner-notice = Qué puede notar y qué es normal
+homeowner-notice = Lo que puede notar
 homeowner-watch = Qué vigilar
 homeowner-next = Próxima visita:
 homeowner-safety = por su seguridad
@@ -43,12 +43,40 @@ homeowner-begun = { $work } (empezado)
 
 # The picture.
 homeowner-picture = Su sistema
-homeowner-picture-vertical = 1 Bomba de calor. 2 Bombas de circulación, que mueven el fluido. 3 Tubería enterrada, en pozos perforados{ $circuits }. 4 { $part }. El fluido da vueltas y más vueltas: lleva el calor del terreno a la casa en invierno y de vuelta en verano.
-homeowner-picture-horizontal = 1 Bomba de calor. 2 Bombas de circulación, que mueven el fluido. 3 Tubería enterrada{ $circuits }. 4 { $part }. El fluido da vueltas y más vueltas: lleva el calor del terreno a la casa en invierno y de vuelta en verano.
-homeowner-picture-pond = 1 Bomba de calor. 2 Bombas de circulación, que mueven el fluido. 3 Rollos de tubería en el agua{ $circuits }. 4 { $part }. El fluido da vueltas y más vueltas: lleva el calor del agua a la casa en invierno y de vuelta en verano.
-homeowner-picture-circuits = , { $count } circuitos uno junto a otro
-homeowner-picture-gauge = Manómetro
-homeowner-picture-tank = Depósito con el nivel del fluido
+homeowner-picture-words = Las bombas mueven el fluido una y otra vez por la tubería enterrada: lleva el calor a la casa en invierno y de vuelta en verano.
+homeowner-picture-words-pond = Las bombas mueven el fluido una y otra vez por la tubería sumergida: lleva el calor a la casa en invierno y de vuelta en verano.
+homeowner-picture-mark = { $letter } marca dónde está o estaba el fallo: { $what }.
+plain-sign-air = aire
+plain-sign-valve = una válvula
+plain-sign-blocked = algo que estorba el paso
+plain-sign-leak = una fuga
+plain-sign-gauge = la presión
+plain-part-flow-centre = Bombas de circulación
+plain-part-heat-pump = Bomba de calor
+plain-part-tank = Vaso de expansión
+plain-part-reservoir = Depósito con el nivel del fluido
+plain-part-gauge = Manómetro
+plain-part-indoors = en la casa
+plain-part-ground-vertical = { $count ->
+    [0] Tubería en pozos perforados
+    [one] Un circuito de tubería en un pozo perforado
+   *[other] { $count } circuitos de tubería en pozos perforados
+}
+plain-part-ground-horizontal = { $count ->
+    [0] Tubería enterrada
+    [one] Un circuito de tubería enterrada
+   *[other] { $count } circuitos de tubería enterrada
+}
+plain-part-ground-pond = { $count ->
+    [0] Rollos de tubería en el agua
+    [one] Un rollo de tubería en el agua
+   *[other] { $count } rollos de tubería en el agua
+}
+plain-part-ground-unknown = { $count ->
+    [0] Tubería enterrada
+    [one] Un circuito de tubería enterrada
+   *[other] { $count } circuitos de tubería enterrada
+}
 
 # Readings in plain words.
 homeowner-reading-static_pressure = Presión en la tubería enterrada, con las bombas de circulación paradas
@@ -56,12 +84,15 @@ homeowner-reading-flow = Paso de fluido por la bomba de calor
 homeowner-reading-freeze_point_supply = Protegido contra las heladas hasta
 
 # What is normal.
-homeowner-notice-band = El manómetro marca menos en verano y más en invierno, porque la tubería de plástico se ensancha con el calor. Cualquier valor de { $low } a { $high } es normal a lo largo del año.
+homeowner-notice-band = El manómetro marca menos en verano y más en invierno, porque la tubería de plástico se ensancha con el calor. Con las bombas de circulación paradas, espere unos { $cold } en las semanas más frías (es normal { $winter }) y unos { $warm } en las más cálidas (es normal { $summer }).
+homeowner-notice-band-even = El manómetro se mueve un poco con las estaciones. Con las bombas de circulación paradas, espere unos { $cold } en las semanas más frías (es normal { $winter }) y unos { $warm } en las más cálidas (es normal { $summer }).
 homeowner-notice-season = El manómetro marca menos en verano y más en invierno, porque la tubería de plástico se ensancha con el calor. Es normal.
 homeowner-notice-recheck = Durante el primer mes la tubería se asienta: entonces es normal una lectura de { $low } a { $high }.
 homeowner-notice-level = El nivel del depósito sube y baja un poco con la temperatura. Es normal.
 homeowner-notice-bubbles = Los primeros días puede oír algunas burbujas. Deberían desaparecer y no volver.
-homeowner-season-words = La franja sombreada muestra dónde debería estar el manómetro en cada estación, con las bombas de circulación paradas.
+homeowner-season = El manómetro a lo largo del año
+homeowner-season-normal = normal
+homeowner-season-words = Dónde debería estar el manómetro durante el año que viene con las bombas de circulación paradas, a partir de { $left } ({ $start }). Cualquier valor dentro de la franja sombreada es normal, mientras no se pierda fluido.
 
 # What to watch.
 homeowner-watch-gauge = Mire el manómetro una vez al mes con las bombas de circulación paradas y anote el número.
@@ -73,7 +104,7 @@ homeowner-watch-filter = Cambie o limpie el filtro de aire como digan las instru
 # When to call.
 homeowner-phone = Llámenos al
 homeowner-no-phone = Llame a su empresa de servicio:
-homeowner-call-gauge = si el manómetro está por debajo de { $low } o por encima de { $high }
+homeowner-call-gauge = si el manómetro marca menos de { $low } o más de { $high } con las bombas de circulación paradas, o se sale de la franja sombreada de su estación
 homeowner-call-pressure = si el manómetro sigue bajando de un mes a otro, o está cerca de cero
 homeowner-call-level = si el nivel del depósito baja por debajo de su marca
 homeowner-call-noise = si las bombas de circulación vuelven a zumbar, traquetear o gorgotear

@@ -5,8 +5,7 @@ use serde::Serialize;
 use tauri::{AppHandle, State};
 
 use super::Answer;
-use super::files;
-use super::report::Saved;
+use super::files::{self, Saved};
 use crate::{
     saving::Proposal,
     state::{Shell, Trouble},

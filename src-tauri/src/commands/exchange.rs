@@ -4,8 +4,7 @@ use returnline_core::api::types::{ConflictView, ExchangeChoice, ExchangeDone};
 use tauri::{AppHandle, State};
 
 use super::Answer;
-use super::files;
-use super::report::Saved;
+use super::files::{self, Saved};
 use crate::{saving::Proposal, state::Shell};
 
 const KIND: &str = "Returnline";

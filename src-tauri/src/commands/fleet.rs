@@ -1,15 +1,15 @@
 //! The board, the visits behind its figures, and what became of fixes.
 
 use returnline_core::api::types::{
-    BoardView, EarlierFixView, FigureView, FleetFilter, FleetQuery, FleetVisits, PictureView,
+    BoardView, EarlierFixView, FigureView, FleetFilter, FleetQuery, FleetReportRequest,
+    FleetVisits, PictureView,
 };
 use returnline_core::api::{ApiError, write_whole};
 use serde::Serialize;
 use tauri::{AppHandle, State};
 
 use super::Answer;
-use super::files;
-use super::report::Saved;
+use super::files::{self, Saved};
 use crate::{saving::Proposal, state::Shell};
 
 /// The board with its pictures.
@@ -80,6 +80,20 @@ pub fn save_board_table(
     };
     files::save_as(&app, &shell, &proposal, |path| {
         write_whole(path, found.csv.as_bytes()).map_err(|error| files::not_moved(&shell, &error))
+    })
+}
+
+/// Asks where to save the manager's report and writes it there.
+#[tauri::command(async)]
+pub fn save_fleet_report(
+    app: AppHandle,
+    shell: State<'_, Shell>,
+    title: &str,
+    request: FleetReportRequest,
+) -> Answer<Saved> {
+    let name = shell.engine().fleet_report_name(&request)?;
+    files::save_pdf(&app, &shell, (title, &name), |path| {
+        shell.engine().save_fleet_report(&request, path)
     })
 }
 

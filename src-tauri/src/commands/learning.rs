@@ -5,8 +5,7 @@ use returnline_core::api::write_whole;
 use tauri::{AppHandle, State};
 
 use super::Answer;
-use super::files;
-use super::report::Saved;
+use super::files::{self, Saved};
 use crate::{saving::Proposal, state::Shell};
 
 const KIND: &str = "JSON";

@@ -1,25 +1,12 @@
 //! The reports of a visit.
 
 use returnline_core::api::{ApiError, types::ReportRequest};
-use serde::Serialize;
 use tauri::{AppHandle, State};
 use tauri_plugin_opener::OpenerExt;
 
 use super::Answer;
-use crate::{
-    saving::{self, Place, Proposal},
-    state::Shell,
-};
-
-/// What became of a file that was to be saved.
-#[derive(Debug, Clone, Default, Serialize)]
-#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
-pub struct Saved {
-    /// Where it was saved, for a person; none when no place was chosen.
-    pub place: Option<String>,
-    /// Whether this device can show it.
-    pub can_open: bool,
-}
+use super::files::{self, Saved};
+use crate::state::Shell;
 
 /// Asks where to save a report and writes it there. Without a request it is the
 /// service report.
@@ -36,40 +23,10 @@ pub fn save_report(
         ..ReportRequest::default()
     });
     let name = shell.engine().report_name(visit, &request)?;
-    let proposal = Proposal {
-        title,
-        name: &name,
-        kind: "PDF",
-        extension: "pdf",
-    };
     // The engine is free while the person chooses.
-    match saving::ask(&app, &proposal) {
-        None => Ok(Saved::default()),
-        Some(Place::Path(path)) => {
-            shell.engine().save_report(visit, &request, &path)?;
-            let place = path.display().to_string();
-            shell.remember_saved(path);
-            Ok(Saved {
-                place: Some(place),
-                can_open: cfg!(desktop),
-            })
-        }
-        Some(Place::Address(address)) => {
-            let engine = shell.engine();
-            let bytes = engine.report(visit, &request)?;
-            saving::fill(&app, address, &bytes).map_err(|error| {
-                let context = [("detail", error.to_string())];
-                let context = context
-                    .each_ref()
-                    .map(|(name, value)| (*name, value.as_str()));
-                ApiError::new("report-not-written", &context, engine.wording())
-            })?;
-            Ok(Saved {
-                place: Some(name),
-                can_open: false,
-            })
-        }
-    }
+    files::save_pdf(&app, &shell, (title, &name), |path| {
+        shell.engine().save_report(visit, &request, path)
+    })
 }
 
 /// Shows the report saved last, in whatever program the device has for it.

@@ -3,8 +3,8 @@
 use returnline_core::report::{
     Document,
     document::{
-        Align, Block, Callout, CalloutKind, Check, Column, Fact, Level, Mark, PageSize, Row,
-        Signature, Step, Strokes, Table, Text, Tone, Width,
+        Align, Block, Callout, CalloutKind, Check, Column, Density, Fact, Level, Mark, PageSize,
+        Row, Signature, Step, Strokes, Table, Text, Tone, Width,
     },
 };
 
@@ -16,6 +16,7 @@ pub fn empty(page: PageSize) -> Document {
     Document {
         meta: meta("Empty"),
         page,
+        density: Density::Usual,
         blocks: Vec::new(),
     }
 }
@@ -107,7 +108,12 @@ pub fn hard(page: PageSize) -> Document {
             3
         ]),
     ];
-    Document { meta, page, blocks }
+    Document {
+        meta,
+        page,
+        density: Density::Close,
+        blocks,
+    }
 }
 
 fn step(text: &str, depth: usize) -> Step {

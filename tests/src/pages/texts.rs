@@ -21,7 +21,7 @@ fn texts_of_block(block: &Block) -> Vec<String> {
         }
         Block::Heading { text, .. } => vec![text.clone()],
         Block::Paragraph { text, .. } | Block::Reminder(text) => vec![text.to_plain()],
-        Block::Facts(facts) => facts
+        Block::Facts(facts) | Block::PairedFacts(facts) => facts
             .iter()
             .flat_map(|fact| [fact.label.clone(), fact.value.to_plain()])
             .collect(),
@@ -56,6 +56,7 @@ fn texts_of_block(block: &Block) -> Vec<String> {
             .flat_map(|each| [each.role.clone(), each.name.clone(), each.date.clone()])
             .collect(),
         Block::Together(blocks) => texts_of(blocks),
+        Block::Beside(parts) => parts.iter().flat_map(|part| texts_of(part)).collect(),
         Block::Space(_) | Block::Rule | Block::PageBreak => Vec::new(),
     }
 }

@@ -6,8 +6,8 @@ use returnline_core::report::{
     Document,
     chart::{Band, Bar, BarChart, Chain, ChainBox, LineChart, Role, Series, SeriesMark},
     document::{
-        Align, Block, Callout, CalloutKind, Check, Column, Emphasis, Fact, Level, Mark, PageSize,
-        PhotoEntry, Row, RowKind, Signature, Step, Strokes, Table, Text, Tone, Width,
+        Align, Block, Callout, CalloutKind, Check, Column, Density, Emphasis, Fact, Level, Mark,
+        PageSize, PhotoEntry, Row, RowKind, Signature, Step, Strokes, Table, Text, Tone, Width,
     },
     fonts::Typesetter,
     photo::Photo,
@@ -82,6 +82,7 @@ pub fn usual(page: PageSize, photos: &[Arc<Photo>]) -> Document {
     Document {
         meta: meta("Service report"),
         page,
+        density: Density::Usual,
         blocks,
     }
 }

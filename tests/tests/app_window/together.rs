@@ -1,5 +1,6 @@
 //! All visits together: the board, what was learned, and the exchange file.
 
+use crate::call::pdf_text;
 use crate::window::Window;
 
 #[tokio::test]
@@ -24,6 +25,9 @@ async fn a_confirmed_cause_reaches_the_board_the_learning_and_an_exchange_file()
 
     // Every figure of the board opens its visits.
     window.tap("a[href='#/board']").await;
+    let title = window
+        .text(&format!("[data-part=causes] [data-row='{cause}'] a"))
+        .await;
     window
         .tap(&format!("[data-part=causes] [data-row='{cause}'] a"))
         .await;
@@ -36,6 +40,17 @@ async fn a_confirmed_cause_reaches_the_board_the_learning_and_an_exchange_file()
     window.find("[data-test=table-saved]").await;
     let text = std::fs::read_to_string(&table).expect("the table");
     assert_eq!(text.lines().count(), 2, "{text}");
+    let report = window.desk().join("callbacks.pdf");
+    window.tap("[data-test=save-fleet-report]").await;
+    window.answer_dialog("Save this as a report", &report);
+    window.tap("[data-test=open-report]").await;
+    let shown = window.shown().await;
+    assert!(shown.ends_with("callbacks.pdf"), "{shown:?} was shown");
+    let text = pdf_text(&report);
+    assert!(
+        text.contains(title.as_str()),
+        "{title:?} is not in:\n{text}"
+    );
 
     window.tap("[data-open=learned]").await;
     let learned = window.text(&format!("[data-learned='{cause}']")).await;

@@ -4,7 +4,7 @@ use super::board::view;
 use super::filter::{cause_title, group_label, read};
 use crate::api::Issue;
 use crate::api::types::{BoardView, FleetQuery, FleetReportRequest};
-use crate::api::{ApiError, Engine, Wording};
+use crate::api::{ApiError, Engine, Wording, not_written};
 use crate::fleet::board::{self, CalledFigure, Unsettled};
 use crate::fleet::statistics::{Interval, wilson};
 use crate::fleet::{Dimension, Filter, Fleet};
@@ -16,6 +16,7 @@ use crate::report::fleet::{
 use crate::report::{file, service, to_pdf};
 use crate::text::{Args, Language};
 use chrono::NaiveDate;
+use std::path::Path;
 
 /// Most systems named in a list: a sheet of paper, not the database.
 const NAMED: usize = 25;
@@ -37,6 +38,19 @@ impl Engine {
             ..Issue::new(self.surroundings.here(), page)
         };
         self.fleet_pdf(&request.query, wording, issue)
+    }
+
+    /// Writes it to a path, whole or not at all.
+    ///
+    /// # Errors
+    /// [`ApiError`].
+    pub fn save_fleet_report(
+        &mut self,
+        request: &FleetReportRequest,
+        path: &Path,
+    ) -> Result<(), ApiError> {
+        let bytes = self.fleet_report(request)?;
+        file::write_whole(path, &bytes).map_err(|error| not_written(&error, self.wording))
     }
 
     /// A file name for it that a person can file.

@@ -2,6 +2,7 @@
 
 use super::super::Call;
 use super::super::types::AssessmentView;
+use super::season::Season;
 use crate::figures::Figure;
 use crate::hydraulics::pump::PumpCurve;
 use crate::hydraulics::purge::PurgeRules;
@@ -14,8 +15,10 @@ use crate::report::parts::ChartPart;
 use crate::units::{Dimension, Length, Number, Quantity, VolumeFlow};
 use std::sync::Arc;
 
-/// Width of a chart, points: the text width of the narrower paper.
-pub(super) const WIDTH: f32 = 460.0;
+/// Width of a chart, points: two stand beside each other on the narrower paper.
+pub(super) const WIDTH: f32 = 262.0;
+/// Height of a chart with axes.
+const HEIGHT: f32 = 168.0;
 /// Causes in the chart.
 const CAUSES: usize = 6;
 /// Points of a curve.
@@ -27,14 +30,15 @@ impl Call {
         &self,
         view: &AssessmentView,
         plan: Option<&WorkPlan>,
+        season: Option<&Season>,
         width: f32,
     ) -> Vec<ChartPart> {
         let Ok(mut set) = Typesetter::new() else {
             return Vec::new();
         };
-        let season = self.season(plan);
         let season = season.and_then(|season| {
-            self.season_chart(&season, "service-chart-season-words", (width, 150.0))
+            let words = ("service-chart-season-words", "season-band");
+            self.season_chart(season, words, (width, HEIGHT))
         });
         [
             self.cause_chart(view, width, &mut set),
@@ -185,7 +189,7 @@ impl Call {
         let axis = |key: &str, unit: &str| self.fill(key, &[("unit", unit)]);
         let chart = LineChart {
             width,
-            height: 200.0,
+            height: HEIGHT,
             description: title.clone(),
             x_label: axis("service-chart-flow", flow_unit.display()),
             y_label: axis("service-chart-head", head_unit.display()),
@@ -208,8 +212,7 @@ impl Call {
     /// The flow as left, else as found, m³/s.
     fn read_flow(&self) -> Option<f64> {
         let read = |phase: Phase| {
-            let mut readings = self.file.visit.readings.iter().rev();
-            let found = readings.find(|r| r.point() == ReadingPoint::Flow && r.phase == phase)?;
+            let found = self.latest(ReadingPoint::Flow, Some(phase))?;
             Some(found.quantity::<VolumeFlow>()?.si())
         };
         read(Phase::Left).or_else(|| read(Phase::Found))

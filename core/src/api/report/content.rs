@@ -4,6 +4,7 @@ use super::super::Call;
 use super::super::knowledge::answer_key;
 use super::Issue;
 use crate::records::field::{FieldGroup, FieldValue, TABLE};
+use crate::records::{Phase, Reading, ReadingPoint};
 use crate::report::document::Meta;
 use crate::text::Args;
 use serde::Serialize;
@@ -46,6 +47,20 @@ impl Call {
         }
     }
 
+    /// The latest reading of a point: by its time where it has one, else the one
+    /// that was entered last. One of the whole loop goes before one of a circuit.
+    pub(in crate::api) fn latest(
+        &self,
+        point: ReadingPoint,
+        phase: Option<Phase>,
+    ) -> Option<&Reading> {
+        let wanted =
+            |r: &&Reading| r.point() == point && phase.is_none_or(|phase| r.phase == phase);
+        let readings = self.file.visit.readings.iter().filter(wanted);
+        let whole = readings.clone().filter(|r| r.circuit.is_none());
+        whole.reduce(later).or_else(|| readings.reduce(later))
+    }
+
     pub(super) fn fact_groups(&self) -> Vec<(String, Vec<(String, String)>)> {
         let catalog = self.wording.catalog();
         FieldGroup::ALL
@@ -82,6 +97,13 @@ impl Call {
             )
         };
         self.file.visit.answers.iter().map(line).collect()
+    }
+}
+
+fn later<'a>(before: &'a Reading, next: &'a Reading) -> &'a Reading {
+    match (before.taken_at, next.taken_at) {
+        (Some(was), Some(is)) if is < was => before,
+        _ => next,
     }
 }
 

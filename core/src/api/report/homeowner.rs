@@ -8,13 +8,13 @@ use super::season::Season;
 use crate::plan::WorkPlan;
 use crate::plan::quantity::QuantityKind;
 use crate::records::{FlowCentre, GroundKind, LoopFluidKind, Outcome, Phase, ReadingPoint};
-use crate::report::homeowner::{HomeownerReport, Lie, PlainReading, SystemPicture};
+use crate::report::homeowner::{HomeownerReport, PlainReading};
 use crate::report::parts::{ChartPart, PhotoPart};
 use crate::units::{GaugePressure, Quantity, format};
 use std::sync::Arc;
 
 /// Width and height of the chart, points.
-const CHART: (f32, f32) = (440.0, 100.0);
+const CHART: (f32, f32) = (254.0, 160.0);
 /// Causes told to a layperson.
 const CAUSES: usize = 2;
 /// Readings that a layperson can follow, each with a label of its own.
@@ -80,12 +80,13 @@ impl Call {
             wrong,
             sure,
             done: self.done(&work),
-            picture: Some(self.system_picture()),
+            picture: Some(self.system_picture(&self.told(view))),
             readings: self.plain_readings(answer.plan.as_ref()),
             notice: self.notice(season.as_ref(), worked.as_ref(), &work),
-            season: season
-                .as_ref()
-                .and_then(|season| self.season_chart(season, "homeowner-season-words", CHART)),
+            season: season.as_ref().and_then(|season| {
+                let words = ("homeowner-season-words", "homeowner-season-normal");
+                self.season_chart(season, words, CHART)
+            }),
             watch: self.watch(),
             call: self.call_when(season.as_ref(), !open.is_empty()),
             next_visit: match issue.next_visit {
@@ -219,52 +220,57 @@ impl Call {
         matches!(centre, Some(FlowCentre::NonPressurised { .. }))
     }
 
-    fn system_picture(&self) -> ChartPart {
+    /// The system as it is recorded, with a sign where the fault is or was.
+    fn system_picture(&self, told: &[String]) -> ChartPart {
+        let (drawing, marks) = self.system_in_plain_words(told);
         let ground = self.file.system.ground.as_ref();
-        let (lie, key) = match ground.and_then(|ground| ground.kind) {
-            Some(GroundKind::Vertical) => (Lie::Vertical, "vertical"),
-            Some(GroundKind::Pond) => (Lie::Pond, "pond"),
-            Some(GroundKind::Horizontal) | None => (Lie::Horizontal, "horizontal"),
+        let key = match ground.and_then(|ground| ground.kind) {
+            Some(GroundKind::Pond) => "homeowner-picture-words-pond",
+            _ => "homeowner-picture-words",
         };
-        let count = self.model.piping.circuit_count();
-        let circuits = count.filter(|count| *count > 1).map(|count| {
-            self.fill(
-                "homeowner-picture-circuits",
-                &[("count", &count.to_string())],
-            )
-        });
-        let part = self.say(if self.open_tank() {
-            "homeowner-picture-tank"
-        } else {
-            "homeowner-picture-gauge"
-        });
-        let caption = self.fill(
-            &format!("homeowner-picture-{key}"),
-            &[
-                ("circuits", circuits.as_deref().unwrap_or_default()),
-                ("part", &part),
-            ],
-        );
-        let picture = SystemPicture {
-            lie,
-            circuits: count.unwrap_or(1),
-            open_tank: self.open_tank(),
-            description: caption.clone(),
-        };
+        let mut caption = vec![self.say(key)];
+        caption.extend(marks.iter().map(|mark| {
+            let what = self.say(&format!("plain-sign-{}", mark.kind));
+            let named = [
+                ("letter", mark.view.letter.as_str()),
+                ("what", what.as_str()),
+            ];
+            self.fill("homeowner-picture-mark", &named)
+        }));
         ChartPart {
             title: self.say("homeowner-picture"),
-            drawing: Arc::new(picture.draw()),
-            caption,
+            drawing: Arc::new(drawing),
+            caption: caption.join(" "),
         }
+    }
+
+    /// The causes that the page tells: confirmed ones, else those in the lead.
+    fn told(&self, view: &AssessmentView) -> Vec<String> {
+        let verdicts = self.file.visit.verdicts.iter();
+        let confirmed: Vec<String> = verdicts
+            .filter(|verdict| verdict.confirmed)
+            .map(|verdict| verdict.cause.clone())
+            .collect();
+        if !confirmed.is_empty() {
+            return confirmed;
+        }
+        let leading = match view.verdict.as_str() {
+            "likely" => 1,
+            "tied" => CAUSES,
+            _ => 0,
+        };
+        let causes = view.causes.iter().take(leading);
+        causes.map(|cause| cause.id.clone()).collect()
     }
 
     fn plain_readings(&self, plan: Option<&PlanView>) -> Vec<PlainReading> {
         let line = |point: ReadingPoint| {
             let shown = |phase: Phase| {
-                let mut readings = self.file.visit.readings.iter().rev();
-                let reading = readings
-                    .find(|r| r.point() == point && r.phase == phase && r.circuit.is_none())?;
-                let value = reading.value();
+                let value = self.latest(point, Some(phase))?;
+                if value.circuit.is_some() {
+                    return None;
+                }
+                let value = value.value();
                 Some(format::plus_minus(value.value, 0.0, value.unit))
             };
             let (before, after) = (shown(Phase::Found), shown(Phase::Left));
@@ -297,8 +303,22 @@ impl Call {
         };
         if self.open_tank() {
             said.push(self.say("homeowner-notice-level"));
-        } else if let Some((low, high)) = season.map(Season::ends) {
-            said.push(between("homeowner-notice-band", low, high));
+        } else if let Some(season) = season {
+            let key = if season.falls_when_warm() {
+                "homeowner-notice-band"
+            } else {
+                "homeowner-notice-band-even"
+            };
+            let seasons = [&season.winter, &season.summer];
+            let [winter, summer] = seasons.map(|range| self.range(range));
+            let [cold, warm] = seasons.map(|range| self.pressure(range.middle));
+            let named = [
+                ("winter", winter.as_str()),
+                ("summer", summer.as_str()),
+                ("cold", cold.as_str()),
+                ("warm", warm.as_str()),
+            ];
+            said.push(self.fill(key, &named));
         } else {
             said.push(self.say("homeowner-notice-season"));
         }

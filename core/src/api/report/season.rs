@@ -1,18 +1,30 @@
-//! What the gauge should read over the seasons, from what is left today.
+//! What the gauge should read over the year to come, from what is left today.
+//!
+//! The band starts at a reading: gauge and loop temperature of one day fix how
+//! much fluid is in, so only the way from there is uncertain. It widens with the
+//! time (the pipe relaxes) and with the temperature (pipe and fluid grow). The
+//! loop's temperature through the year is the usual one, narrowed by what was
+//! read today.
 
 use super::super::Call;
 use crate::figures::Figure;
 use crate::plan::WorkPlan;
 use crate::plan::quantity::{
-    LEAST_PSI, MOST_PSI, QuantityKind, SEASON_DAYS, SEASONS, TANK_LEAST_BAR, TANK_MOST_BAR,
+    LEAST_PSI, MOST_PSI, QuantityKind, SEASONS, TANK_LEAST_BAR, TANK_MOST_BAR,
 };
+use crate::pressure::band::Band as Expected;
 use crate::pressure::belief::{Belief, Charge, Moment};
+use crate::pressure::leave::Today;
+use crate::pressure::year::YEAR_DAYS;
 use crate::records::{FlowCentre, Phase, ReadingPoint};
-use crate::report::chart::{Band, LineChart};
+use crate::report::chart::{Band, LineChart, Role, Series, SeriesMark};
 use crate::report::fonts::Typesetter;
 use crate::report::parts::ChartPart;
 use crate::uncertainty::Uncertain;
-use crate::units::{Dimension, Duration, GaugePressure, Quantity, Temperature, Unit};
+use crate::units::{
+    Dimension, Duration, GaugePressure, Quantity, Temperature, Unit, UnitSystem, format,
+};
+use chrono::NaiveDate;
 use std::sync::Arc;
 
 /// How long a pipe has been under pressure when it is read at a call, days.
@@ -24,122 +36,251 @@ const STANDING_DAYS: f64 = 182.0;
 const CHARGED_MINUTES: f64 = 30.0;
 /// Standard uncertainty of the gauge, psi: a dial gauge in ordinary repair.
 const GAUGE_PSI: f64 = 1.0;
-/// Points from the coldest to the warmest time of the year.
-const STEPS: usize = 5;
+/// Months of the band.
+const MONTHS: u8 = 12;
+/// Half the share that the band covers, as standard uncertainties.
+const BAND_SIGMA: f64 = 1.645;
+/// Standard uncertainty of a thermometer held to the loop, K. Judgement.
+const THERMOMETER: f64 = 1.0;
+/// Loop temperatures of the table of gauge readings, °F and °C.
+const FAHRENHEIT: [f64; 5] = [40.0, 50.0, 60.0, 70.0, 80.0];
+const CELSIUS: [f64; 5] = [5.0, 10.0, 15.0, 20.0, 25.0];
 
-/// The band over a year.
-pub(super) struct Season {
+/// What the band starts from.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub(in crate::api) enum Start {
+    /// Read as left.
+    Left,
+    /// What the plan leaves.
+    Planned,
+    /// Read as found.
+    Found,
+}
+
+/// Ends and middle of what is to be expected.
+#[derive(Copy, Clone, PartialEq, Debug)]
+pub(in crate::api) struct Range {
+    pub low: GaugePressure,
+    pub middle: GaugePressure,
+    pub high: GaugePressure,
+}
+
+impl Range {
+    fn of(band: &Expected) -> Self {
+        Self {
+            low: band.low,
+            middle: band.median,
+            high: band.high,
+        }
+    }
+
+    /// The part between two limits; none where nothing is left.
+    fn between(self, least: f64, most: f64) -> Option<Self> {
+        let cut =
+            |pressure: GaugePressure| GaugePressure::from_si(pressure.si().clamp(least, most));
+        (self.low.si() < most && self.high.si() > least).then(|| Self {
+            low: cut(self.low),
+            middle: cut(self.middle),
+            high: cut(self.high),
+        })
+    }
+}
+
+/// The band over the year to come.
+pub(in crate::api) struct Season {
     /// What it starts from.
     pub left: GaugePressure,
-    /// Place in the year (0 winter, 2 summer, 4 winter), low end, high end.
-    pub points: Vec<(f64, GaugePressure, GaugePressure)>,
+    pub start: Start,
+    /// Months from today, and what is to be expected then.
+    pub points: Vec<(f64, Range)>,
+    /// At the coldest and the warmest time of that year.
+    pub winter: Range,
+    pub summer: Range,
+    /// Loop temperatures taken for both, and whether a reading narrowed them.
+    pub temperatures: [Temperature; 2],
+    pub read: bool,
+    /// Day of the charge on record, where it and today's reading narrowed the band.
+    pub since: Option<NaiveDate>,
+    /// Months from today at which a season is in its middle, with its name.
+    marks: Vec<(f64, &'static str)>,
+    /// What is to be expected in half a year, by the loop's temperature then.
+    pub by_temperature: Vec<(Temperature, Range)>,
+    /// Least pressure that the loop should keep.
+    pub least: GaugePressure,
 }
 
 impl Season {
     /// The part of the band between two limits; none where nothing is left.
     fn between(self, least: f64, most: f64) -> Option<Self> {
-        let cut =
-            |pressure: GaugePressure| GaugePressure::from_si(pressure.si().clamp(least, most));
-        let meets = |(_, low, high): &(f64, GaugePressure, GaugePressure)| {
-            low.si() < most && high.si() > least
-        };
-        if !self.points.iter().all(meets) {
-            return None;
-        }
         let points = self.points.into_iter();
+        let points: Option<Vec<_>> = points
+            .map(|(at, range)| Some((at, range.between(least, most)?)))
+            .collect();
         Some(Self {
-            left: self.left,
-            points: points
-                .map(|(at, low, high)| (at, cut(low), cut(high)))
-                .collect(),
+            points: points?,
+            winter: self.winter.between(least, most)?,
+            summer: self.summer.between(least, most)?,
+            ..self
         })
     }
 
     /// Lowest and highest of the year.
     pub fn ends(&self) -> (GaugePressure, GaugePressure) {
-        let low = self.points.iter().map(|point| point.1.si());
-        let high = self.points.iter().map(|point| point.2.si());
+        let low = self.points.iter().map(|(_, range)| range.low.si());
+        let high = self.points.iter().map(|(_, range)| range.high.si());
         (
             GaugePressure::from_si(low.fold(f64::INFINITY, f64::min)),
             GaugePressure::from_si(high.fold(f64::NEG_INFINITY, f64::max)),
         )
     }
+
+    /// Whether it reads lower when warm, as most loops of plastic pipe do.
+    pub fn falls_when_warm(&self) -> bool {
+        self.summer.middle < self.winter.middle
+    }
+}
+
+fn days(days: f64) -> Duration {
+    Duration::from_si(Unit::Day.to_si(days))
 }
 
 impl Call {
     /// The band over a year for the pressure as left, else as the plan leaves
     /// it, else as found. None for a vented loop, without any pressure, or
     /// outside the model.
-    pub(super) fn season(&self, plan: Option<&WorkPlan>) -> Option<Season> {
-        let read = |phase: Phase| {
-            let mut readings = self.file.visit.readings.iter().rev();
-            let found =
-                readings.find(|r| r.point() == ReadingPoint::StaticPressure && r.phase == phase)?;
-            Some((
-                found.quantity::<GaugePressure>()?,
-                found.standard_uncertainty(),
-            ))
+    pub(in crate::api) fn season(&self, plan: Option<&WorkPlan>) -> Option<Season> {
+        let (charge, start) = self.start(plan)?;
+        let today = self.day_of_year();
+        let phase = if start == Start::Left {
+            Phase::Left
+        } else {
+            Phase::Found
         };
-        let planned =
-            plan.and_then(|plan| Some(plan.sheet.get(QuantityKind::LeavePressure)?.figure.si));
-        let gauge = Unit::Psi.to_si(GAUGE_PSI);
-        let minutes = Duration::from_si(Unit::Minute.to_si(CHARGED_MINUTES));
-        let (left, spread, held) = match (read(Phase::Left), planned) {
-            (Some((left, spread)), _) => (left, spread, minutes),
-            (None, Some(planned)) => (GaugePressure::from_si(planned), gauge, minutes),
-            (None, None) => {
-                let (found, spread) = read(Phase::Found)?;
-                let standing = Duration::from_si(Unit::Day.to_si(STANDING_DAYS));
-                (found, spread, standing)
-            }
+        let read = self
+            .read_loop_temperature(phase)
+            .or_else(|| self.read_loop_temperature(Phase::Found));
+        let year = self.year(read);
+        let computable = |temperature: Uncertain<Temperature>| {
+            Uncertain::new(
+                self.model.fluid.computable(temperature.value()),
+                temperature.standard(),
+            )
         };
         let ground = self.file.system.ground.as_ref();
         let unknowns = self.model.unknowns(ground.and_then(|ground| ground.kind));
-        let now = self.conditions().loop_temperature;
-        let computable = |temperature| self.model.fluid.computable(temperature);
         let charge = Charge {
-            pressure: Uncertain::new(left, spread),
-            temperature: Uncertain::new(computable(now.value()), now.standard()),
+            temperature: computable(read.unwrap_or_else(|| year.at(today))),
+            ..charge
+        };
+        let learned = self.learned_since_charge();
+        let since = learned.is_some().then(|| self.charge_day()).flatten();
+        let belief = match learned {
+            Some(learned) => learned.recharged(
+                charge.pressure.value(),
+                &Today {
+                    temperature: charge.temperature,
+                    held: charge.held,
+                    gauge: charge.pressure.standard(),
+                    earlier: None,
+                },
+            ),
+            None => Belief::prior(self.model.sealed_loop()?, unknowns, charge).ok()?,
+        };
+        let expected = |elapsed: f64, temperature: Uncertain<Temperature>| {
+            let moment = Moment {
+                elapsed: days(elapsed),
+                temperature: computable(temperature),
+            };
+            Some(Range::of(&belief.band(&moment).ok()?))
+        };
+        let on = |day: f64| expected(day - today, year.at(day));
+        // Today the gauge itself says what it reads.
+        let half = BAND_SIGMA * charge.pressure.standard();
+        let left = charge.pressure.value();
+        let now = Range {
+            low: GaugePressure::from_si(left.si() - half),
+            middle: left,
+            high: GaugePressure::from_si(left.si() + half),
+        };
+        let month = YEAR_DAYS / f64::from(MONTHS);
+        let mut points = vec![(0.0, now)];
+        for count in 1..=MONTHS {
+            let months = f64::from(count);
+            points.push((months, on(today + months * month)?));
+        }
+        let [coldest, warmest] = [year.next_coldest(today), year.next_warmest(today)];
+        let table: &[f64] = match self.wording.units {
+            UnitSystem::Us => &FAHRENHEIT,
+            UnitSystem::Si => &CELSIUS,
+        };
+        let unit = self.wording.units.unit(Dimension::Temperature);
+        let by_temperature = table.iter().filter_map(|shown| {
+            let exact = Temperature::from_si(unit.to_si(*shown));
+            // Where the loop would freeze there is nothing to expect.
+            let held = self.model.fluid.computable(exact);
+            if (held.si() - exact.si()).abs() > 0.1 {
+                return None;
+            }
+            let range = expected(STANDING_DAYS, Uncertain::new(exact, THERMOMETER))?;
+            Some((exact, range))
+        });
+        let by_temperature = by_temperature.collect();
+        let mut marks: Vec<(f64, &'static str)> = ["winter", "spring", "summer", "autumn"]
+            .into_iter()
+            .zip(0_u8..)
+            .map(|(name, quarter)| {
+                let later = (coldest - today + 0.25 * YEAR_DAYS * f64::from(quarter)) / month;
+                (later.rem_euclid(f64::from(MONTHS)), name)
+            })
+            .collect();
+        marks.sort_by(|a, b| a.0.total_cmp(&b.0));
+        Some(Season {
+            left,
+            start,
+            points,
+            winter: on(coldest.max(today + 1.0))?,
+            summer: on(warmest.max(today + 1.0))?,
+            temperatures: [year.at(coldest).value(), year.at(warmest).value()],
+            read: read.is_some(),
+            since,
+            marks,
+            by_temperature,
+            least: GaugePressure::from_si(self.pressure_limits().0),
+        })
+    }
+
+    /// The charge that the band starts from; its temperature is still to be set.
+    fn start(&self, plan: Option<&WorkPlan>) -> Option<(Charge, Start)> {
+        let read = |phase: Phase| {
+            let found = self.latest(ReadingPoint::StaticPressure, Some(phase))?;
+            let pressure = found.quantity::<GaugePressure>()?;
+            Some(Uncertain::new(pressure, found.standard_uncertainty()))
+        };
+        let planned = || {
+            let pressure = plan?.sheet.get(QuantityKind::LeavePressure)?.figure.si;
+            let pressure = GaugePressure::from_si(pressure);
+            Some(Uncertain::new(pressure, Unit::Psi.to_si(GAUGE_PSI)))
+        };
+        let charged = Duration::from_si(Unit::Minute.to_si(CHARGED_MINUTES));
+        let (pressure, held, start) = if let Some(left) = read(Phase::Left) {
+            (left, charged, Start::Left)
+        } else if let Some(planned) = planned() {
+            (planned, charged, Start::Planned)
+        } else {
+            (read(Phase::Found)?, days(STANDING_DAYS), Start::Found)
+        };
+        let charge = Charge {
+            pressure,
+            temperature: Uncertain::exact(Temperature::from_celsius(SEASONS[0].0)),
             held,
             air: None,
             earlier: None,
         };
-        let belief = Belief::prior(self.model.sealed_loop()?, unknowns, charge).ok()?;
-        let [(cold, cold_spread), (warm, warm_spread)] = SEASONS;
-        let mut half = Vec::new();
-        for step in 0..STEPS {
-            #[allow(clippy::cast_precision_loss)]
-            let part = step as f64 / (STEPS - 1) as f64;
-            // The ground's temperature goes through the year as a cosine.
-            let warmth = 0.5 - 0.5 * (part * std::f64::consts::PI).cos();
-            let mean = Temperature::from_celsius(cold + warmth * (warm - cold));
-            let spread = cold_spread + warmth * (warm_spread - cold_spread);
-            let (mut low, mut high) = (f64::INFINITY, f64::NEG_INFINITY);
-            for day in SEASON_DAYS {
-                let moment = Moment {
-                    elapsed: Duration::from_si(Unit::Day.to_si(day)),
-                    temperature: Uncertain::new(computable(mean), spread),
-                };
-                let band = belief.band(&moment).ok()?;
-                low = low.min(band.low.si());
-                high = high.max(band.high.si());
-            }
-            let ends = [low, high].map(GaugePressure::from_si);
-            half.push((2.0 * part, ends[0], ends[1]));
-        }
-        let back = half
-            .iter()
-            .rev()
-            .skip(1)
-            .map(|(at, low, high)| (4.0 - at, *low, *high));
-        let points = half.iter().copied().chain(back).collect();
-        Some(Season { left, points })
+        Some((charge, start))
     }
 
-    /// The part of the band that may stay as it is: what the loop may do by the
-    /// model and what it should not do whatever the model says are two things,
-    /// and a layperson shall call at the nearer of both.
-    pub(super) fn season_to_keep(&self, plan: Option<&WorkPlan>) -> Option<Season> {
+    /// Least and most that the loop should read at any time, Pa.
+    fn pressure_limits(&self) -> (f64, f64) {
         let tank = matches!(
             self.file.system.flow_centre,
             Some(FlowCentre::SealedWithTank { .. })
@@ -151,52 +292,82 @@ impl Call {
             (Unit::Psi.to_si(LEAST_PSI), Unit::Psi.to_si(MOST_PSI))
         };
         let (rating, _) = self.model.pressure_limit(&self.file);
-        let most = most.min(rating.si());
+        (least, most.min(rating.si()))
+    }
+
+    /// The part of the band that may stay as it is: what the loop may do by the
+    /// model and what it should not do whatever the model says are two things,
+    /// and a layperson shall call at the nearer of both.
+    pub(super) fn season_to_keep(&self, plan: Option<&WorkPlan>) -> Option<Season> {
+        let (least, most) = self.pressure_limits();
         if least >= most {
             return None;
         }
         self.season(plan)?.between(least, most)
     }
 
-    /// The band as a chart; `words` is the key of the caption.
+    /// The band as a chart, with the keys of its caption and of the band's name.
     pub(super) fn season_chart(
         &self,
         season: &Season,
-        words: &str,
+        (words, normal): (&str, &str),
         (width, height): (f32, f32),
     ) -> Option<ChartPart> {
         let mut set = Typesetter::new().ok()?;
         let unit = self.wording.units.unit(Dimension::Pressure);
         let shown = |pressure: GaugePressure| unit.from_si(pressure.si());
         let title = self.say("service-chart-season");
-        let marks = ["winter", "spring", "summer", "autumn", "winter"];
-        let marks = (0_u8..).zip(marks).map(|(at, name)| {
-            let name = self.say(&format!("season-{name}"));
-            (f64::from(at), name)
-        });
+        let months = f64::from(MONTHS);
+        let start = match season.start {
+            Start::Left => "left",
+            Start::Planned => "planned",
+            Start::Found => "found",
+        };
+        // Today's mark needs its room; so does the end of the axis.
+        let marks = season.marks.iter();
+        let marks = marks.filter(|(at, _)| (0.8..=months).contains(at));
+        let marks = marks.map(|(at, name)| (*at, self.say(&format!("season-{name}"))));
+        let today = std::iter::once((0.0, self.say("season-today")));
+        let points = season.points.iter();
+        let middle = points.clone().map(|(at, range)| (*at, shown(range.middle)));
+        let band = points.map(|(at, range)| (*at, shown(range.low), shown(range.high)));
+        let least = (shown(season.least), self.say("season-least"));
         let chart = LineChart {
             width,
             height,
             description: title.clone(),
             x_label: String::new(),
             y_label: self.fill("season-pressure", &[("unit", unit.display())]),
-            x_marks: marks.collect(),
-            series: Vec::new(),
+            x_marks: today.chain(marks).collect(),
+            series: vec![
+                Series {
+                    name: self.say(&format!("season-start-{start}")),
+                    points: vec![(0.0, shown(season.left))],
+                    mark: SeriesMark::Dots,
+                    role: Role::Measured,
+                },
+                Series {
+                    name: self.say("season-middle"),
+                    points: middle.collect(),
+                    mark: SeriesMark::Line,
+                    role: Role::Primary,
+                },
+            ],
             bands: vec![Band {
-                name: self.say("season-band"),
-                points: season
-                    .points
-                    .iter()
-                    .map(|(at, low, high)| (*at, shown(*low), shown(*high)))
-                    .collect(),
+                name: self.say(normal),
+                points: band.collect(),
             }],
-            limits: Vec::new(),
+            limits: vec![least],
         };
         let (low, high) = season.ends();
-        let temperature = |celsius: f64| {
-            let figure = Figure::exact(Temperature::from_celsius(celsius));
-            figure.text(self.wording.units)
-        };
+        let temperature = |at: Temperature| Figure::exact(at).text(self.wording.units);
+        let [cold, warm] = season.temperatures;
+        let basis = if season.read { "read" } else { "usual" };
+        let since = season.since.map(|day| {
+            let day = day.to_string();
+            self.fill("season-since", &[("day", &day)])
+        });
+        let since = since.unwrap_or_default();
         Some(ChartPart {
             title,
             drawing: Arc::new(chart.draw(&mut set)),
@@ -206,15 +377,50 @@ impl Call {
                     ("low", &self.pressure(low)),
                     ("high", &self.pressure(high)),
                     ("left", &self.pressure(season.left)),
-                    ("cold", &temperature(SEASONS[0].0)),
-                    ("warm", &temperature(SEASONS[1].0)),
+                    ("start", &self.say(&format!("season-from-{start}"))),
+                    ("winter", &self.range(&season.winter)),
+                    ("summer", &self.range(&season.summer)),
+                    ("cold", &temperature(cold)),
+                    ("warm", &temperature(warm)),
+                    ("basis", &self.say(&format!("season-by-{basis}"))),
+                    ("since", &since),
                 ],
             ),
         })
     }
 
-    /// A pressure in the reader's unit.
+    /// Loop temperatures, and what the gauge should read at each in half a year.
+    pub(super) fn gauge_by_temperature(&self, season: &Season) -> Vec<(String, String)> {
+        let lines = season.by_temperature.iter();
+        lines
+            .map(|(at, range)| {
+                let at = Figure::exact(*at).text(self.wording.units);
+                (at, self.range(range))
+            })
+            .collect()
+    }
+
+    /// Both ends of a range in the reader's unit, no finer than a gauge is read.
+    pub(super) fn range(&self, range: &Range) -> String {
+        let unit = self.wording.units.unit(Dimension::Pressure);
+        let [low, high] = [range.low, range.high].map(|pressure| self.as_read(pressure));
+        let named = [("low", &low), ("high", &high)].map(|(name, text)| (name, text.as_str()));
+        let ends = self.fill("season-range", &named);
+        format!("{ends} {}", unit.display())
+    }
+
+    /// A pressure in the reader's unit, no finer than a gauge is read.
     pub(super) fn pressure(&self, pressure: GaugePressure) -> String {
-        Figure::exact(pressure).text(self.wording.units)
+        let unit = self.wording.units.unit(Dimension::Pressure);
+        format!("{} {}", self.as_read(pressure), unit.display())
+    }
+
+    fn as_read(&self, pressure: GaugePressure) -> String {
+        let decimals = match self.wording.units {
+            UnitSystem::Us => 0,
+            UnitSystem::Si => 1,
+        };
+        let unit = self.wording.units.unit(Dimension::Pressure);
+        format::number(unit.from_si(pressure.si()), decimals)
     }
 }

@@ -8,15 +8,22 @@ use super::{Issue, signature_parts};
 use crate::plan::WorkPlan;
 use crate::plan::quantity::QuantityKind;
 use crate::records::{Phase, Reading};
+use crate::report::parts::ChartPart;
 use crate::report::service::{
     CausePart, ProofLine, ReadingLine, ReasonLine, ServiceReport, StepPart, VerdictLine,
 };
 use crate::text::Args;
 use crate::units::{Quantity, Unit, format};
 use std::collections::BTreeSet;
+use std::sync::Arc;
 
 /// Causes that the report names.
 const CAUSES: usize = 5;
+/// A cause behind the first is argued from this probability on. Judgement; the
+/// words of the report name it.
+const ARGUED: f64 = 0.05;
+/// What the records say of it is told by so many sentences.
+const CONTEXT: usize = 3;
 /// Checks that the report names.
 const CHECKS: usize = 3;
 
@@ -27,6 +34,7 @@ impl Call {
         let view = &answer.assessment;
         let plan = answer.plan.as_ref();
         let worked = self.work_plan();
+        let season = self.season(worked.as_ref());
         let site = self.site_title();
         let title = self.fill("report-title", &[("site", &site)]);
         let subject = self.fill("report-subject", &[("date", &self.today.to_string())]);
@@ -44,8 +52,9 @@ impl Call {
             answers: self.answer_lines(),
             readings: self.reading_lines(),
             headline: view.headline.clone(),
+            picture: Some(self.system_part()),
             verdicts: self.verdict_lines(),
-            causes: view.causes.iter().take(CAUSES).map(cause_part).collect(),
+            causes: causes(view),
             unexplained: view.unexplained.clone(),
             doubted: view.doubted.clone(),
             checks: check_lines(view),
@@ -59,7 +68,11 @@ impl Call {
             remarks: of_plan(|plan| &plan.remarks),
             used: self.used(plan),
             proof: plan.map(proof_lines).unwrap_or_default(),
-            charts: self.charts(view, worked.as_ref(), super::charts::WIDTH),
+            charts: self.charts(view, worked.as_ref(), season.as_ref(), super::charts::WIDTH),
+            gauge: season
+                .as_ref()
+                .map(|season| self.gauge_by_temperature(season))
+                .unwrap_or_default(),
             photos: issue.photos.clone(),
             recommendations: self.recommendations(view, plan, worked.as_ref(), issue),
             notes: self.file.visit.notes.clone(),
@@ -97,6 +110,25 @@ impl Call {
         .into_iter()
         .filter_map(|(key, value)| Some((self.say(key), value?)))
         .collect()
+    }
+
+    /// The system with its readings, and where a cause is suspected.
+    fn system_part(&self) -> ChartPart {
+        let (drawing, marks) = self.system_with_readings();
+        let mut caption = vec![self.say("service-picture")];
+        caption.extend(marks.iter().map(|mark| {
+            let named = [
+                ("letter", mark.view.letter.as_str()),
+                ("sign", mark.view.sign.as_str()),
+                ("cause", mark.view.text.as_str()),
+            ];
+            self.fill("service-picture-mark", &named)
+        }));
+        ChartPart {
+            title: self.say("service-system"),
+            drawing: Arc::new(drawing),
+            caption: caption.join(" "),
+        }
     }
 
     fn verdict_lines(&self) -> Vec<VerdictLine> {
@@ -316,6 +348,25 @@ impl Call {
         }
         said
     }
+}
+
+/// The leading cause with everything that speaks for and against it, the others
+/// with what says most, the improbable ones by name.
+fn causes(view: &AssessmentView) -> Vec<CausePart> {
+    let causes = view.causes.iter().take(CAUSES).enumerate();
+    causes
+        .map(|(place, cause)| {
+            let mut part = cause_part(cause);
+            if place > 0 {
+                part.context.truncate(CONTEXT);
+                if cause.probability < ARGUED {
+                    part.reasons.clear();
+                    part.context.clear();
+                }
+            }
+            part
+        })
+        .collect()
 }
 
 fn cause_part(cause: &CauseView) -> CausePart {

@@ -1,8 +1,9 @@
 //! What is suspected where: a sign of its own shape with a letter, and words.
 
 use super::Place;
+use super::layout::Layout;
 use crate::api::Call;
-use crate::api::types::MarkView;
+use crate::api::types::{CauseView, MarkView};
 use crate::report::chart::{Anchor, Drawing, LabelStyle, Point, Role, Shape, Stroke};
 use crate::text::Args;
 use serde::Deserialize;
@@ -14,8 +15,6 @@ const FILE: &str = include_str!("../../../data/schematic.toml");
 const SUSPECTED: f64 = 0.15;
 /// Signs on one drawing.
 const MOST: usize = 4;
-/// Half the size of a sign.
-const SIZE: f32 = 13.0;
 
 #[derive(Deserialize)]
 struct Marks {
@@ -27,14 +26,27 @@ static MARKS: LazyLock<BTreeMap<String, (String, String)>> = LazyLock::new(|| {
     toml::from_str::<Marks>(FILE).map_or_else(|_| BTreeMap::new(), |file| file.marks)
 });
 
-pub(super) fn marks(call: &Call, drawing: &mut Drawing) -> Vec<MarkView> {
+/// A sign on the drawing.
+pub(in crate::api) struct Marked {
+    /// What kind of sign it is.
+    pub kind: &'static str,
+    /// Its letter, cause and words.
+    pub view: MarkView,
+}
+
+/// The signs of suspected causes, of those that `told` holds.
+pub(super) fn marks(
+    call: &Call,
+    drawing: &mut Drawing,
+    layout: &Layout,
+    told: impl Fn(&CauseView) -> bool,
+) -> Vec<Marked> {
     let catalog = call.wording.catalog();
-    let suspected = call
-        .answer()
-        .assessment
-        .causes
+    let answer = call.answer();
+    let causes = &answer.assessment.causes;
+    let suspected = causes
         .iter()
-        .filter(|cause| cause.probability >= SUSPECTED);
+        .filter(|cause| cause.probability >= SUSPECTED && told(cause));
     let placed = suspected.filter_map(|cause| {
         let (place, sign) = MARKS.get(&cause.id)?;
         Some((cause, Place::named(place)?, sign.as_str()))
@@ -45,38 +57,37 @@ pub(super) fn marks(call: &Call, drawing: &mut Drawing) -> Vec<MarkView> {
         // Two suspicions of one place stand beside each other.
         let beside = used.iter().filter(|known| **known == place).count();
         used.push(place);
-        let at = place.sign();
-        #[allow(clippy::cast_precision_loss)]
-        let shift = 2.0 * (SIZE + 2.0) * beside as f32;
-        let at = Point::new(at.x - shift, at.y);
-        draw(drawing, at, sign, letter);
+        let at = layout.sign_beside(place, beside);
+        draw(drawing, at, layout.sign, sign, letter);
         let word = catalog.text(&format!("sign-{sign}"));
-        let style = LabelStyle {
-            strong: true,
-            size: 12.0,
-            ..LabelStyle::plain(Anchor::Middle)
-        };
-        drawing.label(Point::new(at.x, at.y + SIZE + 12.0), word.clone(), style);
-        views.push(MarkView {
+        if layout.sign_words {
+            let style = LabelStyle {
+                strong: true,
+                size: 12.0,
+                ..LabelStyle::plain(Anchor::Middle)
+            };
+            let below = Point::new(at.x, at.y + layout.sign + 12.0);
+            drawing.label(below, word.clone(), style);
+        }
+        let args = Args::new()
+            .text("cause", cause.title.clone())
+            .text("probability", cause.shown.clone());
+        let view = MarkView {
             cause: cause.id.clone(),
             letter: letter.to_owned(),
             sign: word,
-            text: catalog.fill(
-                "mark-cause",
-                &Args::new()
-                    .text("cause", cause.title.clone())
-                    .text("probability", cause.shown.clone()),
-            ),
-        });
+            text: catalog.fill("mark-cause", &args),
+        };
+        views.push(Marked { kind: sign, view });
     }
     views
 }
 
 /// Air is a bubble, a valve two wedges, a blocked place a square, a leak a drop,
 /// a pressure that is off a diamond: told apart without colour.
-fn draw(drawing: &mut Drawing, at: Point, sign: &str, letter: &str) {
-    let outline = Some(Stroke::solid(Role::Limit, 2.0));
-    let point = |dx: f32, dy: f32| Point::new(at.x + dx * SIZE, at.y + dy * SIZE);
+fn draw(drawing: &mut Drawing, at: Point, size: f32, sign: &str, letter: &str) {
+    let outline = Some(Stroke::solid(Role::Limit, 2.0 * size / 13.0));
+    let point = |dx: f32, dy: f32| Point::new(at.x + dx * size, at.y + dy * size);
     let polygon = |points: Vec<Point>| Shape::Polygon {
         points,
         fill: Some(Role::Paper),
@@ -85,7 +96,7 @@ fn draw(drawing: &mut Drawing, at: Point, sign: &str, letter: &str) {
     drawing.push(match sign {
         "air" => Shape::Circle {
             centre: at,
-            radius: SIZE,
+            radius: size,
             fill: Some(Role::Paper),
             stroke: outline,
         },
@@ -121,10 +132,11 @@ fn draw(drawing: &mut Drawing, at: Point, sign: &str, letter: &str) {
     });
     let style = LabelStyle {
         strong: true,
-        size: 14.0,
+        size: 14.0 / 13.0 * size,
         ..LabelStyle::plain(Anchor::Middle)
     };
-    drawing.label(Point::new(at.x, at.y + 5.0), letter, style);
+    let base = Point::new(at.x, at.y + 5.0 / 13.0 * size);
+    drawing.label(base, letter, style);
 }
 
 #[cfg(test)]

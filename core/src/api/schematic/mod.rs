@@ -1,20 +1,19 @@
 //! The drawing of one system from its records: parts that are known are drawn
 //! as they are, parts that are not are drawn as the usual ones.
 
+mod layout;
 mod marks;
 mod parts;
+mod sheet;
 
 use super::Call;
 use super::types::{SchematicView, SpotView};
 use crate::records::{FlowCentre, ReadingPoint};
-use crate::report::chart::{Drawing, Point};
+use crate::report::chart::Drawing;
 use crate::units::format;
+use layout::{Layout, SCREEN};
 use marks::marks;
-use parts::Plan;
-
-/// Size of the drawing, points.
-pub(super) const WIDTH: f32 = 360.0;
-pub(super) const HEIGHT: f32 = 590.0;
+use parts::{Draughtsman, Plan};
 
 /// A place of the system, in points of the drawing.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
@@ -48,83 +47,81 @@ impl Place {
         all.find(|(known, _)| *known == name)
             .map(|(_, place)| place)
     }
-
-    /// Where a sign of this place stands, clear of the places to tap.
-    fn sign(self) -> Point {
-        match self {
-            Self::Suction => Point::new(110.0, 232.0),
-            Self::Circulator => Point::new(132.0, 42.0),
-            Self::Strainer => Point::new(110.0, 292.0),
-            Self::Exchanger => Point::new(322.0, 42.0),
-            Self::Supply => Point::new(250.0, 292.0),
-            Self::Tank => Point::new(168.0, 148.0),
-            Self::Header => Point::new(180.0, 352.0),
-            Self::Circuit => Point::new(332.0, 545.0),
-            Self::Ground => Point::new(30.0, 545.0),
-        }
-    }
 }
 
-/// Where each point is tapped.
-fn spots(plan: &Plan) -> Vec<(ReadingPoint, Point)> {
+/// The points that this system has.
+fn points(plan: &Plan) -> Vec<ReadingPoint> {
     use ReadingPoint as P;
-    let mut spots = vec![
-        (P::CirculatorRise, Point::new(85.0, 76.0)),
-        (P::EnteringWater, Point::new(180.0, 76.0)),
-        (P::ExchangerDrop, Point::new(275.0, 76.0)),
-        (P::StaticPressure, Point::new(60.0, 168.0)),
-        (P::SuctionPressure, Point::new(60.0, 230.0)),
-        (P::LeavingWater, Point::new(300.0, 168.0)),
-        (P::Flow, Point::new(300.0, 230.0)),
-        (P::FreezePointSupply, Point::new(300.0, 292.0)),
-        (P::CircuitReturn, Point::new(60.0, 420.0)),
-        (P::LoopTemperature, Point::new(180.0, 560.0)),
+    let mut points = vec![
+        P::CirculatorRise,
+        P::EnteringWater,
+        P::ExchangerDrop,
+        P::StaticPressure,
+        P::SuctionPressure,
+        P::LeavingWater,
+        P::Flow,
+        P::FreezePointSupply,
+        P::CircuitReturn,
+        P::LoopTemperature,
     ];
     if plan.strainer {
-        spots.push((P::StrainerDrop, Point::new(60.0, 292.0)));
+        points.push(P::StrainerDrop);
     }
     match plan.flow_centre {
-        Some(FlowCentre::SealedWithTank { .. }) => {
-            spots.push((P::TankPreCharge, Point::new(150.0, 192.0)));
-        }
-        Some(FlowCentre::NonPressurised { .. }) => {
-            spots.push((P::ReservoirLevelChange, Point::new(150.0, 192.0)));
-        }
+        Some(FlowCentre::SealedWithTank { .. }) => points.push(P::TankPreCharge),
+        Some(FlowCentre::NonPressurised { .. }) => points.push(P::ReservoirLevelChange),
         _ => {}
     }
-    spots
+    points
 }
 
 impl Call {
+    /// The parts of the system, with the words of one kind of reader.
+    fn parts(&self, plan: &Plan, layout: &Layout, reader: &'static str) -> Drawing {
+        let catalog = self.wording.catalog();
+        let description = catalog.text("schematic-description");
+        let mut drawing = Drawing::new(layout.width, layout.height, description);
+        Draughtsman {
+            drawing: &mut drawing,
+            plan,
+            layout,
+            catalog,
+            reader,
+        }
+        .draw();
+        drawing
+    }
+
+    /// The last reading of a point, with its unit.
+    fn last_read(&self, point: ReadingPoint) -> Option<String> {
+        let value = self.latest(point, None)?.value();
+        Some(format::plus_minus(value.value, 0.0, value.unit))
+    }
+
     /// The drawing of the system with its places to tap and what is suspected.
     pub fn schematic(&self) -> SchematicView {
         let catalog = self.wording.catalog();
         let plan = Plan::of(&self.file.system);
-        let mut drawing = Drawing::new(WIDTH, HEIGHT, catalog.text("schematic-description"));
-        parts::draw(&mut drawing, &plan, catalog);
-        let marks = marks(self, &mut drawing);
-        let spots = spots(&plan)
+        let mut drawing = self.parts(&plan, &SCREEN, "schematic");
+        let marks = marks(self, &mut drawing, &SCREEN, |_| true);
+        let spots = points(&plan)
             .into_iter()
-            .map(|(point, at)| {
-                let mut readings = self.file.visit.readings.iter().rev();
-                let last = readings.find(|reading| reading.point() == point);
-                SpotView {
+            .filter_map(|point| {
+                let (at, _) = SCREEN.spot(point)?;
+                Some(SpotView {
                     point: point.id().to_owned(),
                     label: catalog.text(&format!("point-{}", point.id())),
                     short: catalog.text(&format!("spot-{}", point.id())),
-                    reading: last.map(|reading| {
-                        let value = reading.value();
-                        format::plus_minus(value.value, 0.0, value.unit)
-                    }),
-                    x: at.x / WIDTH,
-                    y: at.y / HEIGHT,
-                }
+                    reading: self.last_read(point),
+                    x: at.x / SCREEN.width,
+                    y: at.y / SCREEN.height,
+                })
             })
             .collect();
         SchematicView {
             drawing,
             spots,
-            marks,
+            marks: marks.into_iter().map(|marked| marked.view).collect(),
         }
     }
 }
@@ -200,8 +197,8 @@ mod tests {
         for (index, spot) in view.spots.iter().enumerate() {
             assert!((0.0..=1.0).contains(&spot.x) && (0.0..=1.0).contains(&spot.y));
             for other in &view.spots[..index] {
-                let dx = (spot.x - other.x).abs() * WIDTH;
-                let dy = (spot.y - other.y).abs() * HEIGHT;
+                let dx = (spot.x - other.x).abs() * SCREEN.width;
+                let dy = (spot.y - other.y).abs() * SCREEN.height;
                 assert!(dx >= APART || dy >= APART, "{spot:?} {other:?}");
             }
         }

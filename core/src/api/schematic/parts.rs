@@ -1,26 +1,12 @@
 //! The parts of the drawing: pipe, flow centre, heat pump, ground.
 
-use super::WIDTH;
+use super::layout::Layout;
 use crate::records::{FlowCentre, GroundKind, System};
 use crate::report::chart::{Anchor, Drawing, LabelStyle, Point, Role, Shape, Stroke};
 use crate::text::{Args, Catalog};
 
 /// Circuits that are drawn; more are told by their number.
 const DRAWN: u32 = 5;
-/// Left and right pipe between indoors and ground.
-const RETURN_X: f32 = 60.0;
-const SUPPLY_X: f32 = 300.0;
-const BOX_TOP: f32 = 16.0;
-const BOX_BOTTOM: f32 = 126.0;
-const WALL: f32 = 328.0;
-const SUPPLY_HEADER: f32 = 352.0;
-const RETURN_HEADER: f32 = 376.0;
-const GROUND_END: f32 = 520.0;
-/// Half the distance of the two legs of a circuit.
-const LEG: f32 = 10.0;
-
-/// Size of the words: read on a phone, where the drawing takes its width.
-const WORDS: f32 = 13.0;
 
 /// What decides how the drawing looks.
 pub(super) struct Plan {
@@ -50,254 +36,338 @@ impl Plan {
     }
 }
 
-fn pipe(drawing: &mut Drawing, points: &[(f32, f32)]) {
-    drawing.push(Shape::Polyline {
-        points: points.iter().map(|(x, y)| Point::new(*x, *y)).collect(),
-        stroke: Stroke::solid(Role::Primary, 3.0),
-    });
+/// Draws into a layout, with the words of one kind of reader.
+pub(super) struct Draughtsman<'a> {
+    pub drawing: &'a mut Drawing,
+    pub plan: &'a Plan,
+    pub layout: &'a Layout,
+    pub catalog: &'a Catalog,
+    /// What the messages of the parts begin with.
+    pub reader: &'static str,
 }
 
-fn boxed(drawing: &mut Drawing, left: f32, right: f32, title: String) {
-    drawing.push(Shape::Box {
-        at: Point::new(left, BOX_TOP),
-        width: right - left,
-        height: BOX_BOTTOM - BOX_TOP,
-        radius: 6.0,
-        fill: Some(Role::Surface),
-        stroke: Some(Stroke::solid(Role::Axis, 1.5)),
-    });
-    let style = LabelStyle {
-        strong: true,
-        size: WORDS,
-        ..LabelStyle::plain(Anchor::Start)
-    };
-    drawing.label(Point::new(left + 8.0, BOX_TOP + 18.0), title, style);
-}
-
-fn words(drawing: &mut Drawing, x: f32, y: f32, anchor: Anchor, text: String) {
-    let style = LabelStyle {
-        size: WORDS,
-        ..LabelStyle::soft(anchor)
-    };
-    drawing.label(Point::new(x, y), text, style);
-}
-
-pub(super) fn draw(drawing: &mut Drawing, plan: &Plan, catalog: &Catalog) {
-    boxed(drawing, 14.0, 152.0, catalog.text("schematic-flow-centre"));
-    boxed(drawing, 208.0, 346.0, catalog.text("schematic-heat-pump"));
-    // From the ground through the flow centre into the heat pump and back.
-    pipe(
-        drawing,
-        &[(RETURN_X, RETURN_HEADER), (RETURN_X, 76.0), (275.0, 76.0)],
-    );
-    pipe(
-        drawing,
-        &[(275.0, 76.0), (SUPPLY_X, 76.0), (SUPPLY_X, SUPPLY_HEADER)],
-    );
-    arrow(drawing, (168.0, 76.0), (200.0, 76.0));
-    arrow(drawing, (SUPPLY_X, 192.0), (SUPPLY_X, 204.0));
-    arrow(drawing, (RETURN_X, 204.0), (RETURN_X, 196.0));
-    exchanger(drawing);
-    circulators(drawing, plan);
-    if plan.strainer {
-        strainer(drawing);
+impl Draughtsman<'_> {
+    pub(super) fn draw(mut self) {
+        let lay = self.layout;
+        self.earth();
+        self.boxed(lay.centre, "flow-centre");
+        self.boxed(lay.unit, "heat-pump");
+        // From the ground through the flow centre into the heat pump and back.
+        let middle = 0.5 * (lay.unit.0 + lay.unit.1);
+        self.pipe(&[
+            (lay.back, lay.back_header),
+            (lay.back, lay.run),
+            (middle, lay.run),
+        ]);
+        self.pipe(&[
+            (middle, lay.run),
+            (lay.out, lay.run),
+            (lay.out, lay.out_header),
+        ]);
+        let gap = 0.5 * (lay.centre.1 + lay.unit.0);
+        self.arrow((gap - 16.0, lay.run), (gap + 16.0, lay.run));
+        self.arrow((lay.out, lay.arrows - 6.0), (lay.out, lay.arrows + 6.0));
+        self.arrow((lay.back, lay.arrows + 6.0), (lay.back, lay.arrows - 6.0));
+        self.exchanger();
+        self.circulators();
+        if self.plan.strainer {
+            self.strainer();
+        }
+        self.vessel();
+        self.gauge();
+        let x = 0.5 * lay.width;
+        let indoors = self.text("indoors");
+        self.words((x, lay.indoors), Anchor::Middle, indoors);
+        let kind = self.ground_words();
+        self.words((x, lay.kind), Anchor::Middle, kind);
+        self.ground();
     }
-    vessel(drawing, plan, catalog);
-    drawing.line(
-        Point::new(0.0, WALL),
-        Point::new(WIDTH, WALL),
-        Stroke::dashed(Role::Axis, 1.0),
-    );
-    words(
-        drawing,
-        180.0,
-        WALL - 6.0,
-        Anchor::Middle,
-        catalog.text("schematic-indoors"),
-    );
-    words(
-        drawing,
-        180.0,
-        WALL + 13.0,
-        Anchor::Middle,
-        ground_words(plan, catalog),
-    );
-    ground(drawing, plan);
-}
 
-fn arrow(drawing: &mut Drawing, from: (f32, f32), tip: (f32, f32)) {
-    drawing.push(Shape::Arrow {
-        points: vec![Point::new(from.0, from.1), Point::new(tip.0, tip.1)],
-        stroke: Stroke::solid(Role::Primary, 3.0),
-    });
-}
+    fn text(&self, part: &str) -> String {
+        self.catalog.text(&format!("{}-{part}", self.reader))
+    }
 
-/// Coil of the source exchanger.
-fn exchanger(drawing: &mut Drawing) {
-    for step in 0_u8..3 {
-        drawing.push(Shape::Circle {
-            centre: Point::new(262.0 + 13.0 * f32::from(step), 108.0),
-            radius: 8.0,
-            fill: None,
-            stroke: Some(Stroke::solid(Role::Secondary, 1.5)),
+    fn pipe(&mut self, points: &[(f32, f32)]) {
+        self.drawing.push(Shape::Polyline {
+            points: points.iter().map(|(x, y)| Point::new(*x, *y)).collect(),
+            stroke: Stroke::solid(Role::Primary, self.layout.pipe),
         });
     }
-}
 
-fn circulators(drawing: &mut Drawing, plan: &Plan) {
-    for index in 0..plan.circulators {
-        let x = if index == 0 { 36.0 } else { 66.0 };
-        drawing.push(Shape::Circle {
-            centre: Point::new(x, 108.0),
-            radius: 10.0,
-            fill: Some(Role::Paper),
-            stroke: Some(Stroke::solid(Role::Secondary, 1.5)),
+    fn boxed(&mut self, (left, right): (f32, f32), part: &str) {
+        let lay = self.layout;
+        self.drawing.push(Shape::Box {
+            at: Point::new(left, lay.top),
+            width: right - left,
+            height: lay.bottom - lay.top,
+            radius: 6.0,
+            fill: Some(Role::Surface),
+            stroke: Some(Stroke::solid(Role::Axis, 0.5 * lay.pipe)),
         });
-        drawing.push(Shape::Polygon {
-            points: vec![
-                Point::new(x - 5.0, 102.0),
-                Point::new(x + 8.0, 108.0),
-                Point::new(x - 5.0, 114.0),
-            ],
-            fill: Some(Role::Secondary),
-            stroke: None,
-        });
+        let style = LabelStyle {
+            strong: true,
+            size: lay.words,
+            ..LabelStyle::plain(Anchor::Start)
+        };
+        let at = Point::new(left + 8.0, lay.top + 5.0 + lay.words);
+        let title = self.text(part);
+        self.drawing.label(at, title, style);
     }
-}
 
-fn strainer(drawing: &mut Drawing) {
-    drawing.push(Shape::Polygon {
-        points: vec![
-            Point::new(RETURN_X, 274.0),
-            Point::new(RETURN_X - 16.0, 292.0),
-            Point::new(RETURN_X, 310.0),
-            Point::new(RETURN_X + 16.0, 292.0),
-        ],
-        fill: Some(Role::Paper),
-        stroke: Some(Stroke::solid(Role::Axis, 1.5)),
-    });
-}
+    fn words(&mut self, (x, y): (f32, f32), anchor: Anchor, text: String) {
+        let style = LabelStyle {
+            size: self.layout.words,
+            ..LabelStyle::soft(anchor)
+        };
+        self.drawing.label(Point::new(x, y), text, style);
+    }
 
-/// Expansion tank or reservoir beside the return.
-fn vessel(drawing: &mut Drawing, plan: &Plan, catalog: &Catalog) {
-    let key = match plan.flow_centre {
-        Some(FlowCentre::SealedWithTank { .. }) => "schematic-tank",
-        Some(FlowCentre::NonPressurised { .. }) => "schematic-reservoir",
-        Some(FlowCentre::Sealed {}) | None => return,
-    };
-    pipe(
-        drawing,
-        &[(RETURN_X, 138.0), (150.0, 138.0), (150.0, 164.0)],
-    );
-    drawing.push(Shape::Box {
-        at: Point::new(122.0, 158.0),
-        width: 56.0,
-        height: 68.0,
-        radius: if key == "schematic-tank" { 26.0 } else { 2.0 },
-        fill: Some(Role::Surface),
-        stroke: Some(Stroke::solid(Role::Axis, 1.5)),
-    });
-    words(drawing, 150.0, 240.0, Anchor::Middle, catalog.text(key));
-}
-
-fn ground_words(plan: &Plan, catalog: &Catalog) -> String {
-    let kind = match plan.ground {
-        Some(GroundKind::Vertical) => "vertical",
-        Some(GroundKind::Horizontal) => "horizontal",
-        Some(GroundKind::Pond) => "pond",
-        None => "unknown",
-    };
-    let count = plan
-        .circuits
-        .map_or_else(|| "?".to_owned(), |count| count.to_string());
-    catalog.fill(
-        &format!("schematic-ground-{kind}"),
-        &Args::new().text("count", count),
-    )
-}
-
-fn ground(drawing: &mut Drawing, plan: &Plan) {
-    let count = plan.circuits.unwrap_or(2).clamp(1, DRAWN);
-    #[allow(clippy::cast_precision_loss)]
-    let step = (SUPPLY_X - RETURN_X - 2.0 * LEG) / count.max(2).saturating_sub(1) as f32;
-    #[allow(clippy::cast_precision_loss)]
-    let places: Vec<f32> = (0..count)
-        .map(|index| RETURN_X + LEG + step * index as f32)
-        .collect();
-    let first = RETURN_X;
-    let last = places.last().copied().unwrap_or(first);
-    pipe(
-        drawing,
-        &[(first, RETURN_HEADER), (last - LEG, RETURN_HEADER)],
-    );
-    pipe(
-        drawing,
-        &[
-            (first + 2.0 * LEG, SUPPLY_HEADER),
-            (SUPPLY_X, SUPPLY_HEADER),
-        ],
-    );
-    for x in places {
-        // The supply leg passes over the return header.
-        drawing.line(
-            Point::new(x + LEG, SUPPLY_HEADER + 5.0),
-            Point::new(x + LEG, RETURN_HEADER + 8.0),
-            Stroke::solid(Role::Paper, 9.0),
-        );
-        let end = GROUND_END;
-        match plan.ground {
-            Some(GroundKind::Horizontal) => legs(drawing, x, &zigzag(end)),
-            Some(GroundKind::Pond) => {
-                legs(drawing, x, &[(0.0, end - 40.0)]);
-                coil(drawing, x, end - 22.0);
-            }
-            Some(GroundKind::Vertical) | None => legs(drawing, x, &[(0.0, end)]),
+    /// The ground, its upper edge, and the house on it.
+    fn earth(&mut self) {
+        let lay = self.layout;
+        if lay.ground != Role::Paper {
+            self.drawing.push(Shape::Box {
+                at: Point::new(0.0, lay.wall),
+                width: lay.width,
+                height: lay.height - lay.wall,
+                radius: 0.0,
+                fill: Some(lay.ground),
+                stroke: None,
+            });
+        }
+        let edge = match lay.house {
+            Some(_) => Stroke::solid(Role::Axis, 1.0),
+            None => Stroke::dashed(Role::Axis, 1.0),
+        };
+        let ends = [0.0, lay.width].map(|x| Point::new(x, lay.wall));
+        self.drawing.line(ends[0], ends[1], edge);
+        if let Some((left, right)) = lay.house {
+            let eaves = lay.top - 6.0;
+            let outline = [
+                (left, lay.wall),
+                (left, eaves),
+                (left - 8.0, eaves),
+                (0.5 * (left + right), 2.0),
+                (right + 8.0, eaves),
+                (right, eaves),
+                (right, lay.wall),
+            ];
+            self.drawing.push(Shape::Polyline {
+                points: outline.iter().map(|(x, y)| Point::new(*x, *y)).collect(),
+                stroke: Stroke::solid(Role::Axis, 1.0),
+            });
         }
     }
-    if plan.circuits.is_some_and(|count| count > DRAWN) {
-        words(
-            drawing,
-            180.0,
-            GROUND_END + 20.0,
-            Anchor::Middle,
-            "…".to_owned(),
-        );
-    }
-}
 
-/// A trench, seen from above: to and fro.
-fn zigzag(end: f32) -> Vec<(f32, f32)> {
-    let mut points = Vec::new();
-    let mut y = RETURN_HEADER + 40.0;
-    let mut side = 6.0;
-    while y < end {
-        points.push((side, y));
-        side = -side;
-        y += 24.0;
-    }
-    points.push((0.0, end));
-    points
-}
-
-/// Both legs of a circuit down through the offsets and joined at their end.
-fn legs(drawing: &mut Drawing, x: f32, offsets: &[(f32, f32)]) {
-    let leg = |side: f32, top: f32| {
-        std::iter::once((x + side, top))
-            .chain(offsets.iter().map(move |(dx, y)| (x + side + dx, *y)))
-            .collect::<Vec<_>>()
-    };
-    let mut points = leg(LEG, SUPPLY_HEADER);
-    points.extend(leg(-LEG, RETURN_HEADER).into_iter().rev());
-    pipe(drawing, &points);
-}
-
-fn coil(drawing: &mut Drawing, x: f32, y: f32) {
-    for radius in [6.0, 11.0, 16.0] {
-        drawing.push(Shape::Circle {
-            centre: Point::new(x, y),
-            radius,
-            fill: None,
-            stroke: Some(Stroke::solid(Role::Primary, 2.0)),
+    fn arrow(&mut self, from: (f32, f32), tip: (f32, f32)) {
+        self.drawing.push(Shape::Arrow {
+            points: vec![Point::new(from.0, from.1), Point::new(tip.0, tip.1)],
+            stroke: Stroke::solid(Role::Primary, self.layout.pipe),
         });
+    }
+
+    /// Coil of the source exchanger.
+    fn exchanger(&mut self) {
+        let lay = self.layout;
+        for step in 0_u8..3 {
+            let x = lay.coil.0 + 1.625 * lay.ring * f32::from(step);
+            self.drawing.push(Shape::Circle {
+                centre: Point::new(x, lay.coil.1),
+                radius: lay.ring,
+                fill: None,
+                stroke: Some(Stroke::solid(Role::Secondary, 1.5)),
+            });
+        }
+    }
+
+    fn circulators(&mut self) {
+        let r = self.layout.pump;
+        for (x, y) in self.layout.pumps.into_iter().take(self.plan.circulators) {
+            self.drawing.push(Shape::Circle {
+                centre: Point::new(x, y),
+                radius: r,
+                fill: Some(Role::Paper),
+                stroke: Some(Stroke::solid(Role::Secondary, 1.5)),
+            });
+            self.drawing.push(Shape::Polygon {
+                points: vec![
+                    Point::new(x - 0.5 * r, y - 0.6 * r),
+                    Point::new(x + 0.8 * r, y),
+                    Point::new(x - 0.5 * r, y + 0.6 * r),
+                ],
+                fill: Some(Role::Secondary),
+                stroke: None,
+            });
+        }
+    }
+
+    fn strainer(&mut self) {
+        let (x, (y, half)) = (self.layout.back, self.layout.strainer);
+        let side = 16.0 / 18.0 * half;
+        self.drawing.push(Shape::Polygon {
+            points: vec![
+                Point::new(x, y - half),
+                Point::new(x - side, y),
+                Point::new(x, y + half),
+                Point::new(x + side, y),
+            ],
+            fill: Some(Role::Paper),
+            stroke: Some(Stroke::solid(Role::Axis, 1.5)),
+        });
+    }
+
+    /// Expansion tank or reservoir beside the return.
+    fn vessel(&mut self) {
+        let (lay, [left, top, width, height]) = (self.layout, self.layout.vessel);
+        let part = match self.plan.flow_centre {
+            Some(FlowCentre::SealedWithTank { .. }) => "tank",
+            Some(FlowCentre::NonPressurised { .. }) => "reservoir",
+            Some(FlowCentre::Sealed {}) | None => return,
+        };
+        let middle = left + 0.5 * width;
+        self.pipe(&[
+            (lay.back, lay.branch),
+            (middle, lay.branch),
+            (middle, top + 6.0),
+        ]);
+        self.drawing.push(Shape::Box {
+            at: Point::new(left, top),
+            width,
+            height,
+            radius: if part == "tank" { 0.464 * width } else { 2.0 },
+            fill: Some(Role::Surface),
+            stroke: Some(Stroke::solid(Role::Axis, 1.5)),
+        });
+        let (x, y, anchor) = lay.vessel_words;
+        let name = self.text(part);
+        self.words((x, y), anchor, name);
+    }
+
+    /// A dial with a hand; a vented loop is read by the level of its reservoir.
+    fn gauge(&mut self) {
+        let Some((x, y)) = self.layout.gauge else {
+            return;
+        };
+        if matches!(
+            self.plan.flow_centre,
+            Some(FlowCentre::NonPressurised { .. })
+        ) {
+            return;
+        }
+        let line = Stroke::solid(Role::Axis, 1.2);
+        self.drawing.line(
+            Point::new(self.layout.back, y),
+            Point::new(x - 6.0, y),
+            line,
+        );
+        self.drawing.push(Shape::Circle {
+            centre: Point::new(x, y),
+            radius: 6.0,
+            fill: Some(Role::Paper),
+            stroke: Some(Stroke::solid(Role::Label, 1.1)),
+        });
+        let hand = Stroke::solid(Role::Measured, 1.2);
+        self.drawing
+            .line(Point::new(x, y), Point::new(x + 3.2, y - 3.2), hand);
+    }
+
+    fn ground_words(&self) -> String {
+        let kind = match self.plan.ground {
+            Some(GroundKind::Vertical) => "vertical",
+            Some(GroundKind::Horizontal) => "horizontal",
+            Some(GroundKind::Pond) => "pond",
+            None => "unknown",
+        };
+        // None known is told by a form of its own.
+        let count = self.plan.circuits.unwrap_or(0);
+        self.catalog.fill(
+            &format!("{}-ground-{kind}", self.reader),
+            &Args::new().count("count", count as usize),
+        )
+    }
+
+    fn ground(&mut self) {
+        let lay = self.layout;
+        let count = self.plan.circuits.unwrap_or(2).clamp(1, DRAWN);
+        #[allow(clippy::cast_precision_loss)]
+        let step = (lay.out - lay.back - 2.0 * lay.leg) / count.max(2).saturating_sub(1) as f32;
+        #[allow(clippy::cast_precision_loss)]
+        let places: Vec<f32> = (0..count)
+            .map(|index| lay.back + lay.leg + step * index as f32)
+            .collect();
+        let last = places.last().copied().unwrap_or(lay.back);
+        self.pipe(&[
+            (lay.back, lay.back_header),
+            (last - lay.leg, lay.back_header),
+        ]);
+        self.pipe(&[
+            (lay.back + 2.0 * lay.leg, lay.out_header),
+            (lay.out, lay.out_header),
+        ]);
+        for x in places {
+            // The supply leg passes over the return header.
+            let (from, to) = (lay.out_header + 5.0, lay.back_header + 2.5 * lay.pipe);
+            self.drawing.line(
+                Point::new(x + lay.leg, from),
+                Point::new(x + lay.leg, to),
+                Stroke::solid(lay.ground, 3.0 * lay.pipe),
+            );
+            let largest = lay.rings[2];
+            match self.plan.ground {
+                Some(GroundKind::Horizontal) => {
+                    let bends = self.zigzag();
+                    self.legs(x, &bends);
+                }
+                Some(GroundKind::Pond) => {
+                    self.legs(x, &[(0.0, lay.end - 2.5 * largest)]);
+                    self.coil(x, lay.end - 1.375 * largest);
+                }
+                Some(GroundKind::Vertical) | None => self.legs(x, &[(0.0, lay.end)]),
+            }
+        }
+        if self.plan.circuits.is_some_and(|count| count > DRAWN) {
+            let at = (0.5 * lay.width, lay.end + 1.5 * lay.words);
+            self.words(at, Anchor::Middle, "…".to_owned());
+        }
+    }
+
+    /// A trench, seen from above: to and fro.
+    fn zigzag(&self) -> Vec<(f32, f32)> {
+        let lay = self.layout;
+        let (first, pitch) = lay.bends;
+        let mut points = Vec::new();
+        let mut y = lay.back_header + first;
+        let mut side = 6.0;
+        while y < lay.end {
+            points.push((side, y));
+            side = -side;
+            y += pitch;
+        }
+        points.push((0.0, lay.end));
+        points
+    }
+
+    /// Both legs of a circuit down through the offsets and joined at their end.
+    fn legs(&mut self, x: f32, offsets: &[(f32, f32)]) {
+        let lay = self.layout;
+        let leg = |side: f32, top: f32| {
+            std::iter::once((x + side, top))
+                .chain(offsets.iter().map(move |(dx, y)| (x + side + dx, *y)))
+                .collect::<Vec<_>>()
+        };
+        let mut points = leg(lay.leg, lay.out_header);
+        points.extend(leg(-lay.leg, lay.back_header).into_iter().rev());
+        self.pipe(&points);
+    }
+
+    fn coil(&mut self, x: f32, y: f32) {
+        for radius in self.layout.rings {
+            self.drawing.push(Shape::Circle {
+                centre: Point::new(x, y),
+                radius,
+                fill: None,
+                stroke: Some(Stroke::solid(Role::Primary, 2.0)),
+            });
+        }
     }
 }

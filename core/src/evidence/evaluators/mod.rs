@@ -19,6 +19,8 @@ mod trend;
 mod unit;
 mod water;
 
+pub use pressure::{Believed, believed};
+
 use super::call::Call;
 use super::evaluation::Evaluation;
 use crate::figures::Figure;

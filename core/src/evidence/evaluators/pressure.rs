@@ -175,9 +175,12 @@ fn unexplained(call: &Call<'_>) -> Vec<Evaluation> {
 }
 
 /// What is believed of a sealed loop since its recorded charge.
-pub(super) struct Believed {
+pub struct Believed {
+    /// What is believed, before any reading.
     pub belief: Belief,
+    /// The charge on record.
     pub charge: Charge,
+    /// Time since then.
     pub elapsed: Duration,
 }
 
@@ -189,7 +192,7 @@ const RELAXED_MINUTES: f64 = 25.0;
 const NOT_RELAXED_MINUTES: f64 = 5.0;
 
 /// None without a recorded charge of a sealed loop: then no band stands.
-pub(super) fn believed(call: &Call<'_>) -> Option<Believed> {
+pub fn believed(call: &Call<'_>) -> Option<Believed> {
     let record = &call.file.commissioning;
     let pressure = record.charge_pressure?.get();
     let day = record.charge_date.or(record.date)?;

@@ -3,23 +3,30 @@
 use super::{QuantityKind, dead_head, dose, purge, running, static_pressure};
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::model::{Assumption, LoopModel};
+use crate::pressure::belief::Belief;
+use crate::pressure::year::Year;
 use crate::records::visit_file::VisitFile;
 use crate::records::{Phase, ReadingPoint};
 use crate::uncertainty::Uncertain;
 use crate::units::{GaugePressure, Quantity, Temperature, Unit};
 
 /// What the day brings.
-#[derive(Copy, Clone, PartialEq, Debug)]
+#[derive(Clone, Debug)]
 pub struct Conditions {
     /// Mean temperature of the loop now.
     pub loop_temperature: Uncertain<Temperature>,
     /// Lowest water that will leave the heat pump, if something better than the
     /// usual is known.
     pub lowest_leaving: Option<Uncertain<Temperature>>,
+    /// The loop's temperature through the year, and today's place in it; the
+    /// usual seasons where it is not known.
+    pub year: Option<(Year, f64)>,
+    /// What earlier readings taught of pipe and ground.
+    pub learned: Option<Belief>,
 }
 
 /// Everything that quantities are computed from.
-#[derive(Copy, Clone, Debug)]
+#[derive(Clone, Debug)]
 pub struct Known<'a> {
     /// The records.
     pub file: &'a VisitFile,

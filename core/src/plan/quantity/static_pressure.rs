@@ -149,20 +149,11 @@ fn charge(known: &Known<'_>, system: SealedLoop, sheet: &mut Sheet) -> Result<()
         air: None,
         earlier: None,
     };
-    let belief = Belief::prior(system.clone(), unknowns, start)?;
-    let moments: Vec<Moment> = SEASONS
-        .iter()
-        .flat_map(|(celsius, spread)| {
-            let temperature = known
-                .model
-                .fluid
-                .computable(Temperature::from_celsius(*celsius));
-            SEASON_DAYS.map(|day| Moment {
-                elapsed: days(day),
-                temperature: Uncertain::new(temperature, *spread),
-            })
-        })
-        .collect();
+    let belief = match &known.conditions.learned {
+        Some(learned) => learned.recharged(start.pressure.value(), &today),
+        None => Belief::prior(system.clone(), unknowns, start)?,
+    };
+    let moments = seasons(known);
     let demand = Demand {
         least: GaugePressure::from_si(least),
         most: GaugePressure::from_si(most),
@@ -177,6 +168,34 @@ fn charge(known: &Known<'_>, system: SealedLoop, sheet: &mut Sheet) -> Result<()
     rechecks(&left.with_air(volume, air), &leave, now, sheet)?;
     volumes(known, &system, unknowns, &leave, now, sheet);
     Ok(())
+}
+
+/// Both seasons, soon and in five years: of the year that today's reading tells,
+/// else the usual ones.
+fn seasons(known: &Known<'_>) -> Vec<Moment> {
+    let moment = |day: f64, temperature: Uncertain<Temperature>| Moment {
+        elapsed: days(day),
+        temperature: Uncertain::new(
+            known.model.fluid.computable(temperature.value()),
+            temperature.standard(),
+        ),
+    };
+    let Some((year, today)) = &known.conditions.year else {
+        let usual = SEASONS.iter().flat_map(|(celsius, spread)| {
+            let temperature = Uncertain::new(Temperature::from_celsius(*celsius), *spread);
+            SEASON_DAYS.map(|day| moment(day, temperature))
+        });
+        return usual.collect();
+    };
+    let turns = [year.next_coldest(*today), year.next_warmest(*today)];
+    let [_, later] = SEASON_DAYS;
+    turns
+        .into_iter()
+        .flat_map(|turn| {
+            let temperature = year.at(turn);
+            [turn - today, turn - today + later].map(|day| moment(day, temperature))
+        })
+        .collect()
 }
 
 fn ends(bands: &[Band]) -> (GaugePressure, GaugePressure) {

@@ -71,6 +71,8 @@ fn conditions(celsius: f64) -> Conditions {
     Conditions {
         loop_temperature: Uncertain::new(Temperature::from_celsius(celsius), 1.0),
         lowest_leaving: None,
+        year: None,
+        learned: None,
     }
 }
 

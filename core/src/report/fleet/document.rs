@@ -6,7 +6,9 @@ use chrono::NaiveDate;
 
 use super::{FleetGroup, FleetPicture, FleetReport, GroupRow, Share, charts};
 use crate::report::ReportError;
-use crate::report::document::{Align, Block, Document, Level, Row, Table, Text, Tone, Width};
+use crate::report::document::{
+    Align, Block, Density, Document, Level, Row, Table, Text, Tone, Width,
+};
 use crate::report::fonts::Typesetter;
 use crate::report::parts::{column, facts, mark, points, section, small};
 use crate::text::{Args, Catalog};
@@ -49,6 +51,7 @@ pub fn document(report: &FleetReport, catalog: &Catalog) -> Result<Document, Rep
     Ok(Document {
         meta: report.meta.clone(),
         page: report.page,
+        density: Density::Usual,
         blocks,
     })
 }

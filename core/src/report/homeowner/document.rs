@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use super::HomeownerReport;
 use crate::report::document::{
-    Align, Block, Callout, CalloutKind, Document, Emphasis, Row, Table, Text, Tone, Width,
+    Align, Block, Callout, CalloutKind, Density, Document, Emphasis, Row, Table, Text, Tone, Width,
 };
 use crate::report::parts::{column, mark, photos, points, section};
 use crate::text::{Args, Catalog};
@@ -42,14 +42,24 @@ pub fn document(report: &HomeownerReport, catalog: &Catalog) -> Document {
             },
         ]));
     }
-    blocks.extend(listed(catalog, "homeowner-notice", &report.notice));
-    if let Some(season) = &report.season {
-        blocks.push(Block::Figure {
-            drawing: Arc::clone(&season.drawing),
-            caption: Some(Text::plain(season.caption.as_str())),
-        });
+    let mut notice = listed(catalog, "homeowner-notice", &report.notice);
+    let watch = listed(catalog, "homeowner-watch", &report.watch);
+    match &report.season {
+        // Words and chart beside each other, so that two pages hold all.
+        Some(season) => {
+            notice.extend(watch);
+            let chart = Block::Figure {
+                drawing: Arc::clone(&season.drawing),
+                caption: Some(Text::plain(season.caption.as_str())),
+            };
+            let head = section(catalog, "homeowner-season");
+            blocks.push(Block::Beside(vec![notice, vec![head, chart]]));
+        }
+        None => {
+            blocks.extend(notice);
+            blocks.extend(watch);
+        }
     }
-    blocks.extend(listed(catalog, "homeowner-watch", &report.watch));
     if !report.safety.is_empty() {
         blocks.push(Block::Callout(Callout {
             kind: CalloutKind::Caution,
@@ -64,6 +74,7 @@ pub fn document(report: &HomeownerReport, catalog: &Catalog) -> Document {
     Document {
         meta: report.meta.clone(),
         page: report.page,
+        density: Density::Snug,
         blocks,
     }
 }

@@ -2,10 +2,8 @@
 //! call. [`HomeownerReport`] is data in plain words; [`document`] arranges it.
 
 mod document;
-mod picture;
 
 pub use document::document;
-pub use picture::{Lie, SystemPicture};
 
 use super::document::{Meta, PageSize};
 use super::parts::{ChartPart, Issuer, PhotoPart};

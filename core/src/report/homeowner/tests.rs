@@ -1,41 +1,6 @@
 use super::*;
-use crate::report::chart::Shape;
 use crate::report::document::Block;
 use crate::text::{Language, catalog};
-
-#[test]
-fn every_lie_and_any_number_of_circuits_stays_inside_the_picture() {
-    for lie in [Lie::Vertical, Lie::Horizontal, Lie::Pond] {
-        for circuits in [0, 1, 3, 6, 400] {
-            let picture = SystemPicture {
-                lie,
-                circuits,
-                open_tank: circuits % 2 == 0,
-                description: String::new(),
-            };
-            let drawing = picture.draw();
-            for shape in &drawing.items {
-                let points = match shape {
-                    Shape::Polyline { points, .. } | Shape::Polygon { points, .. } => {
-                        points.clone()
-                    }
-                    Shape::Circle { centre, .. } => vec![*centre],
-                    _ => continue,
-                };
-                for point in points {
-                    assert!(
-                        (0.0..=drawing.width).contains(&point.x),
-                        "{lie:?} {point:?}"
-                    );
-                    assert!(
-                        (0.0..=drawing.height).contains(&point.y),
-                        "{lie:?} {point:?}"
-                    );
-                }
-            }
-        }
-    }
-}
 
 #[test]
 fn the_number_to_call_can_be_dialled() {

@@ -5,7 +5,7 @@ use super::{
     display::{Item, Leg, Pen},
     lines::{set_lines, stack},
     list::circle,
-    sheet::{AMBER, AMBER_PALE, BODY, DEEP, SLATE_PALE, Style},
+    sheet::{AMBER, AMBER_PALE, BODY, DEEP, SLATE_PALE, SMALL, Style, TEXT},
     slab::{Keep, Slab, hold, space},
 };
 use crate::report::{
@@ -24,13 +24,21 @@ impl Composer<'_> {
             CalloutKind::Caution => (self.words.caution.as_str(), AMBER, AMBER_PALE),
             CalloutKind::Note => (self.words.note.as_str(), DEEP, SLATE_PALE),
         };
-        let mut head = Text::plain(word);
-        if let Some(title) = &callout.title {
-            head = head
-                .then(" \u{2013} ", Emphasis::None)
-                .then(title, Emphasis::None);
-        }
-        let style: Style = BODY.faced(Face::SemiBold).inked(deep);
+        // Without a title the first words follow the word of its kind at once.
+        let mut body = callout.body.as_slice();
+        let (head, style): (Text, Style) = match (&callout.title, body) {
+            (Some(title), _) => {
+                let head = Text::plain(word).then(format!(" \u{2013} {title}"), Emphasis::None);
+                (head, BODY.faced(Face::SemiBold).inked(deep))
+            }
+            (None, [first, rest @ ..]) => {
+                body = rest;
+                let mut head = Text::strong(word).then(" \u{2013} ", Emphasis::None);
+                head.spans.extend(first.spans.iter().cloned());
+                (head, BODY)
+            }
+            (None, []) => (Text::plain(word), BODY.faced(Face::SemiBold).inked(deep)),
+        };
         let left = x + PAD + SIGN;
         let inner = width - 2.0 * PAD - SIGN;
 
@@ -51,7 +59,7 @@ impl Composer<'_> {
             last.keep = Keep::Next;
         }
         slabs.extend(lines);
-        for text in &callout.body {
+        for text in body {
             let mut lines = stack(
                 set_lines(&mut self.set, text, BODY, inner),
                 left,
@@ -92,10 +100,11 @@ impl Composer<'_> {
     /// A caution in short: a small sign and its words, without ground.
     pub(super) fn reminder(&mut self, text: &Text, x: f32, width: f32) -> Vec<Slab> {
         let (left, inner) = (x + SIGN - 4.0, width - SIGN + 4.0);
-        let lines = set_lines(&mut self.set, text, BODY, inner);
+        let style = SMALL.inked(TEXT);
+        let lines = set_lines(&mut self.set, text, style, inner);
         let mut slabs = stack(lines, left, inner, Align::Start);
         if let Some(first) = slabs.first_mut() {
-            let middle = BODY.leading / 2.0 + 0.4;
+            let middle = style.leading / 2.0 + 0.4;
             first
                 .items
                 .extend(sign(CalloutKind::Caution, x + 7.0, middle));

@@ -40,6 +40,12 @@ impl Area {
         self.y + self.height
     }
 
+    fn scale(&mut self, by: f32) {
+        for length in [&mut self.x, &mut self.y, &mut self.width, &mut self.height] {
+            *length *= by;
+        }
+    }
+
     /// Whether `other` lies inside, with a tolerance.
     #[must_use]
     pub fn holds(&self, other: &Self, tolerance: f32) -> bool {
@@ -218,6 +224,30 @@ impl Item {
         }
     }
 
+    /// Makes the item smaller or larger, seen from the page's corner.
+    fn scale(&mut self, by: f32) {
+        match self {
+            Self::Run(run) => {
+                for length in [&mut run.x, &mut run.y, &mut run.size] {
+                    *length *= by;
+                }
+            }
+            Self::Fill { area, .. } | Self::Picture { area, .. } => area.scale(by),
+            Self::Path { legs, pen, .. } => {
+                for leg in legs {
+                    *leg = match *leg {
+                        Leg::Move(x, y) => Leg::Move(x * by, y * by),
+                        Leg::Line(x, y) => Leg::Line(x * by, y * by),
+                        Leg::Curve(points) => Leg::Curve(points.map(|(x, y)| (x * by, y * by))),
+                    };
+                }
+                if let Some(pen) = pen {
+                    pen.width *= by;
+                }
+            }
+        }
+    }
+
     /// Box around the item. Curves count with their control points.
     #[must_use]
     pub fn area(&self) -> Area {
@@ -311,4 +341,21 @@ pub struct Pages {
     pub pages: Vec<Page>,
     /// The outline.
     pub bookmarks: Vec<Bookmark>,
+}
+
+impl Pages {
+    /// Makes everything smaller or larger, paper included.
+    pub(super) fn scale(&mut self, by: f32) {
+        self.width *= by;
+        self.height *= by;
+        self.body.scale(by);
+        self.margins.scale(by);
+        for page in &mut self.pages {
+            page.items.iter_mut().for_each(|item| item.scale(by));
+            page.links.iter_mut().for_each(|link| link.area.scale(by));
+        }
+        for bookmark in &mut self.bookmarks {
+            bookmark.y *= by;
+        }
+    }
 }

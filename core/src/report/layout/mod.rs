@@ -5,6 +5,7 @@
 //! repeats table heads; [`edge`] sets the lines at head and foot when the number
 //! of pages is known.
 
+mod beside;
 mod callout;
 mod columns;
 pub mod display;
@@ -22,7 +23,7 @@ mod table;
 mod text;
 
 use super::{
-    document::{Block, Document},
+    document::{Block, Density, Document},
     error::ReportError,
     fonts::Typesetter,
     words::Words,
@@ -43,7 +44,7 @@ const SPLIT_OVER: f32 = 0.4;
 /// [`ReportError::Font`] when a font program in the build is damaged. No content
 /// makes this fail.
 pub fn lay_out(document: &Document, words: &Words) -> Result<Pages, ReportError> {
-    let sheet = Sheet::new(document.page);
+    let sheet = Sheet::new(document.page, document.density);
     let mut composer = Composer {
         set: Typesetter::new()?,
         words,
@@ -54,14 +55,20 @@ pub fn lay_out(document: &Document, words: &Words) -> Result<Pages, ReportError>
     let slabs = composer.blocks(&document.blocks, sheet.body.x, sheet.body.width);
     let (mut pages, bookmarks) = flow::flow(slabs, &composer.heads, &composer.frames, sheet.body);
     edge::edges(&mut composer.set, &sheet, &document.meta, words, &mut pages);
-    Ok(Pages {
+    let mut pages = Pages {
         width: sheet.width,
         height: sheet.height,
         body: sheet.body,
         margins: sheet.margins,
         pages,
         bookmarks,
-    })
+    };
+    if document.density != Density::Usual {
+        pages.scale(document.density.scale());
+        // The paper's own size, free of rounding.
+        (pages.width, pages.height) = document.page.points();
+    }
+    Ok(pages)
 }
 
 /// Coloured ground under slabs: a box with a bar at its left edge.
@@ -111,6 +118,8 @@ impl Composer<'_> {
             Block::Heading { level, text } => self.heading(*level, text, x, width),
             Block::Paragraph { text, tone } => self.paragraph(text, *tone, x, width),
             Block::Facts(facts) => self.facts(facts, x, width),
+            Block::PairedFacts(facts) => self.paired_facts(facts, x, width),
+            Block::Beside(parts) => self.beside(parts, x, width),
             Block::Table(table) => self.table(table, x, width),
             Block::Callout(callout) => self.callout(callout, x, width),
             Block::Reminder(text) => self.reminder(text, x, width),

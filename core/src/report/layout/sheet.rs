@@ -3,7 +3,7 @@
 use super::display::{Area, Ink};
 use crate::report::{
     chart::Role,
-    document::{PageSize, Tone},
+    document::{Density, PageSize, Tone},
     fonts::Face,
 };
 
@@ -80,7 +80,7 @@ impl Style {
 }
 
 /// Running text.
-pub const BODY: Style = Style::new(Face::Regular, 10.0, 14.0, TEXT);
+pub const BODY: Style = Style::new(Face::Regular, 10.0, 13.5, TEXT);
 /// Text that matters most.
 pub const LEAD: Style = Style::new(Face::Regular, 12.0, 17.0, TEXT);
 /// Method, sources, remarks.
@@ -135,26 +135,34 @@ const SIDE: f32 = 60.0;
 const HEAD: f32 = 62.0;
 /// Room below the body, in which the foot line stands.
 const FOOT: f32 = 62.0;
+/// How much less a page set closely takes at its sides.
+const CLOSER: f32 = 8.0;
 /// Distance of head and foot lines from the edge of the paper.
 const EDGE_DISTANCE: f32 = 34.0;
 
 impl Sheet {
-    /// The page for a paper size.
+    /// The page for a paper size, larger by as much as everything on it is to be
+    /// made smaller afterwards.
     #[must_use]
-    pub fn new(size: PageSize) -> Self {
+    pub fn new(size: PageSize, density: Density) -> Self {
         let (width, height) = size.points();
-        let inner = width - 2.0 * SIDE;
+        let (width, height) = (width / density.scale(), height / density.scale());
+        let (side, head, foot) = match density {
+            Density::Usual | Density::Snug => (SIDE, HEAD, FOOT),
+            Density::Close => (SIDE - CLOSER, HEAD - 0.5 * CLOSER, FOOT - 0.5 * CLOSER),
+        };
+        let inner = width - 2.0 * side;
         Self {
             width,
             height,
             body: Area {
-                x: SIDE,
-                y: HEAD,
+                x: side,
+                y: head,
                 width: inner,
-                height: height - HEAD - FOOT,
+                height: height - head - foot,
             },
             margins: Area {
-                x: SIDE,
+                x: side,
                 y: EDGE_DISTANCE,
                 width: inner,
                 height: height - 2.0 * EDGE_DISTANCE,

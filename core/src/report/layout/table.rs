@@ -253,7 +253,7 @@ impl Composer<'_> {
         let rule = Some((x, x + width, Pen::solid(HAIR, 0.5)));
         Finish {
             rule,
-            ..Finish::plain(2.8, 3.2, self.split_over())
+            ..Finish::plain(2.4, 2.8, self.split_over())
         }
     }
 }

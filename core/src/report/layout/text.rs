@@ -1,13 +1,16 @@
 //! Titles, headings, paragraphs, facts.
 
+use std::slice::Chunks;
+
 use super::{
-    Composer,
+    Composer, NARROWEST,
     display::{Area, Item, Pen},
     lines::{extent, set_lines, stack},
     list::listed,
     rows::{Cell, Finish, row},
     sheet::{
-        BODY, CELL, DEEP, DETAIL, HAIR, OVERLINE, PART, SECTION, SOFT, SUBTITLE, TITLE, style_of,
+        BODY, CELL, DEEP, DETAIL, HAIR, OVERLINE, PART, SECTION, SOFT, SUBTITLE, Style, TITLE,
+        style_of,
     },
     slab::{Keep, Slab, space},
 };
@@ -15,8 +18,12 @@ use crate::report::document::{Align, Fact, Level, Text, Tone};
 
 /// Largest part of the width that labels of facts take.
 const LABELS: f32 = 0.36;
+/// The same where two facts stand beside each other.
+const LABELS_PAIRED: f32 = 0.55;
 /// Distance between columns of facts.
 const FACT_GAP: f32 = 14.0;
+/// Distance between facts that stand beside each other.
+const COLUMN_GAP: f32 = 24.0;
 
 impl Composer<'_> {
     pub(super) fn title(
@@ -62,8 +69,8 @@ impl Composer<'_> {
 
     pub(super) fn heading(&mut self, level: Level, text: &str, x: f32, width: f32) -> Vec<Slab> {
         let (style, before, after) = match level {
-            Level::Section => (SECTION, 22.0, 7.0),
-            Level::Part => (PART, 14.0, 4.0),
+            Level::Section => (SECTION, 18.0, 6.0),
+            Level::Part => (PART, 11.0, 3.5),
             Level::Detail => (DETAIL, 9.0, 2.0),
         };
         let lines = set_lines(&mut self.set, &text.into(), style, width);
@@ -102,42 +109,50 @@ impl Composer<'_> {
     }
 
     pub(super) fn facts(&mut self, facts: &[Fact], x: f32, width: f32) -> Vec<Slab> {
-        let label_style = CELL.inked(SOFT);
-        let label_style = super::sheet::Style {
+        let rows = facts.chunks(1);
+        self.fact_rows(rows, 1, x, width)
+    }
+
+    /// Two facts in a row, read from left to right.
+    pub(super) fn paired_facts(&mut self, facts: &[Fact], x: f32, width: f32) -> Vec<Slab> {
+        let columns: u8 = if width < 2.0 * NARROWEST { 1 } else { 2 };
+        self.fact_rows(facts.chunks(usize::from(columns)), columns, x, width)
+    }
+
+    fn fact_rows(&mut self, rows: Chunks<'_, Fact>, columns: u8, x: f32, width: f32) -> Vec<Slab> {
+        let style = Style {
             leading: BODY.leading,
-            ..label_style
+            ..CELL.inked(SOFT)
         };
+        let count = f32::from(columns);
+        let each = (width - COLUMN_GAP * (count - 1.0)) / count;
         let mut labels = 0f32;
-        for fact in facts {
-            let (_, wide) = extent(&mut self.set, &fact.label.as_str().into(), label_style);
+        for fact in rows.clone().flatten() {
+            let (_, wide) = extent(&mut self.set, &fact.label.as_str().into(), style);
             labels = labels.max(wide);
         }
-        let labels = (labels + 0.5).min(width * LABELS);
-        let value_x = x + labels + FACT_GAP;
-        let value_width = width - labels - FACT_GAP;
+        let most = if columns == 1 { LABELS } else { LABELS_PAIRED };
+        let labels = (labels + 0.5).min(each * most);
+        let value_width = each - labels - FACT_GAP;
         let mut parts = Vec::new();
-        for fact in facts {
-            let label = set_lines(
-                &mut self.set,
-                &fact.label.as_str().into(),
-                label_style,
-                labels,
-            );
-            let value = set_lines(&mut self.set, &fact.value, BODY, value_width);
-            let cells = vec![
-                Cell {
+        for facts in rows {
+            let mut cells = Vec::new();
+            for (fact, column) in facts.iter().zip(0_u8..) {
+                let x = x + f32::from(column) * (each + COLUMN_GAP);
+                let label = fact.label.as_str().into();
+                cells.push(Cell {
                     x,
                     width: labels,
                     align: Align::Start,
-                    lines: label,
-                },
-                Cell {
-                    x: value_x,
+                    lines: set_lines(&mut self.set, &label, style, labels),
+                });
+                cells.push(Cell {
+                    x: x + labels + FACT_GAP,
                     width: value_width,
                     align: Align::Start,
-                    lines: value,
-                },
-            ];
+                    lines: set_lines(&mut self.set, &fact.value, BODY, value_width),
+                });
+            }
             parts.push(row(cells, Finish::plain(1.0, 1.5, self.split_over())));
         }
         listed(parts)

@@ -1,10 +1,13 @@
 //! The order of the service report.
 
+use std::sync::Arc;
+
 use crate::report::document::{
-    Align, Block, Check, Document, Emphasis, Level, Mark, Row, Table, Text, Tone, Width,
+    Align, Block, Check, Density, Document, Emphasis, Fact, Level, Mark, Row, Table, Text, Tone,
+    Width,
 };
 use crate::report::parts::{
-    chart, column, facts, mark, part, photos, points, section, signatures, small,
+    chart, column, facts, mark, paired, part, photos, points, run_on, section, signatures, small,
 };
 use crate::text::{Args, Catalog};
 
@@ -14,7 +17,9 @@ use super::{CausePart, ServiceReport};
 /// Reasons shown of the leading cause, and of each other.
 const REASONS: [usize; 2] = [12, 3];
 /// Photos in a row.
-const PHOTOS_PER_ROW: usize = 3;
+const PHOTOS_PER_ROW: usize = 4;
+/// Charts in a row.
+const CHARTS_PER_ROW: usize = 2;
 
 /// The report as a document, headings in the catalog's language.
 pub fn document(report: &ServiceReport, catalog: &Catalog) -> Document {
@@ -24,10 +29,7 @@ pub fn document(report: &ServiceReport, catalog: &Catalog) -> Document {
     blocks.extend(correction(report, catalog));
     blocks.extend(proof(report, catalog));
     blocks.extend(used(report, catalog));
-    if !report.charts.is_empty() {
-        blocks.push(section(catalog, "service-charts"));
-        blocks.extend(report.charts.iter().map(chart));
-    }
+    blocks.extend(charts(report, catalog));
     if !report.photos.is_empty() {
         blocks.push(section(catalog, "service-photos"));
         blocks.push(photos(&report.photos, PHOTOS_PER_ROW, catalog));
@@ -38,6 +40,7 @@ pub fn document(report: &ServiceReport, catalog: &Catalog) -> Document {
     Document {
         meta: report.meta.clone(),
         page: report.page,
+        density: Density::Close,
         blocks,
     }
 }
@@ -55,7 +58,7 @@ fn head(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
         subtitle: Some(Text::plain(report.meta.subject.as_str())),
     });
     if !report.about.is_empty() {
-        blocks.push(facts(&report.about));
+        blocks.push(paired(&report.about));
     }
     if let Some(complaint) = &report.complaint {
         let said = catalog.fill(
@@ -95,6 +98,40 @@ fn head(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
         };
         blocks.push(Block::Checks(report.verdicts.iter().map(check).collect()));
     }
+    if let Some(picture) = &report.picture {
+        blocks.push(Block::Figure {
+            drawing: Arc::clone(&picture.drawing),
+            caption: Some(Text::plain(picture.caption.as_str())),
+        });
+    }
+    blocks
+}
+
+/// Charts beside each other, and the gauge by temperature below.
+fn charts(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
+    let mut blocks = Vec::new();
+    if !report.charts.is_empty() {
+        blocks.push(section(catalog, "service-charts"));
+    }
+    let mut parts: Vec<Vec<Block>> = report.charts.iter().map(|one| vec![chart(one)]).collect();
+    if !report.gauge.is_empty() {
+        let at = catalog.text("service-gauge-loop");
+        let line = |(loop_at, reads): &(String, String)| Fact {
+            label: format!("{at} {loop_at}"),
+            value: reads.as_str().into(),
+        };
+        parts.push(vec![
+            part(catalog, "service-gauge-table"),
+            Block::Facts(report.gauge.iter().map(line).collect()),
+        ]);
+    }
+    let rows = parts.chunks(CHARTS_PER_ROW).map(|row| {
+        let mut row = row.to_vec();
+        // The last one keeps the width of the others.
+        row.resize(CHARTS_PER_ROW, Vec::new());
+        Block::Beside(row)
+    });
+    blocks.extend(rows);
     blocks
 }
 
@@ -103,8 +140,21 @@ fn causes(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
     if report.causes.is_empty() {
         blocks.push(Block::paragraph(catalog.text("service-no-causes")));
     }
-    for (index, cause) in report.causes.iter().enumerate() {
-        blocks.extend(one_cause(cause, index == 0, catalog));
+    if let Some((leading, others)) = report.causes.split_first() {
+        blocks.extend(leading_cause(leading, catalog));
+        let (argued, named): (Vec<_>, Vec<_>) =
+            others.iter().partition(|cause| !cause.reasons.is_empty());
+        if !argued.is_empty() {
+            blocks.push(other_causes(&argued, catalog));
+        }
+        if !named.is_empty() {
+            let named = named.iter();
+            let named: Vec<String> = named
+                .map(|cause| format!("{} ({})", cause.title, cause.probability))
+                .collect();
+            let args = Args::new().text("causes", named.join(" · "));
+            blocks.push(small(catalog.fill("service-less-probable", &args)));
+        }
     }
     let lists = [
         ("service-unexplained", &report.unexplained),
@@ -120,42 +170,68 @@ fn causes(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
     blocks
 }
 
-fn one_cause(cause: &CausePart, leading: bool, catalog: &Catalog) -> Vec<Block> {
+/// The leading cause is argued in full.
+fn leading_cause(cause: &CausePart, catalog: &Catalog) -> Vec<Block> {
     let title = format!("{} · {}", cause.title, cause.probability);
     let mut blocks = vec![Block::heading(Level::Part, title)];
-    // The leading cause is argued in full; the others by their strongest reasons.
-    let reasons = REASONS[usize::from(!leading)];
-    let rows: Vec<Row> = cause
-        .reasons
-        .iter()
-        .take(reasons)
-        .map(|reason| {
-            let mut why = Text::plain(reason.path.as_str());
-            if let Some(figures) = &reason.figures {
-                why = why.then(format!("\n{figures}"), Emphasis::Soft);
-            }
-            Row::new(vec![
-                Text::plain(reason.found.as_str()),
-                why,
-                Text::plain(reason.weight.as_str()),
-            ])
-        })
-        .collect();
-    if !rows.is_empty() {
-        blocks.push(Block::Table(Table {
-            caption: None,
-            columns: vec![
-                column(catalog, "service-found", Align::Start, Width::Share(3.0)),
-                column(catalog, "service-why", Align::Start, Width::Share(5.0)),
-                column(catalog, "service-weight", Align::End, Width::Natural),
-            ],
-            rows,
-        }));
+    if !cause.reasons.is_empty() {
+        blocks.push(reasons(
+            reason_rows(cause, REASONS[0]).collect(),
+            None,
+            catalog,
+        ));
     }
     if !cause.context.is_empty() {
         blocks.push(small(cause.context.join(" ")));
     }
     blocks
+}
+
+/// The others by their strongest reasons, in one table.
+fn other_causes(causes: &[&CausePart], catalog: &Catalog) -> Block {
+    let mut rows = Vec::new();
+    for cause in causes {
+        let title = Text::plain(format!("{} · {}", cause.title, cause.probability));
+        let mut own: Vec<Row> = reason_rows(cause, REASONS[1]).collect();
+        if !cause.context.is_empty() {
+            own.push(Row::new(vec![
+                Text::default().then(catalog.text("service-context"), Emphasis::Soft),
+                Text::default().then(cause.context.join(" "), Emphasis::Soft),
+            ]));
+        }
+        rows.push(Row {
+            keep_with_next: !own.is_empty(),
+            ..Row::group(title)
+        });
+        rows.append(&mut own);
+    }
+    reasons(rows, Some(catalog.text("service-other-causes")), catalog)
+}
+
+fn reason_rows(cause: &CausePart, most: usize) -> impl Iterator<Item = Row> + '_ {
+    cause.reasons.iter().take(most).map(|reason| {
+        let mut why = Text::plain(reason.path.as_str());
+        if let Some(figures) = &reason.figures {
+            why = why.then(format!(" {figures}"), Emphasis::Soft);
+        }
+        Row::new(vec![
+            Text::plain(reason.found.as_str()),
+            why,
+            Text::plain(reason.weight.as_str()),
+        ])
+    })
+}
+
+fn reasons(rows: Vec<Row>, caption: Option<String>, catalog: &Catalog) -> Block {
+    Block::Table(Table {
+        caption,
+        columns: vec![
+            column(catalog, "service-found", Align::Start, Width::Share(3.0)),
+            column(catalog, "service-why", Align::Start, Width::Share(6.0)),
+            column(catalog, "service-weight", Align::End, Width::Natural),
+        ],
+        rows,
+    })
 }
 
 fn readings(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
@@ -193,7 +269,7 @@ fn readings(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
     }
     if !report.answers.is_empty() {
         blocks.push(part(catalog, "service-answers"));
-        blocks.push(facts(&report.answers));
+        blocks.push(paired(&report.answers));
     }
     blocks
 }
@@ -234,7 +310,7 @@ fn used(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
     if report.used.is_empty() {
         return Vec::new();
     }
-    vec![section(catalog, "service-used"), facts(&report.used)]
+    vec![section(catalog, "service-used"), paired(&report.used)]
 }
 
 /// What should follow, notes, and the signatures.
@@ -274,9 +350,22 @@ fn system(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
     if known.is_empty() {
         blocks.push(Block::paragraph(catalog.text("service-nothing-known")));
     }
-    for (group, known) in known {
-        blocks.push(Block::heading(Level::Part, group.as_str()));
-        blocks.push(facts(known));
+    // One line a group: looked up, not read.
+    let line = |(group, known): &(String, Vec<(String, String)>)| {
+        let mut value = Text::default();
+        for (index, (label, known)) in known.iter().enumerate() {
+            let dot = if index > 0 { " · " } else { "" };
+            value = value
+                .then(format!("{dot}{label}: "), Emphasis::Soft)
+                .then(known.as_str(), Emphasis::None);
+        }
+        Fact {
+            label: group.clone(),
+            value,
+        }
+    };
+    if !known.is_empty() {
+        blocks.push(Block::Facts(known.into_iter().map(line).collect()));
     }
     blocks
 }
@@ -286,11 +375,11 @@ fn method(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
     blocks.push(small(catalog.text("service-how")));
     if !report.assumptions.is_empty() {
         blocks.push(part(catalog, "service-assumed"));
-        blocks.push(points(&report.assumptions));
+        blocks.push(run_on(&report.assumptions));
     }
     if !report.sources.is_empty() {
         blocks.push(part(catalog, "service-sources"));
-        blocks.push(small(report.sources.join(" · ")));
+        blocks.push(run_on(&report.sources));
     }
     blocks.push(part(catalog, "service-limits"));
     blocks.push(small(catalog.text("service-not-covered")));

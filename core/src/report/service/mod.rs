@@ -37,6 +37,8 @@ pub struct ServiceReport {
     pub readings: Vec<ReadingLine>,
     /// The answer in one sentence.
     pub headline: String,
+    /// The system as a picture, with its readings.
+    pub picture: Option<ChartPart>,
     /// What was decided by a check: sentences.
     pub verdicts: Vec<VerdictLine>,
     /// Causes worth naming, most probable first.
@@ -65,6 +67,8 @@ pub struct ServiceReport {
     pub proof: Vec<ProofLine>,
     /// Charts.
     pub charts: Vec<ChartPart>,
+    /// Loop temperatures, and what the gauge should read at each in half a year.
+    pub gauge: Vec<(String, String)>,
     /// Photos.
     pub photos: Vec<PhotoPart>,
     /// What should follow.

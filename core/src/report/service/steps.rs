@@ -3,7 +3,7 @@
 //! stand again, so that it is met where it counts and read once.
 
 use crate::report::document::{
-    Block, Callout, CalloutKind, Check, Emphasis, Fact, Level, Mark, Step, Text,
+    Block, Callout, CalloutKind, Check, Emphasis, Level, Mark, Step, Text,
 };
 use crate::report::parts::{part, section};
 use crate::text::{Args, Catalog};
@@ -87,25 +87,29 @@ fn opening(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
 
 fn one_step<'a>(step: &'a StepPart, number: u32, met: &mut Met<'a>, catalog: &Catalog) -> Step {
     let mut blocks = met.cautions(step, number, catalog);
-    if !step.quantities.is_empty() {
-        let fact = |(label, value): &(String, String)| Fact {
-            label: label.clone(),
-            value: Text::strong(value.as_str()),
-        };
-        blocks.push(Block::Facts(step.quantities.iter().map(fact).collect()));
+    let mut said = Text::default();
+    for (label, value) in &step.quantities {
+        said = said
+            .then(format!("{label}: "), Emphasis::Soft)
+            .then(value.as_str(), Emphasis::Strong)
+            .then(" · ", Emphasis::Soft);
     }
     if let Some((pass, otherwise)) = &step.gate {
-        let text = Text::strong(catalog.text("service-go-on"))
-            .then(format!(" {pass}\n"), Emphasis::None)
+        said = said
+            .then(catalog.text("service-go-on"), Emphasis::Strong)
+            .then(format!(" {pass} "), Emphasis::None)
             .then(catalog.text("service-go-back"), Emphasis::Strong)
             .then(format!(" {otherwise}"), Emphasis::None);
-        blocks.push(Block::paragraph(text));
+    } else if said.spans.len() > 1 {
+        // No dot after the last quantity.
+        said.spans.pop();
     }
-    blocks.extend(
-        step.noted
-            .iter()
-            .map(|noted| Block::paragraph(noted.as_str())),
-    );
+    if !said.is_empty() {
+        blocks.push(Block::paragraph(said));
+    }
+    if !step.noted.is_empty() {
+        blocks.push(Block::paragraph(step.noted.join(" ")));
+    }
     Step {
         text: Text::plain(step.text.as_str()),
         mark: step.done.map(mark),

@@ -10,6 +10,8 @@ fn empty() -> ServiceReport {
         issuer: Issuer::default(),
         about: Vec::new(),
         verdicts: Vec::new(),
+        picture: None,
+        gauge: Vec::new(),
         others: Vec::new(),
         used: Vec::new(),
         charts: Vec::new(),

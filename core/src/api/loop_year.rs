@@ -1,0 +1,95 @@
+//! What dated readings of a loop tell of its year: its temperature through the
+//! seasons, and how far pipe and ground let the gauge move.
+
+use super::Call;
+use crate::evidence::{Call as EvidenceCall, State, believed};
+use crate::plan::quantity::SEASONS;
+use crate::pressure::belief::{Belief, Moment, Reading};
+use crate::pressure::year::{COLDEST_NORTH, COLDEST_SOUTH, Year};
+use crate::records::{Phase, ReadingPoint};
+use crate::uncertainty::Uncertain;
+use crate::units::Temperature;
+use chrono::{Datelike, NaiveDate};
+
+/// A temperature that lies this far off the year of one half of the Earth, and
+/// twice as near to that of the other, tells on which the site lies. Judgement.
+const OTHER_HALF: f64 = 2.5;
+/// What the identifiers of leaks begin with, and how probable they may be
+/// together where a loop is taken to be tight. Judgement.
+const LEAKS: &str = "leak-";
+const LEAK_RULED_OUT: f64 = 0.1;
+/// A loop is not of one temperature: what one thermometer says of it, K. Judgement.
+const THERMOMETER: f64 = 1.0;
+
+impl Call {
+    /// Place of this day in the year, days.
+    pub(super) fn day_of_year(&self) -> f64 {
+        f64::from(self.today.ordinal())
+    }
+
+    /// The loop's temperature over the year: the usual one, narrowed by what was
+    /// read today. On which half of the Earth the site lies only a reading tells.
+    pub(super) fn year(&self, read: Option<Uncertain<Temperature>>) -> Year {
+        let [cold, warm] = SEASONS
+            .map(|(celsius, spread)| Uncertain::new(Temperature::from_celsius(celsius), spread));
+        let years = [COLDEST_NORTH, COLDEST_SOUTH].map(|day| Year::prior(day, cold, warm));
+        let [north, south] = years;
+        let Some(read) = read else { return north };
+        let today = self.day_of_year();
+        let [here, there] = years.map(|year| year.surprise(today, read).abs());
+        let year = if here > OTHER_HALF && there < 0.5 * here {
+            south
+        } else {
+            north
+        };
+        year.after(today, read)
+    }
+
+    /// Day of the charge on record.
+    pub(super) fn charge_day(&self) -> Option<NaiveDate> {
+        let record = &self.file.commissioning;
+        record.charge_date.or(record.date)
+    }
+
+    /// What the charge on record and today's reading together tell of pipe and
+    /// ground: how far this very loop moved. Only where nothing points to fluid
+    /// having gone out or come in since, for that would be taken for the pipe.
+    pub(super) fn learned_since_charge(&self) -> Option<Belief> {
+        let now = self.read_loop_temperature(Phase::Found)?;
+        let diagnosis = self.diagnosis.as_ref()?;
+        let leak: f64 = diagnosis
+            .causes
+            .iter()
+            .filter(|cause| cause.cause.as_str().starts_with(LEAKS))
+            .map(|cause| cause.probability)
+            .sum();
+        let mut readings = self.file.visit.readings.iter();
+        let topped_up = readings.any(|reading| {
+            reading.point() == ReadingPoint::TopUpVolume && reading.value().si() > 0.0
+        });
+        if leak > LEAK_RULED_OUT || topped_up {
+            return None;
+        }
+        let call = EvidenceCall::new(&self.file, &self.model, self.today);
+        let believed = believed(&call)?;
+        let moment = Moment {
+            elapsed: believed.elapsed,
+            temperature: Uncertain::new(
+                self.model.fluid.computable(now.value()),
+                now.standard().hypot(THERMOMETER),
+            ),
+        };
+        let taken: Vec<Reading> = call
+            .by_instrument(ReadingPoint::StaticPressure, State::AtRest)
+            .iter()
+            .map(|taken| Reading {
+                moment,
+                pressure: taken.uncertain(),
+            })
+            .collect();
+        if taken.is_empty() {
+            return None;
+        }
+        believed.belief.after(&taken).ok()
+    }
+}
