@@ -8,6 +8,7 @@ use returnline_core::pressure::balance::{PlasticPart, SealedLoop, TrappedAir};
 use returnline_core::pressure::band::Band;
 use returnline_core::pressure::belief::{Belief, Charge, Moment, Reading, Surround, Unknowns};
 use returnline_core::pressure::gas::Vessel;
+use returnline_core::pressure::leave::Today;
 use returnline_core::pressure::modulus::Resin;
 use returnline_core::uncertainty::Uncertain;
 use returnline_core::units::{
@@ -144,6 +145,51 @@ fn readings_narrow_the_band_as_importance_sampling_does() {
         let off = distance(&after, &case["posterior"]);
         assert!(off < 0.08, "{case}: {off} {after:?}");
         assert!(after.width() < before.width());
+    }
+}
+
+/// What readings taught of pipe, ground and fluid holds for the next charge: against the
+/// same importance sampling with a charge of its own. 12 % of the width: from the new charge
+/// on the belief is a normal distribution again.
+#[test]
+fn what_was_learned_stays_when_the_loop_is_charged_anew() {
+    let table = include_str!("../reference/tables/band_recharged.json");
+    let table: Value = serde_json::from_str(table).unwrap();
+    let cases = table["cases"].as_array().unwrap();
+    assert!(cases.len() >= 8);
+    for case in cases {
+        assert!(number(case, "effective") > 1e4);
+        let readings: Vec<Reading> = case["readings"]
+            .as_array()
+            .unwrap()
+            .iter()
+            .map(|r| Reading {
+                moment: moment(r),
+                pressure: psi(number(r, "psi"), number(r, "psi_u")),
+            })
+            .collect();
+        let anew = &case["anew"];
+        let today = Today {
+            temperature: Uncertain::new(
+                Temperature::from_celsius(number(anew, "charge_c")),
+                number(anew, "charge_c_u"),
+            ),
+            held: Duration::from_si(1_800.0),
+            gauge: number(anew, "charge_psi_u") * PSI,
+            earlier: None,
+        };
+        let left = psi(number(anew, "charge_psi"), 0.0).value();
+        let at = moment(&case["moment"]);
+        let prior = belief(&case["loop"]);
+        let learned = prior.after(&readings).unwrap();
+        for (belief, reference, allowed) in [
+            (&prior, &case["before"], 0.06),
+            (&learned, &case["after"], 0.12),
+        ] {
+            let band = belief.recharged(left, &today).band(&at).unwrap();
+            let off = distance(&band, reference);
+            assert!(off < allowed, "{case}: {off} {band:?}");
+        }
     }
 }
 

@@ -91,7 +91,13 @@ homeowner-notice-recheck = In the first month the pipe settles: a reading from {
 homeowner-notice-level = The level in the tank goes up and down a little with the temperature. This is normal.
 homeowner-notice-bubbles = You may hear a few bubbles in the first days. They should fade and not come back.
 homeowner-season = The pressure gauge over the year
-homeowner-season-normal = normal
+homeowner-season-band = normal
+homeowner-season-start-left = as left
+homeowner-season-start-planned = after filling
+homeowner-season-start-found = as found
+homeowner-season-from-left = as we left it
+homeowner-season-from-planned = once it is filled
+homeowner-season-from-found = as we found it
 homeowner-season-words = Where the gauge should stand over the coming year with the pumps off, starting from { $left } ({ $start }). Anywhere in the shaded band is normal, as long as no fluid is lost.
 
 # What to watch.

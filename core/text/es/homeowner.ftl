@@ -91,7 +91,13 @@ homeowner-notice-recheck = Durante el primer mes la tubería se asienta: entonce
 homeowner-notice-level = El nivel del depósito sube y baja un poco con la temperatura. Es normal.
 homeowner-notice-bubbles = Los primeros días puede oír algunas burbujas. Deberían desaparecer y no volver.
 homeowner-season = El manómetro a lo largo del año
-homeowner-season-normal = normal
+homeowner-season-band = normal
+homeowner-season-start-left = como se dejó
+homeowner-season-start-planned = tras el llenado
+homeowner-season-start-found = como se encontró
+homeowner-season-from-left = como lo dejamos
+homeowner-season-from-planned = una vez llenado
+homeowner-season-from-found = como lo encontramos
 homeowner-season-words = Dónde debería estar el manómetro durante el año que viene con las bombas de circulación paradas, a partir de { $left } ({ $start }). Cualquier valor dentro de la franja sombreada es normal, mientras no se pierda fluido.
 
 # What to watch.

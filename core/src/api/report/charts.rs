@@ -37,7 +37,7 @@ impl Call {
             return Vec::new();
         };
         let season = season.and_then(|season| {
-            let words = ("service-chart-season-words", "season-band");
+            let words = ("service-chart-season-words", "season");
             self.season_chart(season, words, (width, HEIGHT))
         });
         [

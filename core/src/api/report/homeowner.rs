@@ -84,7 +84,7 @@ impl Call {
             readings: self.plain_readings(answer.plan.as_ref()),
             notice: self.notice(season.as_ref(), worked.as_ref(), &work),
             season: season.as_ref().and_then(|season| {
-                let words = ("homeowner-season-words", "homeowner-season-normal");
+                let words = ("homeowner-season-words", "homeowner-season");
                 self.season_chart(season, words, CHART)
             }),
             watch: self.watch(),

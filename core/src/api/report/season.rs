@@ -105,8 +105,8 @@ pub(in crate::api) struct Season {
     marks: Vec<(f64, &'static str)>,
     /// What is to be expected in half a year, by the loop's temperature then.
     pub by_temperature: Vec<(Temperature, Range)>,
-    /// Least pressure that the loop should keep.
-    pub least: GaugePressure,
+    /// Least and most that the loop should read.
+    pub limits: [GaugePressure; 2],
 }
 
 impl Season {
@@ -245,7 +245,7 @@ impl Call {
             since,
             marks,
             by_temperature,
-            least: GaugePressure::from_si(self.pressure_limits().0),
+            limits: self.pressure_limits().map(GaugePressure::from_si),
         })
     }
 
@@ -280,7 +280,7 @@ impl Call {
     }
 
     /// Least and most that the loop should read at any time, Pa.
-    fn pressure_limits(&self) -> (f64, f64) {
+    fn pressure_limits(&self) -> [f64; 2] {
         let tank = matches!(
             self.file.system.flow_centre,
             Some(FlowCentre::SealedWithTank { .. })
@@ -292,25 +292,26 @@ impl Call {
             (Unit::Psi.to_si(LEAST_PSI), Unit::Psi.to_si(MOST_PSI))
         };
         let (rating, _) = self.model.pressure_limit(&self.file);
-        (least, most.min(rating.si()))
+        [least, most.min(rating.si())]
     }
 
     /// The part of the band that may stay as it is: what the loop may do by the
     /// model and what it should not do whatever the model says are two things,
     /// and a layperson shall call at the nearer of both.
     pub(super) fn season_to_keep(&self, plan: Option<&WorkPlan>) -> Option<Season> {
-        let (least, most) = self.pressure_limits();
+        let [least, most] = self.pressure_limits();
         if least >= most {
             return None;
         }
         self.season(plan)?.between(least, most)
     }
 
-    /// The band as a chart, with the keys of its caption and of the band's name.
+    /// The band as a chart, with the key of its caption and what the keys
+    /// for its reader begin with.
     pub(super) fn season_chart(
         &self,
         season: &Season,
-        (words, normal): (&str, &str),
+        (words, reader): (&str, &str),
         (width, height): (f32, f32),
     ) -> Option<ChartPart> {
         let mut set = Typesetter::new().ok()?;
@@ -331,7 +332,9 @@ impl Call {
         let points = season.points.iter();
         let middle = points.clone().map(|(at, range)| (*at, shown(range.middle)));
         let band = points.map(|(at, range)| (*at, shown(range.low), shown(range.high)));
-        let least = (shown(season.least), self.say("season-least"));
+        // One name for both lines.
+        let names = [self.say("season-limits"), String::new()];
+        let limits = season.limits.into_iter().map(shown).zip(names).collect();
         let chart = LineChart {
             width,
             height,
@@ -341,7 +344,7 @@ impl Call {
             x_marks: today.chain(marks).collect(),
             series: vec![
                 Series {
-                    name: self.say(&format!("season-start-{start}")),
+                    name: self.say(&format!("{reader}-start-{start}")),
                     points: vec![(0.0, shown(season.left))],
                     mark: SeriesMark::Dots,
                     role: Role::Measured,
@@ -354,10 +357,10 @@ impl Call {
                 },
             ],
             bands: vec![Band {
-                name: self.say(normal),
+                name: self.say(&format!("{reader}-band")),
                 points: band.collect(),
             }],
-            limits: vec![least],
+            limits,
         };
         let (low, high) = season.ends();
         let temperature = |at: Temperature| Figure::exact(at).text(self.wording.units);
@@ -365,7 +368,7 @@ impl Call {
         let basis = if season.read { "read" } else { "usual" };
         let since = season.since.map(|day| {
             let day = day.to_string();
-            self.fill("season-since", &[("day", &day)])
+            format!("{} ", self.fill("season-since", &[("day", &day)]))
         });
         let since = since.unwrap_or_default();
         Some(ChartPart {
@@ -377,7 +380,7 @@ impl Call {
                     ("low", &self.pressure(low)),
                     ("high", &self.pressure(high)),
                     ("left", &self.pressure(season.left)),
-                    ("start", &self.say(&format!("season-from-{start}"))),
+                    ("start", &self.say(&format!("{reader}-from-{start}"))),
                     ("winter", &self.range(&season.winter)),
                     ("summer", &self.range(&season.summer)),
                     ("cold", &temperature(cold)),

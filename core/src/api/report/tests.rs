@@ -70,31 +70,52 @@ fn no_text_of_any_report_is_missing() {
 }
 
 #[test]
-fn the_band_of_the_homeowner_is_the_band_of_the_plan() {
+fn the_band_over_the_year_lies_in_that_of_the_plan_and_starts_at_the_reading() {
+    use crate::plan::quantity::QuantityKind as Q;
+    use crate::units::Quantity;
     let call = call(SAMPLES[2]);
     let plan = call.work_plan().expect("a plan");
     let season = call.season(Some(&plan)).expect("a sealed loop");
-    let at = |kind| plan.sheet.get(kind).map(|computed| computed.figure.si);
-    use crate::plan::quantity::QuantityKind as Q;
-    use crate::units::Quantity;
-    // The same model, asked at the same moments for the same pressure.
-    let (planned_low, planned_high) = (at(Q::SeasonLow), at(Q::SeasonHigh));
-    let (winter, summer) = (&season.points[0], &season.points[4]);
-    let low = winter.1.si().min(summer.1.si());
-    let high = winter.2.si().max(summer.2.si());
-    assert!((low - planned_low.expect("low")).abs() < 50.0);
-    assert!((high - planned_high.expect("high")).abs() < 50.0);
-    // Between the seasons it may reach a little further, never less far.
-    let ends = season.ends();
-    assert!(ends.0.si() <= low && ends.1.si() >= high);
+    let at = |kind| {
+        let computed = plan.sheet.get(kind);
+        computed.map(|computed| computed.figure.si).expect("known")
+    };
+    // The plan asks the same model at the same turns of the year, and years later.
+    for range in [&season.winter, &season.summer] {
+        assert!(at(Q::SeasonLow) <= range.low.si() + 50.0);
+        assert!(at(Q::SeasonHigh) >= range.high.si() - 50.0);
+    }
+    let (_, today) = season.points[0];
+    assert!((today.middle.si() - at(Q::LeavePressure)).abs() < 1.0);
     // A sealed loop of polyethylene reads lower when warm.
-    let middle = |point: &(
-        f64,
-        crate::units::GaugePressure,
-        crate::units::GaugePressure,
-    )| { 0.5 * (point.1.si() + point.2.si()) };
-    let (winter, summer) = (middle(&season.points[0]), middle(&season.points[4]));
-    assert!(summer < winter, "{summer} {winter}");
+    assert!(season.falls_when_warm());
+    assert!(season.summer.high < season.winter.high);
+}
+
+#[test]
+fn a_charge_on_record_narrows_the_band_unless_fluid_may_be_missing() {
+    use crate::units::Quantity;
+    let width = |sample: &str| {
+        let call = call(sample);
+        let plan = call.work_plan();
+        let season = call.season(plan.as_ref()).expect("a sealed loop");
+        let winter = season.winter.high.si() - season.winter.low.si();
+        (winter, season.since.is_some())
+    };
+    let known = SAMPLES[2];
+    let charge = "\"charge_pressure\": { \"value\": 55, \"unit\": \"psi\" },";
+    let added = "\"top_up_volume\", \"value\": { \"value\": 0,";
+    for text in [charge, added] {
+        assert!(known.contains(text), "{text}");
+    }
+    let (narrow, learned) = width(known);
+    assert!(learned);
+    let (wide, learned) = width(&known.replace(charge, ""));
+    assert!(!learned);
+    assert!(narrow < wide, "{narrow} {wide}");
+    let topped_up = added.replace("\"value\": 0,", "\"value\": 2,");
+    let (_, learned) = width(&known.replace(added, &topped_up));
+    assert!(!learned, "what was added hides how far the pipe moved");
 }
 
 #[test]

@@ -20,6 +20,8 @@ use crate::report::document::{Align, Fact, Level, Text, Tone};
 const LABELS: f32 = 0.36;
 /// The same where two facts stand beside each other.
 const LABELS_PAIRED: f32 = 0.55;
+/// A title of more lines is set smaller.
+const TITLE_LINES: usize = 2;
 /// Distance between columns of facts.
 const FACT_GAP: f32 = 14.0;
 /// Distance between facts that stand beside each other.
@@ -48,7 +50,11 @@ impl Composer<'_> {
             let lines = set_lines(&mut self.set, &overline.into(), OVERLINE, width);
             slabs.extend(stack(lines, x, width, Align::Start));
         }
-        let lines = set_lines(&mut self.set, &text.into(), TITLE, width);
+        let mut lines = set_lines(&mut self.set, &text.into(), TITLE, width);
+        if lines.len() > TITLE_LINES {
+            // A name without end does not take half a page.
+            lines = set_lines(&mut self.set, &text.into(), SECTION, width);
+        }
         slabs.extend(stack(lines, x, width, Align::Start));
         if let Some(subtitle) = subtitle {
             let lines = set_lines(&mut self.set, subtitle, SUBTITLE, width);

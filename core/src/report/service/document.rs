@@ -3,8 +3,7 @@
 use std::sync::Arc;
 
 use crate::report::document::{
-    Align, Block, Check, Density, Document, Emphasis, Fact, Level, Mark, Row, Table, Text, Tone,
-    Width,
+    Align, Block, Density, Document, Emphasis, Fact, Level, Row, Table, Text, Tone, Width,
 };
 use crate::report::parts::{
     chart, column, facts, mark, paired, part, photos, points, run_on, section, signatures, small,
@@ -76,27 +75,24 @@ fn head(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
     });
     if !report.verdicts.is_empty() {
         blocks.push(part(catalog, "service-verdicts"));
-        let check = |line: &super::VerdictLine| Check {
-            mark: if line.confirmed {
-                Mark::Done
+        let said = |line: &super::VerdictLine| {
+            let key = if line.confirmed {
+                "service-confirmed"
             } else {
-                Mark::NotApplied
-            },
-            text: {
-                let key = if line.confirmed {
-                    "service-confirmed"
-                } else {
-                    "service-ruled-out"
-                };
-                let args = Args::new().text("cause", line.cause.as_str());
-                Text::plain(catalog.fill(key, &args))
-            },
-            remark: line.check.as_ref().map(|check| {
-                let args = Args::new().text("check", check.as_str());
-                Text::plain(catalog.fill("service-by-check", &args))
-            }),
+                "service-ruled-out"
+            };
+            let args = Args::new().text("cause", line.cause.as_str());
+            let verdict = Text::strong(catalog.fill(key, &args));
+            match &line.check {
+                Some(check) => {
+                    let args = Args::new().text("check", check.as_str());
+                    let how = catalog.fill("service-by-check", &args);
+                    verdict.then(format!(" · {how}"), Emphasis::None)
+                }
+                None => verdict,
+            }
         };
-        blocks.push(Block::Checks(report.verdicts.iter().map(check).collect()));
+        blocks.push(Block::Points(report.verdicts.iter().map(said).collect()));
     }
     if let Some(picture) = &report.picture {
         blocks.push(Block::Figure {
@@ -310,7 +306,7 @@ fn used(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
     if report.used.is_empty() {
         return Vec::new();
     }
-    vec![section(catalog, "service-used"), paired(&report.used)]
+    vec![section(catalog, "service-used"), facts(&report.used)]
 }
 
 /// What should follow, notes, and the signatures.

@@ -88,10 +88,10 @@ fn opening(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
 fn one_step<'a>(step: &'a StepPart, number: u32, met: &mut Met<'a>, catalog: &Catalog) -> Step {
     let mut blocks = met.cautions(step, number, catalog);
     let mut said = Text::default();
-    for (label, value) in &step.quantities {
+    for (labels, value) in merged(&step.quantities) {
         said = said
-            .then(format!("{label}: "), Emphasis::Soft)
-            .then(value.as_str(), Emphasis::Strong)
+            .then(format!("{}: ", labels.join(", ")), Emphasis::Soft)
+            .then(value, Emphasis::Strong)
             .then(" · ", Emphasis::Soft);
     }
     if let Some((pass, otherwise)) = &step.gate {
@@ -115,6 +115,19 @@ fn one_step<'a>(step: &'a StepPart, number: u32, met: &mut Met<'a>, catalog: &Ca
         mark: step.done.map(mark),
         blocks,
     }
+}
+
+/// Quantities of one value under it together: what cannot be worked out, and why,
+/// is said once.
+fn merged(quantities: &[(String, String)]) -> Vec<(Vec<&str>, &str)> {
+    let mut merged: Vec<(Vec<&str>, &str)> = Vec::new();
+    for (label, value) in quantities {
+        match merged.iter_mut().find(|(_, known)| known == value) {
+            Some((labels, _)) => labels.push(label),
+            None => merged.push((vec![label], value)),
+        }
+    }
+    merged
 }
 
 fn mark(done: bool) -> Mark {
