@@ -210,7 +210,8 @@ impl Belief {
             now: root.clone(),
             root,
             taken: Vec::new(),
-            weights: even(),
+            // The points keep their places in what was learnt, and so their weights.
+            weights: self.weights.clone(),
         }
     }
 
