@@ -184,10 +184,11 @@ impl Engine {
         let named = all.into_iter().take(NAMED).map(|one| {
             let titles = one.causes.iter();
             let titles = titles.map(|cause| cause_title(fleet.word(*cause), wording));
+            let titles = counted(titles);
             Ok(RepeatLine {
                 system: self.site_of(one.number)?,
                 visits: one.visits,
-                causes: titles.collect::<Vec<_>>().join("; "),
+                causes: titles.join("; "),
                 last: one.last.and_then(NaiveDate::from_num_days_from_ce_opt),
             })
         });
@@ -231,6 +232,22 @@ impl Engine {
         };
         Ok(self.site_title(&self.record(&id.to_string())?.file.site.name))
     }
+}
+
+/// Each title once, with how often it was found where that is more than once.
+fn counted(titles: impl Iterator<Item = String>) -> Vec<String> {
+    let mut found: Vec<(String, usize)> = Vec::new();
+    for title in titles {
+        match found.iter_mut().find(|(known, _)| *known == title) {
+            Some((_, times)) => *times += 1,
+            None => found.push((title, 1)),
+        }
+    }
+    let said = found.into_iter().map(|(title, times)| match times {
+        1 => title,
+        _ => format!("{title} (×{times})"),
+    });
+    said.collect()
 }
 
 /// A list that does not name all says so.

@@ -36,6 +36,8 @@ const STANDING_DAYS: f64 = 182.0;
 const CHARGED_MINUTES: f64 = 30.0;
 /// Standard uncertainty of the gauge, psi: a dial gauge in ordinary repair.
 const GAUGE_PSI: f64 = 1.0;
+/// Days after which a pipe charged anew has done most of its settling. Judgement.
+const SETTLED: f64 = 60.0;
 /// Months of the band.
 const MONTHS: u8 = 12;
 /// Half the share that the band covers, as standard uncertainties.
@@ -208,7 +210,16 @@ impl Call {
             let months = f64::from(count);
             points.push((months, on(today + months * month)?));
         }
-        let [coldest, warmest] = [year.next_coldest(today), year.next_warmest(today)];
+        // A turn of the year that is at hand tells nothing of the next one: the pipe
+        // has not settled by then.
+        let later = |turn: f64| {
+            turn + if turn < today + SETTLED {
+                YEAR_DAYS
+            } else {
+                0.0
+            }
+        };
+        let [coldest, warmest] = [year.next_coldest(today), year.next_warmest(today)].map(later);
         let table: &[f64] = match self.wording.units {
             UnitSystem::Us => &FAHRENHEIT,
             UnitSystem::Si => &CELSIUS,
@@ -238,8 +249,8 @@ impl Call {
             left,
             start,
             points,
-            winter: on(coldest.max(today + 1.0))?,
-            summer: on(warmest.max(today + 1.0))?,
+            winter: on(coldest)?,
+            summer: on(warmest)?,
             temperatures: [year.at(coldest).value(), year.at(warmest).value()],
             read: read.is_some(),
             since,

@@ -220,26 +220,34 @@ fn one_group(group: &FleetGroup, catalog: &Catalog, set: &mut Typesetter) -> Vec
 }
 
 fn rows_of(head: &str, rows: &[GroupRow], catalog: &Catalog) -> Block {
+    // Where nothing was held against the rest there is no column for it.
+    let compared = rows.iter().any(|row| row.chance.is_some());
+    let mut columns = vec![
+        column(catalog, head, Align::Start, Width::Share(1.0)),
+        number(catalog, "repeats-count"),
+        number(catalog, "repeats-of"),
+        number(catalog, "repeats-rate"),
+        number(catalog, "repeats-interval"),
+    ];
+    if compared {
+        columns.push(number(catalog, "repeats-chance"));
+    }
     let cells = rows.iter().map(|row| {
-        Row::new(vec![
+        let mut cells = vec![
             Text::plain(row.name.as_str()),
             Text::plain(row.share.count.to_string()),
             Text::plain(row.share.of.to_string()),
             Text::plain(rate(row.share)),
             Text::plain(interval(row.share)),
-            Text::plain(row.chance.map_or("–".to_owned(), chance)),
-        ])
+        ];
+        if compared {
+            cells.push(Text::plain(row.chance.map_or("–".to_owned(), chance)));
+        }
+        Row::new(cells)
     });
     Block::Table(Table {
         caption: None,
-        columns: vec![
-            column(catalog, head, Align::Start, Width::Share(1.0)),
-            number(catalog, "repeats-count"),
-            number(catalog, "repeats-of"),
-            number(catalog, "repeats-rate"),
-            number(catalog, "repeats-interval"),
-            number(catalog, "repeats-chance"),
-        ],
+        columns,
         rows: cells.collect(),
     })
 }
