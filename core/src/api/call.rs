@@ -8,6 +8,8 @@ use crate::diagnosis::{
 };
 use crate::evidence::{Gathered, gather};
 use crate::model::LoopModel;
+use crate::plan::WorkPlan;
+use crate::pressure::belief::Belief;
 use crate::records::visit_file::{self, VisitFile};
 use chrono::NaiveDate;
 use serde::Serialize;
@@ -29,6 +31,9 @@ pub struct Call {
     pub(super) today: NaiveDate,
     /// Worded once, however many ask: screen, document and report.
     answer: OnceLock<Answer>,
+    /// Worked out once as well: the plan, and what the loop's own readings taught.
+    pub(super) plan: OnceLock<Option<WorkPlan>>,
+    pub(super) loop_learned: OnceLock<Option<Belief>>,
 }
 
 /// The whole answer to a call.
@@ -88,6 +93,8 @@ impl Call {
             wording,
             today,
             answer: OnceLock::new(),
+            plan: OnceLock::new(),
+            loop_learned: OnceLock::new(),
         }
     }
 

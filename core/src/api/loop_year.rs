@@ -54,7 +54,11 @@ impl Call {
     /// What the charge on record and today's reading together tell of pipe and
     /// ground: how far this very loop moved. Only where nothing points to fluid
     /// having gone out or come in since, for that would be taken for the pipe.
-    pub(super) fn learned_since_charge(&self) -> Option<Belief> {
+    pub(super) fn learned_since_charge(&self) -> Option<&Belief> {
+        self.loop_learned.get_or_init(|| self.learn()).as_ref()
+    }
+
+    fn learn(&self) -> Option<Belief> {
         let now = self.read_loop_temperature(Phase::Found)?;
         let diagnosis = self.diagnosis.as_ref()?;
         let leak: f64 = diagnosis

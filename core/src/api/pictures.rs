@@ -34,9 +34,9 @@ impl Call {
             charts.extend(self.before_and_after(&mut set));
         }
         let plan = self.work_plan();
-        let season = self.season(plan.as_ref());
+        let season = self.season(plan);
         let view = &self.answer().assessment;
-        let parts = self.charts(view, plan.as_ref(), season.as_ref(), WIDTH);
+        let parts = self.charts(view, plan, season.as_ref(), WIDTH);
         charts.extend(
             parts
                 .into_iter()

@@ -33,11 +33,15 @@ const MEAN_SPREAD: f64 = 1.5;
 impl Call {
     /// What to do; none when there is nothing to treat.
     pub(super) fn plan(&self) -> Option<PlanView> {
-        Some(self.plan_view(&self.work_plan()?))
+        Some(self.plan_view(self.work_plan()?))
     }
 
     /// The plan as it was worked out.
-    pub(super) fn work_plan(&self) -> Option<WorkPlan> {
+    pub(super) fn work_plan(&self) -> Option<&WorkPlan> {
+        self.plan.get_or_init(|| self.worked_out()).as_ref()
+    }
+
+    fn worked_out(&self) -> Option<WorkPlan> {
         let diagnosis = self.diagnosis.as_ref()?;
         let treatments = treatments(diagnosis);
         work_plan(
@@ -63,7 +67,7 @@ impl Call {
             loop_temperature: read.unwrap_or_else(usual),
             lowest_leaving: None,
             year: Some((self.year(read), self.day_of_year())),
-            learned: self.learned_since_charge(),
+            learned: self.learned_since_charge().cloned(),
         }
     }
 

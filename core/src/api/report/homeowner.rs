@@ -49,8 +49,8 @@ impl Call {
         let answer = self.answer();
         let view = &answer.assessment;
         let worked = self.work_plan();
-        let work = self.work(worked.as_ref());
-        let season = self.season_to_keep(worked.as_ref());
+        let work = self.work(worked);
+        let season = self.season_to_keep(worked);
         let site = self.site_title();
         let day = self.today.to_string();
         let subject = match &self.file.visit.technician {
@@ -82,7 +82,7 @@ impl Call {
             done: self.done(&work),
             picture: Some(self.system_picture(&self.told(view))),
             readings: self.plain_readings(answer.plan.as_ref()),
-            notice: self.notice(season.as_ref(), worked.as_ref(), &work),
+            notice: self.notice(season.as_ref(), worked, &work),
             season: season.as_ref().and_then(|season| {
                 let words = ("homeowner-season-words", "homeowner-season");
                 self.season_chart(season, words, CHART)

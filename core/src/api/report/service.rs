@@ -34,7 +34,7 @@ impl Call {
         let view = &answer.assessment;
         let plan = answer.plan.as_ref();
         let worked = self.work_plan();
-        let season = self.season(worked.as_ref());
+        let season = self.season(worked);
         let site = self.site_title();
         let title = self.fill("report-title", &[("site", &site)]);
         let subject = self.fill("report-subject", &[("date", &self.today.to_string())]);
@@ -68,13 +68,13 @@ impl Call {
             remarks: of_plan(|plan| &plan.remarks),
             used: self.used(plan),
             proof: plan.map(proof_lines).unwrap_or_default(),
-            charts: self.charts(view, worked.as_ref(), season.as_ref(), super::charts::WIDTH),
+            charts: self.charts(view, worked, season.as_ref(), super::charts::WIDTH),
             gauge: season
                 .as_ref()
                 .map(|season| self.gauge_by_temperature(season))
                 .unwrap_or_default(),
             photos: issue.photos.clone(),
-            recommendations: self.recommendations(view, plan, worked.as_ref(), issue),
+            recommendations: self.recommendations(view, plan, worked, issue),
             notes: self.file.visit.notes.clone(),
             signatures: signature_parts(&issue.signatures, self.wording.catalog()),
             assumptions: view.assumptions.clone(),

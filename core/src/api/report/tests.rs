@@ -75,7 +75,7 @@ fn the_band_over_the_year_lies_in_that_of_the_plan_and_starts_at_the_reading() {
     use crate::units::Quantity;
     let call = call(SAMPLES[2]);
     let plan = call.work_plan().expect("a plan");
-    let season = call.season(Some(&plan)).expect("a sealed loop");
+    let season = call.season(Some(plan)).expect("a sealed loop");
     let at = |kind| {
         let computed = plan.sheet.get(kind);
         computed.map(|computed| computed.figure.si).expect("known")
@@ -98,7 +98,7 @@ fn a_charge_on_record_narrows_the_band_unless_fluid_may_be_missing() {
     let width = |sample: &str| {
         let call = call(sample);
         let plan = call.work_plan();
-        let season = call.season(plan.as_ref()).expect("a sealed loop");
+        let season = call.season(plan).expect("a sealed loop");
         let winter = season.winter.high.si() - season.winter.low.si();
         (winter, season.since.is_some())
     };
@@ -252,7 +252,7 @@ fn a_homeowner_is_never_told_that_a_pressure_out_of_its_limits_is_normal() {
     for sample in SAMPLES {
         let call = call(sample);
         let plan = call.work_plan();
-        let Some(season) = call.season_to_keep(plan.as_ref()) else {
+        let Some(season) = call.season_to_keep(plan) else {
             continue;
         };
         let (low, high) = season.ends();
