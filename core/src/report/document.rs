@@ -74,7 +74,7 @@ impl Density {
         match self {
             Self::Usual => 1.0,
             Self::Snug => 0.93,
-            Self::Close => 0.86,
+            Self::Close => 0.84,
         }
     }
 }

@@ -109,11 +109,6 @@ pub(super) fn paired(items: &[(String, String)]) -> Block {
     }
 }
 
-/// Points that are looked up rather than read, one after the other in small letters.
-pub(super) fn run_on(items: &[String]) -> Block {
-    small(items.join(" · "))
-}
-
 pub(super) fn column(catalog: &Catalog, key: &str, align: Align, width: Width) -> Column {
     Column {
         head: catalog.text(key),

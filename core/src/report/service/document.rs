@@ -6,7 +6,7 @@ use crate::report::document::{
     Align, Block, Density, Document, Emphasis, Fact, Level, Row, Table, Text, Tone, Width,
 };
 use crate::report::parts::{
-    chart, column, facts, mark, paired, part, photos, points, run_on, section, signatures, small,
+    chart, column, facts, mark, paired, part, photos, points, section, signatures, small,
 };
 use crate::text::{Args, Catalog};
 
@@ -366,18 +366,24 @@ fn system(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
     blocks
 }
 
+/// Looked up rather than read: small, each part with its name at its beginning.
 fn method(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
-    let mut blocks = vec![section(catalog, "service-method")];
-    blocks.push(small(catalog.text("service-how")));
-    if !report.assumptions.is_empty() {
-        blocks.push(part(catalog, "service-assumed"));
-        blocks.push(run_on(&report.assumptions));
+    let named = |key: &str, text: String| {
+        let name = Text::strong(catalog.text(key));
+        small(name.then(format!(" · {text}"), Emphasis::None))
+    };
+    let mut blocks = vec![
+        section(catalog, "service-method"),
+        small(catalog.text("service-how")),
+        named("service-limits", catalog.text("service-not-covered")),
+    ];
+    for (key, items) in [
+        ("service-assumed", &report.assumptions),
+        ("service-sources", &report.sources),
+    ] {
+        if !items.is_empty() {
+            blocks.push(named(key, items.join(" · ")));
+        }
     }
-    if !report.sources.is_empty() {
-        blocks.push(part(catalog, "service-sources"));
-        blocks.push(run_on(&report.sources));
-    }
-    blocks.push(part(catalog, "service-limits"));
-    blocks.push(small(catalog.text("service-not-covered")));
     blocks
 }
