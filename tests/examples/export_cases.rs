@@ -10,8 +10,8 @@ use std::fs;
 use std::time::Instant;
 
 use returnline_core::diagnosis::{
-    Case, CauseKind, FindingId, Found, Graph, Inference, Likelihood, Observation, Scale,
-    SourceText, shipped, to_bif,
+    Case, CauseKind, EvidenceKind, FindingId, Found, Graph, Inference, Likelihood, Observation,
+    Scale, SourceText, shipped, to_bif,
 };
 use returnline_tests::invented::{Dice, Invented, Size};
 use serde_json::{Value, json};
@@ -61,11 +61,10 @@ fn main() -> Result<(), Box<dyn Error>> {
         .iter()
         .map(|mechanism| mechanism.id.as_str());
     let nodes: Vec<&str> = causes.chain(mechanisms).collect();
-    let calls = graph.causes().iter().map(|cause| cause.calls);
-    let call = json!({
-        "leak": graph.call().ok_or("a graph that says how calls come about")?.leak,
-        "causes": calls.collect::<Vec<f64>>(),
-    });
+    let call = graph
+        .call()
+        .ok_or("a graph that says how calls come about")?;
+    let call = json!({ "leak": call.leak });
     let exported = json!({ "nodes": nodes, "call": call, "causes": graph.causes().len(), "graph": text, "cases": cases });
     fs::write(format!("{folder}/cases.json"), exported.to_string())?;
     Ok(())
@@ -99,6 +98,46 @@ fn time_visit(graph: &Graph, case: &Case) -> Result<(), Box<dyn Error>> {
         1000.0 * findings[findings.len() / 2],
     );
     Ok(())
+}
+
+/// The probability that each cause alone makes somebody call, by the rule of the
+/// format: a complaint that was made, and is none of those of the cause, rules it out.
+fn calls(graph: &Graph, case: &Case) -> Vec<f64> {
+    let complaints: Vec<&FindingId> = case
+        .observations
+        .iter()
+        .filter(|seen| {
+            let finding = &graph.findings()[place(graph, &seen.finding)];
+            let normal = finding.scale.index(finding.scale.normal()).unwrap_or(0);
+            let weights = seen.likelihood.weights();
+            finding.evidence == EvidenceKind::Symptom
+                && weights.iter().any(|&weight| weight > weights[normal])
+        })
+        .map(|seen| &seen.finding)
+        .collect();
+    graph
+        .causes()
+        .iter()
+        .map(|cause| {
+            let with: Vec<&FindingId> = cause
+                .calls_with
+                .iter()
+                .map(|&at| &graph.finding(at).id)
+                .collect();
+            let ruled_out = !with.is_empty()
+                && !complaints.is_empty()
+                && complaints.iter().all(|made| !with.contains(made));
+            if ruled_out { 0.0 } else { cause.calls }
+        })
+        .collect()
+}
+
+fn place(graph: &Graph, id: &FindingId) -> usize {
+    let findings = graph.findings().iter();
+    findings
+        .map(|finding| &finding.id)
+        .position(|other| other == id)
+        .unwrap_or(0)
 }
 
 /// A case with some of the findings seen. Every fourth has hard evidence, every
@@ -180,7 +219,7 @@ fn random_case(graph: &Graph, seed: u64) -> Result<(Case, Value), Box<dyn Error>
         "observations": described,
         "found": found,
         "asked": asked,
-        "called": case.called,
+        "called": case.called.then(|| calls(graph, &case)),
     });
     Ok((case, described))
 }

@@ -360,10 +360,10 @@ def exported_table(folder):
         hard = {name(found["cause"]): int(found["is_so"]) for found in case["found"]}
         call = None
         if case["called"]:
-            call = exported["call"]["leak"], dict(zip(causes, exported["call"]["causes"]))
+            call = exported["call"]["leak"], dict(zip(causes, case["called"]))
         answer = ask(bn, seen, [name(node) for node in exported["nodes"]], [], pairs, hard, call)
         rows.append({
-            "called": case["called"],
+            "called": case["called"] is not None,
             "observations": case["observations"],
             "found": case["found"],
             "asked": asked and asked["finding"],
