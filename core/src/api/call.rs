@@ -1,6 +1,7 @@
 //! One call worked out, with or without a store.
 
 use super::knowledge::knowledge;
+use super::report::GaugeOn;
 use super::types::{AssessmentView, PlanView};
 use super::{ApiError, Wording};
 use crate::diagnosis::{
@@ -29,6 +30,8 @@ pub struct Call {
     pub(super) diagnosis: Option<Diagnosis>,
     pub(super) wording: Wording,
     pub(super) today: NaiveDate,
+    /// What the gauge read at this system on other visits.
+    pub(super) gauge_before: Vec<GaugeOn>,
     /// Worded once, however many ask: screen, document and report.
     answer: OnceLock<Answer>,
     /// Worked out once as well: the plan, and what the loop's own readings taught.
@@ -92,10 +95,18 @@ impl Call {
             diagnosis,
             wording,
             today,
+            gauge_before: Vec::new(),
             answer: OnceLock::new(),
             plan: OnceLock::new(),
             loop_learned: OnceLock::new(),
         }
+    }
+
+    /// The same with what the gauge read before; the answer does not depend on it,
+    /// the picture of the year shows it.
+    pub(super) fn with_gauge_before(mut self, before: Vec<GaugeOn>) -> Self {
+        self.gauge_before = before;
+        self
     }
 
     /// The rule graph as this call's evidence leaves it, in an open format.

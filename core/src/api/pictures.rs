@@ -11,7 +11,7 @@ use crate::units::format;
 use std::sync::Arc;
 
 /// Width of a chart on a phone, points.
-const WIDTH: f32 = 270.0;
+const WIDTH: f32 = 230.0;
 /// Findings in the traced path.
 const FINDINGS: usize = 4;
 /// A finding that says less than this is not drawn, bits.

@@ -1,5 +1,6 @@
 //! Working a stored call out.
 
+use super::report::GaugeOn;
 use super::{Answer, ApiError, Call, Engine, Wording};
 use crate::diagnosis::Learned;
 use crate::records::visit_file::VisitFile;
@@ -12,6 +13,7 @@ pub struct OpenCall {
     file: VisitFile,
     learned: Learned,
     today: NaiveDate,
+    gauge_before: Vec<GaugeOn>,
     wording: Wording,
 }
 
@@ -23,6 +25,7 @@ impl OpenCall {
 
     pub(super) fn assessed(&self) -> Call {
         Call::assess_after(self.learned.clone(), &self.file, self.today, self.wording)
+            .with_gauge_before(self.gauge_before.clone())
     }
 }
 
@@ -33,7 +36,9 @@ impl Engine {
     /// [`ApiError`].
     pub fn open_call(&self, visit: &str) -> Result<OpenCall, ApiError> {
         let record = self.record(visit)?;
+        let gauge_before = self.gauge_before(&record)?;
         Ok(OpenCall {
+            gauge_before,
             learned: self.learned_for(Some(record.id))?,
             file: record.file,
             today: self.surroundings.today(),

@@ -7,7 +7,7 @@ use crate::report::fleet::{CurveFrame, CurveStep, waiting_curve};
 use crate::report::fonts::Typesetter;
 
 /// Width of a chart on a phone, points.
-const WIDTH: f32 = 270.0;
+const WIDTH: f32 = 230.0;
 /// Height of the curve, points.
 const HEIGHT: f32 = 190.0;
 /// Bars of a chart; the table beside it names all.

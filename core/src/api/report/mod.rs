@@ -1,5 +1,6 @@
 //! The reports of a call.
 
+mod before;
 mod charts;
 mod content;
 mod homeowner;
@@ -222,7 +223,8 @@ impl Engine {
         let record = self.record(visit)?;
         let today = self.surroundings.today();
         let learned = self.learned_for(Some(record.id))?;
-        let call = Call::assess_after(learned, &record.file, today, wording);
+        let call = Call::assess_after(learned, &record.file, today, wording)
+            .with_gauge_before(self.gauge_before(&record)?);
         Ok((call, reader))
     }
 

@@ -346,6 +346,9 @@ impl Call {
         // One name for both lines.
         let names = [self.say("season-limits"), String::new()];
         let limits = season.limits.into_iter().map(shown).zip(names).collect();
+        let before = self.gauge_history().into_iter();
+        let before = before.map(|(day, read)| (self.months_ahead(day), shown(read)));
+        let before: Vec<_> = before.collect();
         let chart = LineChart {
             width,
             height,
@@ -366,6 +369,16 @@ impl Call {
                     mark: SeriesMark::Line,
                     role: Role::Primary,
                 },
+                Series {
+                    name: if before.is_empty() {
+                        String::new()
+                    } else {
+                        self.say("season-before")
+                    },
+                    points: before,
+                    mark: SeriesMark::Rings,
+                    role: Role::Measured,
+                },
             ],
             bands: vec![Band {
                 name: self.say(&format!("{reader}-band")),
@@ -382,10 +395,7 @@ impl Call {
             format!("{} ", self.fill("season-since", &[("day", &day)]))
         });
         let since = since.unwrap_or_default();
-        Some(ChartPart {
-            title,
-            drawing: Arc::new(chart.draw(&mut set)),
-            caption: self.fill(
+        let caption = self.fill(
                 words,
                 &[
                     ("low", &self.pressure(low)),
@@ -399,7 +409,11 @@ impl Call {
                     ("basis", &self.say(&format!("season-by-{basis}"))),
                     ("since", &since),
                 ],
-            ),
+            );
+        Some(ChartPart {
+            title,
+            drawing: Arc::new(chart.draw(&mut set)),
+            caption: caption + &self.gauge_history_words(),
         })
     }
 

@@ -50,6 +50,8 @@ pub enum SeriesMark {
     Dashes,
     /// A dot for each point.
     Dots,
+    /// An open ring for each point.
+    Rings,
 }
 
 /// A range along the horizontal axis.
@@ -239,6 +241,11 @@ impl LineChart {
                         drawing.push(dot(centre, series.role));
                     }
                 }
+                SeriesMark::Rings => {
+                    for centre in points {
+                        drawing.push(ring(centre, series.role));
+                    }
+                }
                 SeriesMark::Line => {
                     let stroke = Stroke::solid(series.role, 1.6);
                     drawing.push(Shape::Polyline { points, stroke });
@@ -317,6 +324,9 @@ impl LineChart {
                 Sample::Series(SeriesMark::Dots, role) => {
                     drawing.push(dot(Point::new(entry.x + SAMPLE / 2.0, middle), role));
                 }
+                Sample::Series(SeriesMark::Rings, role) => {
+                    drawing.push(ring(Point::new(entry.x + SAMPLE / 2.0, middle), role));
+                }
             }
             let at = Point::new(entry.x + SAMPLE + 5.0, y);
             drawing.label(at, &entry.name, LabelStyle::plain(Anchor::Start));
@@ -343,6 +353,15 @@ fn dot(centre: Point, role: Role) -> Shape {
         radius: 2.6,
         fill: Some(role),
         stroke: Some(Stroke::solid(Role::Paper, 0.8)),
+    }
+}
+
+fn ring(centre: Point, role: Role) -> Shape {
+    Shape::Circle {
+        centre,
+        radius: 2.8,
+        fill: Some(Role::Paper),
+        stroke: Some(Stroke::solid(role, 1.3)),
     }
 }
 

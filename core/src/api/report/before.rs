@@ -1,0 +1,69 @@
+//! What the gauge read before today, for the picture of the year to come.
+
+use super::super::{ApiError, Call, Engine};
+use crate::pressure::year::YEAR_DAYS;
+use crate::records::{Reading, ReadingPoint};
+use crate::store::VisitRecord;
+use crate::units::{GaugePressure, Quantity};
+use chrono::NaiveDate;
+
+/// The gauge at rest on a day.
+pub(in crate::api) type GaugeOn = (NaiveDate, GaugePressure);
+
+impl Engine {
+    /// What the gauge read at rest at this system on other visits, with its days.
+    pub(in crate::api) fn gauge_before(
+        &self,
+        record: &VisitRecord,
+    ) -> Result<Vec<GaugeOn>, ApiError> {
+        let earlier = self
+            .store
+            .earlier_readings(record.system_id, record.id)
+            .map_err(|error| self.failed(&error))?;
+        let read = earlier.iter().filter_map(|(visited, reading)| {
+            let taken = reading.taken_at.map(|at| at.date_naive());
+            Some((taken.or(*visited)?, gauge(reading)?))
+        });
+        Ok(read.collect())
+    }
+}
+
+impl Call {
+    /// Every earlier reading of the gauge whose day is known, the oldest first:
+    /// those of other visits, and those this visit dates before today.
+    pub(super) fn gauge_history(&self) -> Vec<GaugeOn> {
+        let own = self.file.visit.readings.iter().filter_map(|reading| {
+            let day = reading.taken_at?.date_naive();
+            Some((day, gauge(reading)?))
+        });
+        let all = self.gauge_before.iter().copied().chain(own);
+        let mut all: Vec<GaugeOn> = all.filter(|(day, _)| *day < self.today).collect();
+        all.sort_by_key(|(day, _)| *day);
+        all
+    }
+
+    /// The time of the year of a day, as months from today, 0 to 12.
+    pub(super) fn months_ahead(&self, day: NaiveDate) -> f64 {
+        #[allow(clippy::cast_precision_loss)]
+        let since = (day - self.today).num_days() as f64;
+        since.rem_euclid(YEAR_DAYS) / YEAR_DAYS * 12.0
+    }
+
+    /// The readings before in words, each with its day; empty if there are none.
+    pub(super) fn gauge_history_words(&self) -> String {
+        let history = self.gauge_history();
+        if history.is_empty() {
+            return String::new();
+        }
+        let each = history
+            .iter()
+            .map(|(day, read)| format!("{} ({day})", self.pressure(*read)));
+        let each = each.collect::<Vec<_>>().join(", ");
+        format!(" {}", self.fill("season-before-words", &[("read", &each)]))
+    }
+}
+
+fn gauge(reading: &Reading) -> Option<GaugePressure> {
+    let at_rest = reading.point() == ReadingPoint::StaticPressure;
+    reading.quantity::<GaugePressure>().filter(|_| at_rest)
+}
