@@ -120,7 +120,7 @@ impl Engine {
                 site_id,
                 file,
             };
-            for (visit, day) in self.gauge_before().filter(|_| gauge_before) {
+            for (visit, day) in self.gauge_visits().filter(|_| gauge_before) {
                 let file = VisitFile {
                     visit,
                     ..file.clone()
@@ -133,7 +133,7 @@ impl Engine {
     }
 
     /// Visits at which nothing but the gauge was read.
-    fn gauge_before(&self) -> impl Iterator<Item = (Visit, NaiveDate)> + '_ {
+    fn gauge_visits(&self) -> impl Iterator<Item = (Visit, NaiveDate)> + '_ {
         GAUGE_BEFORE
             .into_iter()
             .filter_map(|(year, month, day, psi, fahrenheit)| {

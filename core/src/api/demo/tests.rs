@@ -3,6 +3,7 @@ use super::super::types::{
     ExchangeChoice, FieldEntry, FleetQuery, NewVisit, ReadingEntry, VerdictEntry,
 };
 use super::*;
+use crate::report::chart::{Role, Shape};
 
 fn own_visit(engine: &mut Engine, earlier: Option<&str>) -> String {
     let new = NewVisit {
@@ -143,4 +144,53 @@ fn what_is_invented_never_leaves_the_device() {
         wanted.sort_unstable();
         assert_eq!(ids, wanted);
     }
+}
+
+#[test]
+fn the_picture_of_the_year_shows_what_the_gauge_read_before() {
+    let mut engine = engine();
+    engine.load_demo().expect("loaded");
+    let visits = engine.visits().expect("listed");
+    let call = visits.iter().find(|line| {
+        let cottage = line.site.starts_with("Mill Road");
+        cottage && line.complaint.is_some()
+    });
+    let call = call.expect("the call that lost its pressure");
+    let pictures = engine.open_call(&call.id).expect("opened").pictures();
+    let chart = pictures.charts.iter();
+    let chart = chart
+        .filter(|chart| chart.title.contains("seasons"))
+        .next_back()
+        .expect("a sealed loop has its year");
+    // Two visits before, and two readings that the visit itself dates earlier.
+    for read in [
+        "38 psi (2026-04-14)",
+        "21 psi (2026-06-09)",
+        "9 psi (2026-08-04)",
+        "8 psi (2026-08-12)",
+    ] {
+        assert!(chart.caption.contains(read), "{read}: {}", chart.caption);
+    }
+    let open = |shape: &&Shape| {
+        matches!(
+            shape,
+            Shape::Circle {
+                fill: Some(Role::Paper),
+                ..
+            }
+        )
+    };
+    // One more stands in the legend.
+    assert_eq!(chart.drawing.items.iter().filter(open).count(), 5);
+    // Without its history the picture is as before.
+    let own = own_visit(&mut engine, None);
+    assert!(
+        engine
+            .open_call(&own)
+            .expect("opened")
+            .pictures()
+            .charts
+            .iter()
+            .all(|chart| !chart.caption.contains("Read before"))
+    );
 }

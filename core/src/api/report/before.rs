@@ -4,7 +4,7 @@ use super::super::{ApiError, Call, Engine};
 use crate::pressure::year::YEAR_DAYS;
 use crate::records::{Reading, ReadingPoint};
 use crate::store::VisitRecord;
-use crate::units::{GaugePressure, Quantity};
+use crate::units::GaugePressure;
 use chrono::NaiveDate;
 
 /// The gauge at rest on a day.
@@ -66,4 +66,22 @@ impl Call {
 fn gauge(reading: &Reading) -> Option<GaugePressure> {
     let at_rest = reading.point() == ReadingPoint::StaticPressure;
     reading.quantity::<GaugePressure>().filter(|_| at_rest)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::api::Wording;
+    use crate::records::visit_file::VisitFile;
+
+    #[test]
+    fn a_day_stands_at_its_time_of_the_year() {
+        let day = |month| NaiveDate::from_ymd_opt(2026, month, 14).expect("a day");
+        let call = Call::assess(&VisitFile::default(), day(8), Wording::default());
+        // Counted on the fingers: April comes eight months after August, July eleven.
+        for (month, ahead) in [(4, 8.0), (7, 11.0), (2, 6.0)] {
+            let off = call.months_ahead(day(month)) - ahead;
+            assert!(off.abs() < 0.1, "month {month} is off by {off}");
+        }
+    }
 }

@@ -7,6 +7,8 @@ mod homeowner;
 mod season;
 mod service;
 
+pub(super) use before::GaugeOn;
+
 use super::types::ReportRequest;
 use super::{ApiError, Call, Engine, Wording};
 use crate::records::{Photo, Signature, SignatureRole, VisitId};

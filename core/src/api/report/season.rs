@@ -396,20 +396,20 @@ impl Call {
         });
         let since = since.unwrap_or_default();
         let caption = self.fill(
-                words,
-                &[
-                    ("low", &self.pressure(low)),
-                    ("high", &self.pressure(high)),
-                    ("left", &self.pressure(season.left)),
-                    ("start", &self.say(&format!("{reader}-from-{start}"))),
-                    ("winter", &self.range(&season.winter)),
-                    ("summer", &self.range(&season.summer)),
-                    ("cold", &temperature(cold)),
-                    ("warm", &temperature(warm)),
-                    ("basis", &self.say(&format!("season-by-{basis}"))),
-                    ("since", &since),
-                ],
-            );
+            words,
+            &[
+                ("low", &self.pressure(low)),
+                ("high", &self.pressure(high)),
+                ("left", &self.pressure(season.left)),
+                ("start", &self.say(&format!("{reader}-from-{start}"))),
+                ("winter", &self.range(&season.winter)),
+                ("summer", &self.range(&season.summer)),
+                ("cold", &temperature(cold)),
+                ("warm", &temperature(warm)),
+                ("basis", &self.say(&format!("season-by-{basis}"))),
+                ("since", &since),
+            ],
+        );
         Some(ChartPart {
             title,
             drawing: Arc::new(chart.draw(&mut set)),
