@@ -3,7 +3,7 @@
 //! `ui/pictures`.
 
 use chrono::NaiveDate;
-use returnline_core::api::types::FleetQuery;
+use returnline_core::api::types::{FleetQuery, PictureView};
 use returnline_core::api::{Call, Engine, ThisMachine, Wording, read_visit_file};
 use returnline_core::records::Phase;
 
@@ -45,7 +45,27 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         .collect();
     file.visit.readings.extend(left);
     let day = NaiveDate::from_ymd_opt(2026, 8, 14).ok_or("a day")?;
-    let pictures = Call::assess(&file, day, wording).pictures();
+    let mut pictures = Call::assess(&file, day, wording).pictures();
+    pictures.charts.extend(year_with_history()?);
     println!("{}", serde_json::to_string(&pictures)?);
     Ok(())
+}
+
+/// The year of a system whose gauge was read on visits before: of the demo company.
+fn year_with_history() -> Result<Vec<PictureView>, Box<dyn std::error::Error>> {
+    let mut engine = Engine::without_database(Box::new(ThisMachine))?;
+    engine.load_demo()?;
+    let visits = engine.visits()?;
+    let mut calls = visits
+        .iter()
+        .filter(|line| line.site.starts_with("Mill Road"));
+    let call = calls
+        .find(|line| line.complaint.is_some())
+        .ok_or("the call that lost its pressure")?;
+    let mut charts = engine.open_call(&call.id)?.pictures().charts;
+    charts.retain(|chart| chart.title.contains("seasons"));
+    for chart in &mut charts {
+        chart.id = format!("{}-history", chart.id);
+    }
+    Ok(charts)
 }
