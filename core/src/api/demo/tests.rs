@@ -162,12 +162,13 @@ fn the_picture_of_the_year_shows_what_the_gauge_read_before() {
         .filter(|chart| chart.title.contains("seasons"))
         .next_back()
         .expect("a sealed loop has its year");
-    // Two visits before, and two readings that the visit itself dates earlier.
+    // Two visits before, and three readings of the visit itself, two dated earlier.
     for read in [
         "38 psi (2026-04-14)",
         "21 psi (2026-06-09)",
         "9 psi (2026-08-04)",
         "8 psi (2026-08-12)",
+        "8 psi (2026-08-20)",
     ] {
         assert!(chart.caption.contains(read), "{read}: {}", chart.caption);
     }
@@ -181,7 +182,7 @@ fn the_picture_of_the_year_shows_what_the_gauge_read_before() {
         )
     };
     // One more stands in the legend.
-    assert_eq!(chart.drawing.items.iter().filter(open).count(), 5);
+    assert_eq!(chart.drawing.items.iter().filter(open).count(), 6);
     // Without its history the picture is as before.
     let own = own_visit(&mut engine, None);
     assert!(

@@ -1,8 +1,9 @@
 //! What the gauge read before today, for the picture of the year to come.
 
 use super::super::{ApiError, Call, Engine};
+use super::season::Start;
 use crate::pressure::year::YEAR_DAYS;
-use crate::records::{Reading, ReadingPoint};
+use crate::records::{Phase, Reading, ReadingPoint};
 use crate::store::VisitRecord;
 use crate::units::GaugePressure;
 use chrono::NaiveDate;
@@ -30,14 +31,18 @@ impl Engine {
 
 impl Call {
     /// Every earlier reading of the gauge whose day is known, the oldest first:
-    /// those of other visits, and those this visit dates before today.
-    pub(super) fn gauge_history(&self) -> Vec<GaugeOn> {
-        let own = self.file.visit.readings.iter().filter_map(|reading| {
-            let day = reading.taken_at?.date_naive();
-            Some((day, gauge(reading)?))
+    /// those of other visits, and those of this one from before the work. What
+    /// the band starts from is not among them.
+    pub(super) fn gauge_history(&self, start: Start) -> Vec<GaugeOn> {
+        let met = self.file.visit.readings.iter();
+        let met = met.filter(|reading| reading.phase == Phase::Found);
+        let own = met.filter_map(|reading| {
+            let day = reading.taken_at.map_or(self.today, |at| at.date_naive());
+            let starts = start == Start::Found && day == self.today;
+            Some((day, gauge(reading).filter(|_| !starts)?))
         });
         let all = self.gauge_before.iter().copied().chain(own);
-        let mut all: Vec<GaugeOn> = all.filter(|(day, _)| *day < self.today).collect();
+        let mut all: Vec<GaugeOn> = all.filter(|(day, _)| *day <= self.today).collect();
         all.sort_by_key(|(day, _)| *day);
         all
     }
@@ -50,8 +55,8 @@ impl Call {
     }
 
     /// The readings before in words, each with its day; empty if there are none.
-    pub(super) fn gauge_history_words(&self) -> String {
-        let history = self.gauge_history();
+    pub(super) fn gauge_history_words(&self, start: Start) -> String {
+        let history = self.gauge_history(start);
         if history.is_empty() {
             return String::new();
         }

@@ -346,7 +346,7 @@ impl Call {
         // One name for both lines.
         let names = [self.say("season-limits"), String::new()];
         let limits = season.limits.into_iter().map(shown).zip(names).collect();
-        let before = self.gauge_history().into_iter();
+        let before = self.gauge_history(season.start).into_iter();
         let before = before.map(|(day, read)| (self.months_ahead(day), shown(read)));
         let before: Vec<_> = before.collect();
         let chart = LineChart {
@@ -413,7 +413,7 @@ impl Call {
         Some(ChartPart {
             title,
             drawing: Arc::new(chart.draw(&mut set)),
-            caption: caption + &self.gauge_history_words(),
+            caption: caption + &self.gauge_history_words(season.start),
         })
     }
 
