@@ -78,13 +78,16 @@ impl Outlook {
     }
 }
 
+/// Factors, equal to the last bit or not equal.
+type Key = Vec<(usize, [u64; 2])>;
+
 /// Works out outlooks, keeping what several of them share.
 pub(super) struct Watch<'a> {
     inference: &'a Inference<'a>,
     probe: Probe<'a>,
     /// The weighted sums worked out so far, by their factors: the first number of
     /// each row is the sum, the others are it with each cause true.
-    sums: HashMap<Vec<(usize, [u64; 2])>, Rc<[f64]>>,
+    sums: HashMap<Key, Rc<[f64]>>,
 }
 
 /// A finding as it would be learned.
@@ -365,8 +368,7 @@ fn all_so(variables: &[usize], set: usize) -> Vec<Factor> {
         .collect()
 }
 
-/// Factors as a key: equal to the last bit or not equal.
-fn key(factors: &[Factor]) -> Vec<(usize, [u64; 2])> {
+fn key(factors: &[Factor]) -> Key {
     factors
         .iter()
         .map(|&(variable, weights)| (variable, weights.map(f64::to_bits)))
