@@ -22,6 +22,8 @@ def by_pyagrum(path, causes):
     bn = gum.loadBN(path)
     engine = gum.LazyPropagation(bn)
     engine.setEvidence({name: 1 for name in bn.names() if name.startswith("seen_")})
+    for cause in causes:
+        engine.addTarget(cause)
     engine.makeInference()
     return {cause: float(engine.posterior(cause)[1]) for cause in causes}
 

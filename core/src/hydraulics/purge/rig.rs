@@ -4,7 +4,7 @@ use super::PurgeError;
 use crate::hydraulics::component::{FluidState, LossCurve};
 use crate::hydraulics::friction::FrictionLaw;
 use crate::hydraulics::network::ground_loop::{FieldLinks, LoopField, Run};
-use crate::hydraulics::network::{Link, LinkId, Network, PumpState, Solution};
+use crate::hydraulics::network::{Link, LinkId, Network, OUTFLOW, PumpState, Solution};
 use crate::hydraulics::pump::PumpCurve;
 use crate::units::{Length, Number, PressureDifference, Quantity, Volume, VolumeFlow};
 
@@ -211,6 +211,7 @@ impl<'a> Rig<'a> {
             .map(|&i| self.field.circuits[i].run.pipe.area().si())
             .sum();
         let mut flow = areas * target;
+        let most = OUTFLOW.max().si();
         let (mut low, mut high) = ((0.0, 0.0), (f64::INFINITY, f64::INFINITY));
         let mut section = Section::Circuit(usable[0]);
         for _ in 0..60 {
@@ -227,7 +228,14 @@ impl<'a> Rig<'a> {
             let proportional = flow / ratio;
             let secant = low.0 + (1.0 - low.1) * (high.0 - low.0) / (high.1 - low.1);
             flow = if high.0.is_infinite() {
-                proportional.max(flow * 1.000_001)
+                // The first steps may shoot far beyond the answer, but not beyond
+                // what can be solved: only an answer out there is an error.
+                let further = proportional.max(flow * 1.000_001);
+                if flow < most {
+                    further.min(most)
+                } else {
+                    further
+                }
             } else if proportional > low.0 && proportional < high.0 {
                 proportional
             } else {
