@@ -83,10 +83,19 @@ pub fn diagnose(
     let inference = Inference::new(graph, case)?;
     let health = Health::of(&inference);
     let ranked = verdict::in_answer_order(&inference, &health);
-    let explanations = Explanations::of(&inference);
-    let mut watch = outlook::Watch::new(&inference);
-    let outlooks = checks::Outlooks::of(&inference, &mut watch, &case.facts, means);
-    let left_out = trace::LeftOut::of(&inference);
+    let (outlooks, (left_out, explanations, findings)) = beside(
+        || {
+            let mut watch = outlook::Watch::new(&inference);
+            checks::Outlooks::of(&inference, &mut watch, &case.facts, means)
+        },
+        || {
+            (
+                trace::LeftOut::of(&inference),
+                Explanations::of(&inference),
+                inference.findings(),
+            )
+        },
+    );
     let leading = explanation::leading_set(&inference);
     Ok(Diagnosis {
         verdict: verdict::verdict(&inference, &health, &explanations, &outlooks, policy),
@@ -111,7 +120,7 @@ pub fn diagnose(
         findings: graph
             .finding_places()
             .map(|place| graph.finding(place).id.clone())
-            .zip(inference.findings())
+            .zip(findings)
             .collect(),
         health,
         explanations,
@@ -126,6 +135,23 @@ pub fn diagnose(
         doubted: trace::doubted(&inference, policy),
         next: outlooks.next_step(&inference, policy),
         checks: outlooks.checks,
+    })
+}
+
+/// Works two independent questions out side by side: each takes about half of the
+/// time of an answer, and a phone has more than one core. One after the other where
+/// no thread is to be had.
+fn beside<A, B: Send>(first: impl FnOnce() -> A, second: impl Fn() -> B + Sync) -> (A, B) {
+    std::thread::scope(|scope| {
+        let other = std::thread::Builder::new().spawn_scoped(scope, &second);
+        let first = first();
+        let second = match other {
+            Ok(other) => other
+                .join()
+                .unwrap_or_else(|panic| std::panic::resume_unwind(panic)),
+            Err(_) => second(),
+        };
+        (first, second)
     })
 }
 
