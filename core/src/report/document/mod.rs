@@ -3,6 +3,12 @@
 //! A [`Document`] knows nothing of heat pumps. What a report says is decided
 //! and tested on this data; [`super::layout`] makes pages from it.
 
+mod table;
+mod text;
+
+pub use table::{Align, Column, Row, RowKind, Table, Width};
+pub use text::{Emphasis, Span, Text};
+
 use std::sync::Arc;
 
 use chrono::{DateTime, FixedOffset};
@@ -87,99 +93,6 @@ impl PageSize {
             Self::Letter => (612.0, 792.0),
             Self::A4 => (210.0 * 72.0 / 25.4, 297.0 * 72.0 / 25.4),
         }
-    }
-}
-
-/// How a span of text is set apart.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
-pub enum Emphasis {
-    /// Not at all.
-    #[default]
-    None,
-    /// Semi-bold.
-    Strong,
-    /// Italic.
-    Slanted,
-    /// Paler, for words that accompany a value.
-    Soft,
-}
-
-/// A stretch of text in one style.
-#[derive(Debug, Clone, PartialEq, Eq, Default)]
-pub struct Span {
-    /// The words. A line feed breaks the line.
-    pub text: String,
-    /// Style.
-    pub emphasis: Emphasis,
-    /// Address the words lead to (`https:`, `mailto:`, `tel:`).
-    pub link: Option<String>,
-}
-
-/// Text with inline emphasis and links.
-#[derive(Debug, Clone, PartialEq, Eq, Default)]
-pub struct Text {
-    /// Its spans, joined without anything between them.
-    pub spans: Vec<Span>,
-}
-
-impl Text {
-    /// Text in one style.
-    #[must_use]
-    pub fn plain(text: impl Into<String>) -> Self {
-        Self::default().then(text, Emphasis::None)
-    }
-
-    /// Semi-bold text.
-    #[must_use]
-    pub fn strong(text: impl Into<String>) -> Self {
-        Self::default().then(text, Emphasis::Strong)
-    }
-
-    /// The same text with a span added.
-    #[must_use]
-    pub fn then(mut self, text: impl Into<String>, emphasis: Emphasis) -> Self {
-        self.spans.push(Span {
-            text: text.into(),
-            emphasis,
-            link: None,
-        });
-        self
-    }
-
-    /// The same text with a link added.
-    #[must_use]
-    pub fn then_link(mut self, text: impl Into<String>, address: impl Into<String>) -> Self {
-        let link = Some(address.into());
-        self.spans.push(Span {
-            text: text.into(),
-            emphasis: Emphasis::None,
-            link,
-        });
-        self
-    }
-
-    /// The words without style.
-    #[must_use]
-    pub fn to_plain(&self) -> String {
-        self.spans.iter().map(|span| span.text.as_str()).collect()
-    }
-
-    /// Whether there is nothing to show.
-    #[must_use]
-    pub fn is_empty(&self) -> bool {
-        self.spans.iter().all(|span| span.text.trim().is_empty())
-    }
-}
-
-impl From<&str> for Text {
-    fn from(text: &str) -> Self {
-        Self::plain(text)
-    }
-}
-
-impl From<String> for Text {
-    fn from(text: String) -> Self {
-        Self::plain(text)
     }
 }
 
@@ -308,95 +221,6 @@ pub struct Fact {
     pub label: String,
     /// Its value.
     pub value: Text,
-}
-
-/// A table.
-#[derive(Debug, Clone, PartialEq, Default)]
-pub struct Table {
-    /// Words above the table, repeated with "continued" on later pages.
-    pub caption: Option<String>,
-    /// The columns.
-    pub columns: Vec<Column>,
-    /// The rows. Missing cells stay empty, surplus cells are dropped only where
-    /// there is no column for them.
-    pub rows: Vec<Row>,
-}
-
-/// A column of a table.
-#[derive(Debug, Clone, PartialEq, Default)]
-pub struct Column {
-    /// Words of the head.
-    pub head: String,
-    /// Alignment of head and cells.
-    pub align: Align,
-    /// Width.
-    pub width: Width,
-}
-
-/// Horizontal alignment.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
-pub enum Align {
-    /// At the left.
-    #[default]
-    Start,
-    /// In the middle.
-    Centre,
-    /// At the right, for numbers.
-    End,
-}
-
-/// Width of a column.
-#[derive(Debug, Clone, Copy, PartialEq, Default)]
-pub enum Width {
-    /// As wide as the content asks, as far as there is room.
-    #[default]
-    Natural,
-    /// A part of the room that natural columns leave, by weight.
-    Share(f32),
-}
-
-/// A row of a table.
-#[derive(Debug, Clone, PartialEq, Default)]
-pub struct Row {
-    /// One text for each column.
-    pub cells: Vec<Text>,
-    /// Kind.
-    pub kind: RowKind,
-    /// Whether the row must not part from the next one.
-    pub keep_with_next: bool,
-}
-
-impl Row {
-    /// A usual row.
-    #[must_use]
-    pub fn new(cells: Vec<Text>) -> Self {
-        Self {
-            cells,
-            ..Self::default()
-        }
-    }
-
-    /// A row with one text across all columns, heading the rows below it.
-    #[must_use]
-    pub fn group(text: impl Into<Text>) -> Self {
-        Self {
-            cells: vec![text.into()],
-            kind: RowKind::Group,
-            keep_with_next: true,
-        }
-    }
-}
-
-/// Kind of a row.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
-pub enum RowKind {
-    /// Values.
-    #[default]
-    Plain,
-    /// Values that sum up or stand out.
-    Strong,
-    /// First cell across all columns.
-    Group,
 }
 
 /// A framed word of caution or a note.

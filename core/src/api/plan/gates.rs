@@ -1,0 +1,188 @@
+//! What a step must reach before the next, and what proves the work.
+
+use crate::api::Call;
+use crate::api::knowledge::knowledge;
+use crate::api::steps::{looked_id, looked_key};
+use crate::api::types::{CriterionView, FigureView, GateView, ProofView, UnitView};
+use crate::figures::{Authority, Reasoning};
+use crate::plan::{Basis, Gate, Limit, Looked, Origin, PlannedProof, Rule, WorkPlan};
+use crate::records::{Action, Phase, Reading};
+use crate::text::Args;
+use crate::units::{Duration, Quantity, Unit};
+
+impl Call {
+    /// What a limit rests on: the quantity computed for it, or its origin.
+    pub(super) fn why_limit(&self, limit: &Limit, plan: &WorkPlan) -> FigureView {
+        match &limit.basis {
+            Basis::Computed(kind) => match plan.sheet.get(*kind) {
+                Some(computed) => self.why(&computed.reasoning),
+                None => self.why(&Reasoning::new("plan-fixed", Authority::Judgement)),
+            },
+            Basis::Fixed(origin) => {
+                let catalog = self.wording.catalog();
+                let citation = origin
+                    .source()
+                    .and_then(|id| knowledge().library.citation(id));
+                let source = match origin {
+                    Origin::Published(_) => citation.unwrap_or_default().to_owned(),
+                    Origin::FromMemory(_) => {
+                        let args = Args::new().text("source", citation.unwrap_or_default());
+                        catalog.fill("authority-from-memory", &args)
+                    }
+                    Origin::CommonPractice => catalog.text("authority-common-practice"),
+                    Origin::Judgement => catalog.text("authority-judgement"),
+                };
+                FigureView {
+                    source,
+                    ..self.why(&Reasoning::new("plan-fixed", Authority::Judgement))
+                }
+            }
+        }
+    }
+
+    /// A limit as it is shown: a long time in hours, anything else in its unit.
+    pub(super) fn limit(&self, limit: &Limit) -> String {
+        let two_hours = Duration::from_si(7200.0);
+        let figure = &limit.value;
+        if figure.dimension == Duration::DIMENSION && figure.si >= two_hours.si() {
+            return figure
+                .shown_in(Unit::Hour, Unit::Hour)
+                .text(self.wording.units);
+        }
+        figure.text(self.wording.units)
+    }
+
+    pub(super) fn gate(
+        &self,
+        plan: &WorkPlan,
+        gates: &[Gate],
+        taken_up: &Action,
+    ) -> Option<GateView> {
+        let first = gates.first()?;
+        let catalog = self.wording.catalog();
+        let criterion = |gate: &Gate| {
+            let what = match gate.looked {
+                Looked::Reading(point) => self.words(&format!("point-{}", point.id())),
+                Looked::Observation(seen) => self.words(&format!("plan-observation-{}", seen.id())),
+            };
+            let args = Args::new()
+                .text("what", what)
+                .text("rule", self.words(&format!("plan-rule-{}", gate.rule.id())))
+                .text("limit", self.limit(&gate.limit));
+            catalog.fill("plan-gate-pass", &args)
+        };
+        let back = plan
+            .steps
+            .iter()
+            .find(|step| step.number == first.return_to)?;
+        let args = Args::new().text("number", back.number.to_string()).text(
+            "step",
+            self.words(&format!("plan-step-{}", back.id.as_str())),
+        );
+        let criteria: Vec<CriterionView> = gates
+            .iter()
+            .map(|gate| self.criterion(plan, gate, taken_up))
+            .collect();
+        let passed = criteria.iter().map(|criterion| criterion.passed);
+        let verdict = if passed.clone().any(|passed| passed == Some(false)) {
+            "failed"
+        } else if passed.clone().all(|passed| passed == Some(true)) {
+            "passed"
+        } else {
+            "open"
+        };
+        Some(GateView {
+            criteria,
+            verdict: verdict.to_owned(),
+            pass: gates.iter().map(criterion).collect::<Vec<_>>().join(" "),
+            otherwise: catalog.fill("plan-gate-back", &args),
+            back_to: Some(back.id.as_str().to_owned()),
+        })
+    }
+
+    /// One criterion with what was found. The number is judged as it was
+    /// written; what it is uncertain by is shown beside it, not counted in.
+    fn criterion(&self, plan: &WorkPlan, gate: &Gate, taken_up: &Action) -> CriterionView {
+        let limit = &gate.limit.value;
+        let looked = looked_id(gate.looked);
+        let units: Vec<Unit> = Unit::of(limit.dimension).collect();
+        let entry = taken_up.gates.iter().find(|entry| entry.looked == looked);
+        let found = entry.and_then(|entry| {
+            let unit = *units.iter().find(|unit| unit.symbol() == entry.unit)?;
+            Some((entry.value, unit))
+        });
+        let passed = found.map(|(value, unit)| {
+            // A hair of tolerance keeps the limit itself on the good side.
+            let hair = 1e-9 * limit.si.abs().max(1e-9);
+            match gate.rule {
+                Rule::AtMost => unit.to_si(value) <= limit.si + hair,
+                Rule::AtLeast => unit.to_si(value) >= limit.si - hair,
+            }
+        });
+        let own = limit.unit(self.wording.units);
+        let others = units.iter().copied().filter(|unit| *unit != own);
+        let offered = std::iter::once(own).chain(others);
+        CriterionView {
+            looked: looked.to_owned(),
+            label: self.words(&looked_key(gate.looked)),
+            rule: {
+                let rule = self.words(&format!("plan-rule-{}", gate.rule.id()));
+                format!("{rule} {}", self.limit(&gate.limit))
+            },
+            units: offered
+                .map(|unit| UnitView {
+                    symbol: unit.symbol().to_owned(),
+                    label: unit.display().to_owned(),
+                })
+                .collect(),
+            signed: match gate.looked {
+                Looked::Reading(point) => point.bounds().possible.0 < 0.0,
+                Looked::Observation(_) => false,
+            },
+            value: found.map(|(value, _)| value.to_string()),
+            unit: found.map_or(own, |(_, unit)| unit).symbol().to_owned(),
+            passed,
+            why: self.why_limit(&gate.limit, plan),
+        }
+    }
+
+    pub(super) fn proof(&self, plan: &WorkPlan, proof: &PlannedProof) -> ProofView {
+        let catalog = self.wording.catalog();
+        let ends =
+            [&proof.at_least, &proof.at_most].map(|end| end.as_ref().map(|end| self.limit(end)));
+        let expected = match ends {
+            [Some(low), Some(high)] => Some(format!("{low} … {high}")),
+            [Some(low), None] => Some(format!("≥ {low}")),
+            [None, Some(high)] => Some(format!("≤ {high}")),
+            [None, None] => None,
+        };
+        let shown = |phase: Phase| {
+            let latest = self.latest(proof.reading, Some(phase));
+            latest.map(reading_text)
+        };
+        let args = Args::new()
+            .text(
+                "point",
+                self.words(&format!("point-{}", proof.reading.id())),
+            )
+            .text(
+                "when",
+                self.words(&format!("plan-proof-time-{}", proof.when.id())),
+            );
+        ProofView {
+            point: proof.reading.id().to_owned(),
+            label: catalog.fill("plan-proof-label", &args),
+            expected,
+            before: shown(Phase::Found),
+            after: shown(Phase::Left),
+            why: (proof.at_least.as_ref())
+                .or(proof.at_most.as_ref())
+                .map(|end| self.why_limit(end, plan)),
+        }
+    }
+}
+
+fn reading_text(reading: &Reading) -> String {
+    let value = reading.value();
+    crate::units::format::plus_minus(value.value, 0.0, value.unit)
+}

@@ -1,0 +1,204 @@
+//! The plan with its steps and quantities, as it is shown.
+
+use crate::api::Call;
+use crate::api::types::{CautionView, FigureView, PlanView, QuantityView, StepView, TimerView};
+use crate::figures::{Figure, Reasoning};
+use crate::plan::quantity::{Computed, Lack, Part, QuantityKind, Remark};
+use crate::plan::{PlanNote, PlannedStep, PlannedTimer, StepId, WorkPlan};
+use crate::records::Action;
+use crate::text::Args;
+use crate::units::{Quantity, Unit};
+
+impl Call {
+    pub(super) fn plan_view(&self, plan: &WorkPlan) -> PlanView {
+        let corrections = plan.corrections.iter();
+        PlanView {
+            treats: corrections
+                .map(|correction| {
+                    let causes = correction.causes.iter();
+                    let causes: Vec<String> = causes
+                        .map(|id| self.words(&format!("cause-{id}")))
+                        .collect();
+                    let args = Args::new().text("causes", causes.join(", ")).text(
+                        "procedure",
+                        self.words(&format!("procedure-{}", correction.procedure.as_str())),
+                    );
+                    self.wording.catalog().fill("plan-treats", &args)
+                })
+                .collect(),
+            tools: plan
+                .tools
+                .iter()
+                .map(|id| self.words(&format!("plan-tool-{}", id.as_str())))
+                .collect(),
+            materials: plan
+                .materials
+                .iter()
+                .map(|id| self.words(&format!("plan-material-{}", id.as_str())))
+                .collect(),
+            steps: plan
+                .steps
+                .iter()
+                .map(|step| self.step(plan, step))
+                .collect(),
+            proof: plan
+                .proofs
+                .iter()
+                .map(|proof| self.proof(plan, proof))
+                .collect(),
+            remarks: self.remarks(plan),
+        }
+    }
+
+    fn remarks(&self, plan: &WorkPlan) -> Vec<String> {
+        let catalog = self.wording.catalog();
+        let step = |id: &StepId| self.words(&format!("plan-step-{}", id.as_str()));
+        let said = plan.sheet.remarks.iter().map(|remark| {
+            let show = |figure: &Figure| figure.text(self.wording.units);
+            let args = match remark {
+                Remark::LargeHeader { velocity } => Args::new().text("velocity", show(velocity)),
+                Remark::NoPressureServes {
+                    inside,
+                    short,
+                    over,
+                } => Args::new()
+                    .text("inside", show(inside))
+                    .text("short", show(short))
+                    .text("over", show(over)),
+                Remark::LimitedByRating { inside, short } => Args::new()
+                    .text("inside", show(inside))
+                    .text("short", show(short)),
+                _ => Args::new(),
+            };
+            catalog.fill(&format!("plan-remark-{}", remark.id()), &args)
+        });
+        let noted = plan.notes.iter().filter_map(|note| match note {
+            PlanNote::Excluded { kept, dropped } => {
+                let args = Args::new()
+                    .text("kept", step(kept))
+                    .text("dropped", step(dropped));
+                Some(catalog.fill("plan-note-excluded", &args))
+            }
+            // A smaller step inside a larger one is nothing to tell.
+            PlanNote::Superseded { .. } => None,
+            PlanNote::NotForThisSystem { procedure } => {
+                let name = self.words(&format!("procedure-{}", procedure.as_str()));
+                Some(catalog.fill("plan-note-not-here", &Args::new().text("procedure", name)))
+            }
+        });
+        said.chain(noted).collect()
+    }
+
+    fn step(&self, plan: &WorkPlan, step: &PlannedStep) -> StepView {
+        let id = step.id.as_str();
+        let actions = self.file.visit.actions.iter().rev();
+        let mut actions = actions.filter(|action| action.step.as_deref() == Some(id));
+        let action = actions.next();
+        let none = Action::default();
+        let taken_up = action.unwrap_or(&none);
+        StepView {
+            id: id.to_owned(),
+            stage: self.words(&format!("plan-stage-{}", step.stage.id())),
+            text: self.words(&format!("plan-step-{id}")),
+            cautions: step
+                .cautions
+                .iter()
+                .map(|caution| CautionView {
+                    id: caution.as_str().to_owned(),
+                    text: self.words(&format!("plan-caution-{}", caution.as_str())),
+                    acknowledge: step.acknowledge,
+                    acknowledged: taken_up
+                        .acknowledged
+                        .iter()
+                        .any(|known| known == caution.as_str()),
+                })
+                .collect(),
+            quantities: self.quantities(plan, step),
+            gate: self.gate(plan, &step.gate, taken_up),
+            timers: step
+                .timers
+                .iter()
+                .map(|timer| self.timer(plan, timer, taken_up))
+                .collect(),
+            done: action.map(|action| action.done),
+            skipped: taken_up.skipped.clone(),
+            minutes: taken_up
+                .duration
+                .map(|took| Unit::Minute.from_si(took.get().si()).to_string()),
+            parts: taken_up.parts.clone(),
+        }
+    }
+
+    fn quantities(&self, plan: &WorkPlan, step: &PlannedStep) -> Vec<QuantityView> {
+        let mut views = Vec::new();
+        for kind in &step.quantities {
+            let mut computed = plan.sheet.all(*kind).peekable();
+            if computed.peek().is_none() {
+                let lacking = plan
+                    .sheet
+                    .lacking
+                    .iter()
+                    .find(|lacking| lacking.kind == *kind);
+                if let Some(lacking) = lacking.filter(|lacking| lacking.lack != Lack::FlowCentre) {
+                    views.push(QuantityView {
+                        label: self.quantity_label(*kind, Part::Whole),
+                        value: self.words(&format!("plan-lack-{}", lacking.lack.id())),
+                        why: None,
+                    });
+                }
+            }
+            views.extend(computed.map(|computed| self.quantity(computed)));
+        }
+        views
+    }
+
+    fn timer(&self, plan: &WorkPlan, timer: &PlannedTimer, taken_up: &Action) -> TimerView {
+        let kind = timer.kind.id();
+        let started = taken_up.timers.iter().find(|started| started.kind == kind);
+        TimerView {
+            kind: kind.to_owned(),
+            label: self.words(&format!("plan-timer-{kind}")),
+            shown: self.limit(&timer.time),
+            seconds: timer.time.value.si,
+            started_at: started.map(|started| started.started_at.to_rfc3339()),
+            why: self.why_limit(&timer.time, plan),
+        }
+    }
+
+    pub(in crate::api) fn quantity_label(&self, kind: QuantityKind, part: Part) -> String {
+        let catalog = self.wording.catalog();
+        let label = catalog.text(&format!("plan-quantity-{}", kind.id()));
+        let (key, number) = match part {
+            Part::Whole => return label,
+            Part::Circuits(at) => ("circuits", at + 1),
+            Part::SupplyHeader => ("supply-header", 0),
+            Part::ReturnHeader => ("return-header", 0),
+            Part::AllOpen => ("all-open", 0),
+            Part::Group(at) => ("group", at + 1),
+        };
+        let args = Args::new().text("number", number.to_string());
+        format!(
+            "{label} ({})",
+            catalog.fill(&format!("plan-part-{key}"), &args)
+        )
+    }
+
+    fn quantity(&self, computed: &Computed) -> QuantityView {
+        QuantityView {
+            label: self.quantity_label(computed.kind, computed.part),
+            value: computed.figure.text(self.wording.units),
+            why: Some(self.why(&computed.reasoning)),
+        }
+    }
+
+    pub(super) fn why(&self, reasoning: &Reasoning) -> FigureView {
+        let catalog = self.wording.catalog();
+        FigureView {
+            measured: None,
+            expected: None,
+            formula: reasoning.formula_text(catalog),
+            inputs: reasoning.input_texts(catalog, self.wording.units),
+            source: reasoning.authority_text(catalog),
+        }
+    }
+}
