@@ -82,7 +82,6 @@ pub fn diagnose(
 ) -> Result<Diagnosis, CaseError> {
     let inference = Inference::new(graph, case)?;
     let health = Health::of(&inference);
-    let ranked = verdict::in_answer_order(&inference, &health);
     let (outlooks, (left_out, explanations, findings)) = beside(
         || {
             let mut watch = outlook::Watch::new(&inference);
@@ -96,6 +95,7 @@ pub fn diagnose(
             )
         },
     );
+    let ranked = verdict::in_answer_order(&inference, &health, left_out.before());
     let leading = explanation::leading_set(&inference);
     Ok(Diagnosis {
         verdict: verdict::verdict(&inference, &health, &explanations, &outlooks, policy),

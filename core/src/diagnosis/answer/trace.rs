@@ -136,6 +136,11 @@ impl LeftOut {
         }
     }
 
+    /// P(each cause) before any observation, in the order of the graph.
+    pub(super) fn before(&self) -> &[f64] {
+        &self.base.causes
+    }
+
     /// Sum over the observations of `log2 P(seen)`, less `log2` of their joint
     /// probability: above 0 they agree less than chance would have them.
     pub(super) fn conflict_bits(&self) -> f64 {

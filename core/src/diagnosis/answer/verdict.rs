@@ -122,12 +122,13 @@ pub(super) fn ranked(inference: &Inference<'_>, kinds: &[CauseKind]) -> Vec<Caus
 /// little and most gauges sink in summer: that is an answer only where no fault
 /// is more probable than some. And some gauge is always off: an instrument is an
 /// answer only where a sign speaks for it. What somebody found stands by its
-/// probability.
-pub(super) fn in_answer_order(inference: &Inference<'_>, health: &Health) -> Vec<CauseIx> {
+/// probability. `before` is the probability of each cause before any observation.
+pub(super) fn in_answer_order(
+    inference: &Inference<'_>,
+    health: &Health,
+    before: &[f64],
+) -> Vec<CauseIx> {
     let graph = inference.graph();
-    let mut probe = inference.probe();
-    probe.silence_all();
-    let before = probe.run(&[]).causes;
     let is_answer = |cause: CauseIx| {
         inference.found_bits(cause).is_some()
             || match graph.cause(cause).kind {

@@ -24,7 +24,7 @@ use super::evidence::Case;
 use super::graph::{CauseIx, FindingIx, Graph, MechanismIx, Parent};
 use network::Network;
 use sides::{Side, Sum};
-use tree::{Table, Tree, Weights, Workspace};
+use tree::{MAX_STATES, Table, Tree, Weights, Workspace};
 
 /// A case as numbers.
 pub(super) struct CaseParts {
@@ -85,7 +85,7 @@ impl<'g> Inference<'g> {
             evidence_by_level,
             ..
         } = Network::new(graph, &observed);
-        let mut unary = sides::even(cards.len());
+        let mut unary: Vec<Weights> = vec![[1.0; MAX_STATES]; cards.len()];
         for (weights, &prior) in unary.iter_mut().zip(&priors) {
             *weights = [1.0 - prior, prior, 0.0, 0.0];
         }

@@ -16,7 +16,7 @@
 //! Source: the decomposition of noisy-OR evidence in D. Heckerman, "A tractable
 //! inference algorithm for diagnosing multiple diseases" (1989), from memory.
 
-use super::tree::{MAX_STATES, Weights};
+use super::tree::Weights;
 use crate::diagnosis::graph::Graph;
 
 /// One product of the sum.
@@ -84,9 +84,4 @@ impl Sum {
         // Rounding may leave a difference of probabilities a hair below 0.
         joined.map(|value| value.max(0.0))
     }
-}
-
-/// The weights before any evidence: each variable as it is.
-pub(super) fn even(variables: usize) -> Vec<Weights> {
-    vec![[1.0; MAX_STATES]; variables]
 }
