@@ -10,8 +10,8 @@ use std::fs;
 use std::time::Instant;
 
 use returnline_core::diagnosis::{
-    Case, CauseKind, EvidenceKind, FindingId, Found, Graph, Inference, Likelihood, Observation,
-    Scale, SourceText, shipped, to_bif,
+    Case, CauseKind, EvidenceKind, FindingId, FindingIx, Found, Graph, Inference, Likelihood,
+    Observation, Scale, SourceText, shipped, to_bif,
 };
 use returnline_tests::invented::{Dice, Invented, Size};
 use serde_json::{Value, json};
@@ -103,41 +103,29 @@ fn time_visit(graph: &Graph, case: &Case) -> Result<(), Box<dyn Error>> {
 /// The probability that each cause alone makes somebody call, by the rule of the
 /// format: a complaint that was made, and is none of those of the cause, rules it out.
 fn calls(graph: &Graph, case: &Case) -> Vec<f64> {
-    let complaints: Vec<&FindingId> = case
+    let complaints: Vec<FindingIx> = case
         .observations
         .iter()
-        .filter(|seen| {
-            let finding = &graph.findings()[place(graph, &seen.finding)];
-            let normal = finding.scale.index(finding.scale.normal()).unwrap_or(0);
+        .filter_map(|seen| {
+            let place = graph.find_finding(&seen.finding)?;
+            let finding = graph.finding(place);
+            let normal = finding.scale.index(finding.scale.normal())?;
             let weights = seen.likelihood.weights();
-            finding.evidence == EvidenceKind::Symptom
-                && weights.iter().any(|&weight| weight > weights[normal])
+            let is_off = weights.iter().any(|&weight| weight > weights[normal]);
+            (finding.evidence == EvidenceKind::Symptom && is_off).then_some(place)
         })
-        .map(|seen| &seen.finding)
         .collect();
     graph
         .causes()
         .iter()
         .map(|cause| {
-            let with: Vec<&FindingId> = cause
-                .calls_with
-                .iter()
-                .map(|&at| &graph.finding(at).id)
-                .collect();
+            let with = &cause.calls_with;
             let ruled_out = !with.is_empty()
                 && !complaints.is_empty()
                 && complaints.iter().all(|made| !with.contains(made));
             if ruled_out { 0.0 } else { cause.calls }
         })
         .collect()
-}
-
-fn place(graph: &Graph, id: &FindingId) -> usize {
-    let findings = graph.findings().iter();
-    findings
-        .map(|finding| &finding.id)
-        .position(|other| other == id)
-        .unwrap_or(0)
 }
 
 /// A case with some of the findings seen. Every fourth has hard evidence, every

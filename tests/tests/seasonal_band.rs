@@ -120,6 +120,15 @@ fn the_band_is_that_of_monte_carlo() {
     }
 }
 
+fn readings(case: &Value) -> Vec<Reading> {
+    let all = case["readings"].as_array().unwrap().iter();
+    all.map(|r| Reading {
+        moment: moment(r),
+        pressure: psi(number(r, "psi"), number(r, "psi_u")),
+    })
+    .collect()
+}
+
 /// After readings the weighted points stand against importance sampling: 8 % of the
 /// width, because few of the 512 points carry the weight where the prior is wide.
 #[test]
@@ -128,15 +137,7 @@ fn readings_narrow_the_band_as_importance_sampling_does() {
     for case in table["cases"].as_array().unwrap() {
         assert!(number(case, "effective") > 1e4);
         let prior = belief(&case["loop"]);
-        let readings: Vec<Reading> = case["readings"]
-            .as_array()
-            .unwrap()
-            .iter()
-            .map(|r| Reading {
-                moment: moment(r),
-                pressure: psi(number(r, "psi"), number(r, "psi_u")),
-            })
-            .collect();
+        let readings = readings(case);
         let at = moment(&case["moment"]);
         let (before, after) = (
             prior.band(&at).unwrap(),
@@ -159,15 +160,7 @@ fn what_was_learned_stays_when_the_loop_is_charged_anew() {
     assert!(cases.len() >= 8);
     for case in cases {
         assert!(number(case, "effective") > 1e4);
-        let readings: Vec<Reading> = case["readings"]
-            .as_array()
-            .unwrap()
-            .iter()
-            .map(|r| Reading {
-                moment: moment(r),
-                pressure: psi(number(r, "psi"), number(r, "psi_u")),
-            })
-            .collect();
+        let readings = readings(case);
         let anew = &case["anew"];
         let today = Today {
             temperature: Uncertain::new(
