@@ -53,7 +53,7 @@ entry=$root/usr/share/applications/Returnline.desktop
 for line in Type=Application Name=Returnline "Exec=$program" "Icon=$program" Terminal=false; do
   grep -qx "$line" "$entry" || fail "the desktop entry has no line $line"
 done
-if command -v desktop-file-validate >/dev/null; then desktop-file-validate "$entry"; fi
+desktop-file-validate "$entry" || fail "the desktop entry is not valid"
 for size in 32x32 128x128 256x256@2 512x512; do
   icon=$root/usr/share/icons/hicolor/$size/apps/$program.png
   [ "$(head -c 4 "$icon" | tail -c 3)" = PNG ] || fail "no icon of $size"
