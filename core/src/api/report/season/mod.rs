@@ -6,8 +6,9 @@
 //! loop's temperature through the year is the usual one, narrowed by what was
 //! read today.
 
-use super::super::Call;
-use crate::figures::Figure;
+mod shown;
+
+use crate::api::Call;
 use crate::plan::WorkPlan;
 use crate::plan::quantity::{
     LEAST_PSI, MOST_PSI, QuantityKind, SEASONS, TANK_LEAST_BAR, TANK_MOST_BAR,
@@ -17,15 +18,9 @@ use crate::pressure::belief::{Belief, Charge, Moment};
 use crate::pressure::leave::Today;
 use crate::pressure::year::YEAR_DAYS;
 use crate::records::{FlowCentre, Phase, ReadingPoint};
-use crate::report::chart::{Band, LineChart, Role, Series, SeriesMark};
-use crate::report::fonts::Typesetter;
-use crate::report::parts::ChartPart;
 use crate::uncertainty::Uncertain;
-use crate::units::{
-    Dimension, Duration, GaugePressure, Quantity, Temperature, Unit, UnitSystem, format,
-};
+use crate::units::{Dimension, Duration, GaugePressure, Quantity, Temperature, Unit, UnitSystem};
 use chrono::NaiveDate;
-use std::sync::Arc;
 
 /// How long a pipe has been under pressure when it is read at a call, days.
 /// Judgement: relaxing goes with the logarithm of time, so half a year or two
@@ -315,140 +310,5 @@ impl Call {
             return None;
         }
         self.season(plan)?.between(least, most)
-    }
-
-    /// The band as a chart, with the key of its caption and what the keys
-    /// for its reader begin with.
-    pub(super) fn season_chart(
-        &self,
-        season: &Season,
-        (words, reader): (&str, &str),
-        (width, height): (f32, f32),
-    ) -> Option<ChartPart> {
-        let mut set = Typesetter::new().ok()?;
-        let unit = self.wording.units.unit(Dimension::Pressure);
-        let shown = |pressure: GaugePressure| unit.from_si(pressure.si());
-        let title = self.say("service-chart-season");
-        let months = f64::from(MONTHS);
-        let start = match season.start {
-            Start::Left => "left",
-            Start::Planned => "planned",
-            Start::Found => "found",
-        };
-        // Today's mark needs its room; so does the end of the axis.
-        let marks = season.marks.iter();
-        let marks = marks.filter(|(at, _)| (0.8..=months).contains(at));
-        let marks = marks.map(|(at, name)| (*at, self.say(&format!("season-{name}"))));
-        let today = std::iter::once((0.0, self.say("season-today")));
-        let points = season.points.iter();
-        let middle = points.clone().map(|(at, range)| (*at, shown(range.middle)));
-        let band = points.map(|(at, range)| (*at, shown(range.low), shown(range.high)));
-        // One name for both lines.
-        let names = [self.say("season-limits"), String::new()];
-        let limits = season.limits.into_iter().map(shown).zip(names).collect();
-        let before = self.gauge_history(season.start).into_iter();
-        let before = before.map(|(day, read)| (self.months_ahead(day), shown(read)));
-        let before: Vec<_> = before.collect();
-        let chart = LineChart {
-            width,
-            height,
-            description: title.clone(),
-            x_label: String::new(),
-            y_label: self.fill("season-pressure", &[("unit", unit.display())]),
-            x_marks: today.chain(marks).collect(),
-            series: vec![
-                Series {
-                    name: self.say(&format!("{reader}-start-{start}")),
-                    points: vec![(0.0, shown(season.left))],
-                    mark: SeriesMark::Dots,
-                    role: Role::Measured,
-                },
-                Series {
-                    name: self.say("season-middle"),
-                    points: middle.collect(),
-                    mark: SeriesMark::Line,
-                    role: Role::Primary,
-                },
-                Series {
-                    name: if before.is_empty() {
-                        String::new()
-                    } else {
-                        self.say("season-before")
-                    },
-                    points: before,
-                    mark: SeriesMark::Rings,
-                    role: Role::Measured,
-                },
-            ],
-            bands: vec![Band {
-                name: self.say(&format!("{reader}-band")),
-                points: band.collect(),
-            }],
-            limits,
-        };
-        let (low, high) = season.ends();
-        let temperature = |at: Temperature| Figure::exact(at).text(self.wording.units);
-        let [cold, warm] = season.temperatures;
-        let basis = if season.read { "read" } else { "usual" };
-        let since = season.since.map(|day| {
-            let day = day.to_string();
-            format!("{} ", self.fill("season-since", &[("day", &day)]))
-        });
-        let since = since.unwrap_or_default();
-        let caption = self.fill(
-            words,
-            &[
-                ("low", &self.pressure(low)),
-                ("high", &self.pressure(high)),
-                ("left", &self.pressure(season.left)),
-                ("start", &self.say(&format!("{reader}-from-{start}"))),
-                ("winter", &self.range(&season.winter)),
-                ("summer", &self.range(&season.summer)),
-                ("cold", &temperature(cold)),
-                ("warm", &temperature(warm)),
-                ("basis", &self.say(&format!("season-by-{basis}"))),
-                ("since", &since),
-            ],
-        );
-        Some(ChartPart {
-            title,
-            drawing: Arc::new(chart.draw(&mut set)),
-            caption: caption + &self.gauge_history_words(season.start),
-        })
-    }
-
-    /// Loop temperatures, and what the gauge should read at each in half a year.
-    pub(super) fn gauge_by_temperature(&self, season: &Season) -> Vec<(String, String)> {
-        let lines = season.by_temperature.iter();
-        lines
-            .map(|(at, range)| {
-                let at = Figure::exact(*at).text(self.wording.units);
-                (at, self.range(range))
-            })
-            .collect()
-    }
-
-    /// Both ends of a range in the reader's unit, no finer than a gauge is read.
-    pub(super) fn range(&self, range: &Range) -> String {
-        let unit = self.wording.units.unit(Dimension::Pressure);
-        let [low, high] = [range.low, range.high].map(|pressure| self.as_read(pressure));
-        let named = [("low", &low), ("high", &high)].map(|(name, text)| (name, text.as_str()));
-        let ends = self.fill("season-range", &named);
-        format!("{ends} {}", unit.display())
-    }
-
-    /// A pressure in the reader's unit, no finer than a gauge is read.
-    pub(super) fn pressure(&self, pressure: GaugePressure) -> String {
-        let unit = self.wording.units.unit(Dimension::Pressure);
-        format!("{} {}", self.as_read(pressure), unit.display())
-    }
-
-    fn as_read(&self, pressure: GaugePressure) -> String {
-        let decimals = match self.wording.units {
-            UnitSystem::Us => 0,
-            UnitSystem::Si => 1,
-        };
-        let unit = self.wording.units.unit(Dimension::Pressure);
-        format::number(unit.from_si(pressure.si()), decimals)
     }
 }

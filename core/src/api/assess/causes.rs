@@ -1,0 +1,177 @@
+//! The causes with what speaks for and against each.
+
+use super::{bits, percent};
+use crate::api::Call;
+use crate::api::knowledge::knowledge;
+use crate::api::types::{CauseView, FigureView, ReasonView};
+use crate::diagnosis::{Carrier, CauseId, CauseKind, Diagnosis, Trace, TraceStep};
+use crate::evidence::Explained;
+use crate::text::Args;
+
+/// Causes less probable than this are not listed.
+const NEGLIGIBLE: f64 = 0.005;
+/// Reasons that change the odds by less than this are not listed, bits.
+const NEGLIGIBLE_BITS: f64 = 0.05;
+
+impl Call {
+    pub(super) fn causes(&self, diagnosis: &Diagnosis) -> Vec<CauseView> {
+        let graph = &knowledge().graph;
+        diagnosis
+            .causes
+            .iter()
+            .filter(|ranked| ranked.kind != CauseKind::Instrument)
+            .filter(|ranked| ranked.probability >= NEGLIGIBLE)
+            .map(|ranked| {
+                let trace = diagnosis
+                    .traces
+                    .iter()
+                    .find(|trace| trace.cause == ranked.cause);
+                let place = graph.find_cause(&ranked.cause);
+                CauseView {
+                    id: ranked.cause.as_str().to_owned(),
+                    title: self.title("cause", &ranked.cause),
+                    homeowner: self
+                        .catalog()
+                        .text(&format!("cause-{}.homeowner", ranked.cause)),
+                    kind: kind_id(ranked.kind).to_owned(),
+                    probability: ranked.probability,
+                    shown: percent(ranked.probability),
+                    reasons: trace.map(|trace| self.reasons(trace)).unwrap_or_default(),
+                    context: trace.map(|trace| self.context(trace)).unwrap_or_default(),
+                    turns: self.turns(diagnosis, &ranked.cause, ranked.probability, trace),
+                    has_plan: place.is_some_and(|place| graph.cause(place).procedure.is_some()),
+                }
+            })
+            .collect()
+    }
+
+    fn reasons(&self, trace: &Trace) -> Vec<ReasonView> {
+        let weighty = trace
+            .steps
+            .iter()
+            .filter(|step| step.alone.abs() >= NEGLIGIBLE_BITS);
+        weighty
+            .map(|step| ReasonView {
+                finding: step.finding.as_str().to_owned(),
+                found: self.found(&step.finding, step.level),
+                bits: step.alone,
+                shown: bits(step.alone),
+                path: self.path(&trace.cause, step),
+                figures: self
+                    .gathered
+                    .explained
+                    .iter()
+                    .find(|explained| explained.finding == step.finding.as_str())
+                    .map(|explained| self.figures(explained)),
+            })
+            .collect()
+    }
+
+    /// The chain from the cause through its mechanisms to the finding: the
+    /// reason of each link.
+    fn path(&self, cause: &CauseId, step: &TraceStep) -> Vec<String> {
+        match &step.carrier {
+            Carrier::Through(mechanisms) => {
+                let mut stations = vec![cause.as_str().to_owned()];
+                stations.extend(mechanisms.iter().map(|id| id.as_str().to_owned()));
+                stations.push(step.finding.as_str().to_owned());
+                let links = stations
+                    .windows(2)
+                    .map(|pair| format!("link-{}--{}", pair[0], pair[1]));
+                let catalog = self.catalog();
+                let links = links.filter(|key| catalog.has(key));
+                // Links say what the cause does; where that is not what was
+                // seen, it has to be said first.
+                let against = (step.alone < 0.0).then(|| catalog.text("path-against"));
+                against
+                    .into_iter()
+                    .chain(links.map(|key| catalog.text(&key)))
+                    .collect()
+            }
+            Carrier::Instrument => vec![self.catalog().text("path-instrument")],
+            Carrier::Rival(Some(rival)) => {
+                let args = Args::new().text("rival", self.title("cause", rival));
+                vec![self.catalog().fill("path-rival", &args)]
+            }
+            Carrier::Rival(None) => vec![self.catalog().text("path-rivals")],
+        }
+    }
+
+    fn context(&self, trace: &Trace) -> Vec<String> {
+        let found = trace.found_bits.map(|bits| {
+            let key = if bits > 0.0 {
+                "found-itself"
+            } else {
+                "ruled-out-itself"
+            };
+            self.catalog().text(key)
+        });
+        let moving = trace
+            .context
+            .iter()
+            .filter(|step| step.bits.abs() >= NEGLIGIBLE_BITS);
+        let moving = moving.map(|step| {
+            let key = format!("context-{}--{}", trace.cause, step.fact);
+            let args = Args::new()
+                .text("fact", self.title("fact", &step.fact))
+                .text(
+                    "holds",
+                    self.catalog().text(if step.is_true {
+                        "answer-yes"
+                    } else {
+                        "answer-no"
+                    }),
+                )
+                .text("why", self.catalog().text(&key))
+                .text("bits", bits(step.bits));
+            self.catalog().fill("context-line", &args)
+        });
+        let call = trace.call_bits.filter(|bits| bits.abs() >= NEGLIGIBLE_BITS);
+        let call = call.map(|by| {
+            let args = Args::new().text("bits", bits(by));
+            self.catalog().fill("call-line", &args)
+        });
+        found
+            .into_iter()
+            .chain(call)
+            .chain(self.learned_line(&trace.cause))
+            .chain(moving)
+            .collect()
+    }
+
+    /// What own callbacks did to the prior of a cause.
+    fn learned_line(&self, cause: &CauseId) -> Option<String> {
+        let graph = &knowledge().graph;
+        let before = graph.cause(graph.find_cause(cause)?).prior;
+        let after = self.learned.of(cause, before)?;
+        let args = Args::new()
+            .text("callbacks", self.learned.callbacks().to_string())
+            .text("confirmed", self.learned.confirmed(cause).to_string())
+            .text("before", percent(before))
+            .text("after", percent(after.mean()));
+        Some(self.catalog().fill("learned-line", &args))
+    }
+
+    fn figures(&self, explained: &Explained) -> FigureView {
+        let units = self.wording.units;
+        let say = |key: &str, value: String| {
+            Some(self.catalog().fill(key, &Args::new().text("value", value)))
+        };
+        FigureView {
+            measured: say("figure-measured", explained.measured.text(units)),
+            expected: say("figure-expected", explained.expected.text(units)),
+            formula: explained.reasoning.formula_text(self.catalog()),
+            inputs: explained.reasoning.input_texts(self.catalog(), units),
+            source: explained.reasoning.authority_text(self.catalog()),
+        }
+    }
+}
+
+fn kind_id(kind: CauseKind) -> &'static str {
+    match kind {
+        CauseKind::Loop => "loop",
+        CauseKind::Unit => "unit",
+        CauseKind::Normal => "normal",
+        CauseKind::Instrument => "instrument",
+    }
+}

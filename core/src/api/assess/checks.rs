@@ -1,0 +1,119 @@
+//! The checks that would tell most for their minutes.
+
+use super::percent;
+use crate::api::Call;
+use crate::api::knowledge::knowledge;
+use crate::api::types::CheckView;
+use crate::diagnosis::{CheckId, CheckOutlook, Diagnosis, EvidenceKind, Licence, NextStep};
+use crate::evidence::Evaluator;
+use crate::text::Args;
+
+/// Checks that are listed.
+const CHECKS: usize = 8;
+/// Outcomes listed for a check.
+const OUTCOMES: usize = 4;
+
+impl Call {
+    pub(super) fn checks(&self, diagnosis: &Diagnosis) -> Vec<CheckView> {
+        let first = match &diagnosis.next {
+            NextStep::Check(id) => Some(id),
+            _ => None,
+        };
+        let possible = |outlook: &&CheckOutlook| outlook.obstacle.is_none() && outlook.bits > 0.0;
+        let mut outlooks: Vec<&CheckOutlook> = diagnosis.checks.iter().filter(possible).collect();
+        // What the engine would do next stands first, whatever the order of the rest.
+        outlooks.sort_by_key(|outlook| Some(&outlook.check) != first);
+        outlooks
+            .into_iter()
+            .take(CHECKS)
+            .filter_map(|outlook| self.check(outlook))
+            .collect()
+    }
+
+    fn check(&self, outlook: &CheckOutlook) -> Option<CheckView> {
+        let graph = &knowledge().graph;
+        let check = graph
+            .checks()
+            .iter()
+            .find(|check| check.id == outlook.check)?;
+        let title = |id: &CheckId| self.title("check", id);
+        let licence = match check.licence {
+            Licence::None => None,
+            Licence::Refrigerant => Some(self.catalog().text("licence-refrigerant")),
+            Licence::Electrical => Some(self.catalog().text("licence-electrical")),
+        };
+        let revealed = || check.reveals.iter().map(|place| graph.finding(*place));
+        let args = Args::new()
+            .text("bits", format!("{:.1}", outlook.bits))
+            .text("minutes", format!("{:.0}", outlook.minutes));
+        Some(CheckView {
+            id: check.id.as_str().to_owned(),
+            title: title(&check.id),
+            how: self.catalog().text(&format!("check-{}.how", check.id)),
+            minutes: outlook.minutes,
+            bits: outlook.bits,
+            shown: self.catalog().fill("check-brings", &args),
+            tools: check
+                .tools
+                .iter()
+                .map(|id| self.title("tool", id))
+                .collect(),
+            licence,
+            cautions: check
+                .cautions
+                .iter()
+                .map(|id| self.title("caution", id))
+                .collect(),
+            asks: revealed()
+                .filter(|finding| !matches!(finding.evidence, EvidenceKind::Evaluator(_)))
+                .map(|finding| finding.id.as_str().to_owned())
+                .collect(),
+            reads: once(
+                revealed()
+                    .filter_map(|finding| match &finding.evidence {
+                        EvidenceKind::Evaluator(name) => Evaluator::named(name),
+                        _ => None,
+                    })
+                    .flat_map(|evaluator| evaluator.reads.iter())
+                    .map(|point| point.id().to_owned()),
+            ),
+            outcomes: outlook
+                .outcomes
+                .iter()
+                .take(OUTCOMES)
+                .map(|outcome| {
+                    let seen = outcome
+                        .levels
+                        .iter()
+                        .map(|(finding, level)| self.found(finding, *level));
+                    let leading = outcome.leading.first();
+                    let args = Args::new()
+                        .text("seen", seen.collect::<Vec<_>>().join(", "))
+                        .text("chance", percent(outcome.probability))
+                        .text(
+                            "cause",
+                            leading
+                                .map(|(id, _)| self.title("cause", id))
+                                .unwrap_or_default(),
+                        )
+                        .text(
+                            "probability",
+                            leading.map(|(_, p)| percent(*p)).unwrap_or_default(),
+                        );
+                    self.catalog().fill("check-outcome", &args)
+                })
+                .collect(),
+        })
+    }
+}
+
+/// Each of some names once, where it first stands.
+fn once(names: impl Iterator<Item = String>) -> Vec<String> {
+    let mut kept = Vec::new();
+    for name in names {
+        if !kept.contains(&name) {
+            kept.push(name);
+        }
+    }
+    kept
+}

@@ -1,0 +1,195 @@
+//! What the engine thinks of a call, in the person's words.
+
+mod causes;
+mod checks;
+
+use super::Call;
+use super::types::AssessmentView;
+use crate::diagnosis::{CauseId, Diagnosis, FindingId, Level, NextStep, Verdict};
+use crate::evidence::{Unused, WhyUnused};
+use crate::text::{Args, Catalog};
+use std::fmt::Display;
+
+impl Call {
+    fn catalog(&self) -> &'static Catalog {
+        self.wording.catalog()
+    }
+
+    fn title(&self, kind: &str, id: impl Display) -> String {
+        self.catalog().text(&format!("{kind}-{id}"))
+    }
+
+    /// What the engine thinks.
+    pub(super) fn assessment(&self) -> AssessmentView {
+        let assumptions = self.model.assumptions.iter();
+        let assumptions = assumptions.map(|assumed| self.title("assumption", assumed.id()));
+        let unused = self
+            .gathered
+            .unused
+            .iter()
+            .filter_map(|unused| self.unused(unused));
+        let Some(diagnosis) = &self.diagnosis else {
+            return AssessmentView {
+                verdict: "open".to_owned(),
+                headline: self.catalog().text("verdict-contradiction"),
+                causes: Vec::new(),
+                pair: None,
+                unexplained: Vec::new(),
+                doubted: Vec::new(),
+                checks: Vec::new(),
+                stop: None,
+                assumptions: assumptions.collect(),
+                unused: unused.collect(),
+            };
+        };
+        let (verdict, headline) = self.verdict(diagnosis);
+        AssessmentView {
+            verdict: verdict.to_owned(),
+            headline,
+            causes: self.causes(diagnosis),
+            pair: self.pair(diagnosis),
+            unexplained: diagnosis
+                .unexplained
+                .iter()
+                .map(|left| self.found(&left.finding, left.level))
+                .collect(),
+            doubted: diagnosis
+                .doubted
+                .iter()
+                .map(|doubted| {
+                    let args = Args::new()
+                        .text("instrument", self.title("cause", &doubted.instrument))
+                        .text("probability", percent(doubted.probability));
+                    self.catalog().fill("doubted", &args)
+                })
+                .collect(),
+            checks: self.checks(diagnosis),
+            stop: self.stop(diagnosis),
+            assumptions: assumptions.collect(),
+            unused: unused.collect(),
+        }
+    }
+
+    fn verdict(&self, diagnosis: &Diagnosis) -> (&'static str, String) {
+        let cause = |id: &CauseId| self.title("cause", id);
+        let named = |id: &Option<CauseId>| id.as_ref().map(cause).unwrap_or_default();
+        let both = |ids: &[CauseId]| ids.iter().map(cause).collect::<Vec<_>>().join(" + ");
+        let say = |key: &str, what: String, probability: f64| {
+            let args = Args::new()
+                .text("cause", what)
+                .text("probability", percent(probability));
+            self.catalog().fill(key, &args)
+        };
+        match &diagnosis.verdict {
+            Verdict::Cause {
+                cause: id,
+                probability,
+            } => ("likely", say("verdict-cause", cause(id), *probability)),
+            Verdict::Pair {
+                causes,
+                probability,
+            } => ("likely", say("verdict-pair", both(causes), *probability)),
+            Verdict::NothingToCorrect {
+                probability,
+                behaviour,
+            } => match behaviour {
+                Some(id) => (
+                    "normal",
+                    say("verdict-normal-because", cause(id), *probability),
+                ),
+                None => ("normal", say("verdict-normal", String::new(), *probability)),
+            },
+            Verdict::NotTheLoop {
+                probability,
+                leading,
+            } => (
+                "not_the_loop",
+                say("verdict-not-the-loop", named(leading), *probability),
+            ),
+            Verdict::InstrumentFirst {
+                instrument,
+                probability,
+            } => (
+                "open",
+                say("verdict-instrument-first", cause(instrument), *probability),
+            ),
+            Verdict::CannotTellApart { causes, .. } => {
+                ("tied", say("verdict-tied", both(causes), 0.0))
+            }
+            Verdict::Undecided { leading } => {
+                ("open", say("verdict-undecided", named(leading), 0.0))
+            }
+        }
+    }
+
+    pub(super) fn found(&self, finding: &FindingId, level: Level) -> String {
+        let key = match level {
+            Level::Absent => "found-absent",
+            Level::Present => "found-present",
+            Level::Low => "found-low",
+            Level::Normal => "found-normal",
+            Level::High => "found-high",
+        };
+        let args = Args::new().text("finding", self.title("finding", finding));
+        self.catalog().fill(key, &args)
+    }
+
+    fn pair(&self, diagnosis: &Diagnosis) -> Option<String> {
+        let explanations = &diagnosis.explanations;
+        let pair = explanations
+            .pair
+            .as_ref()
+            .filter(|_| explanations.pair_is_better)?;
+        let names: Vec<String> = pair
+            .causes
+            .iter()
+            .map(|id| self.title("cause", id))
+            .collect();
+        let args = Args::new()
+            .text("causes", names.join(" + "))
+            .text("probability", percent(pair.together));
+        Some(self.catalog().fill("pair-better", &args))
+    }
+
+    fn stop(&self, diagnosis: &Diagnosis) -> Option<String> {
+        match &diagnosis.next {
+            NextStep::StopFound { cause } => {
+                let args = Args::new().text("cause", self.title("cause", cause));
+                Some(self.catalog().fill("stop-found", &args))
+            }
+            NextStep::StopNothingWorthwhile => Some(self.catalog().text("stop-nothing-worthwhile")),
+            NextStep::Check(_) => None,
+        }
+    }
+
+    fn unused(&self, unused: &Unused) -> Option<String> {
+        let (what, why) = match unused {
+            // As expected: these prove the work, they do not explain the fault.
+            Unused::Reading {
+                why: WhyUnused::AsLeft,
+                ..
+            } => return None,
+            Unused::Reading { point, why, .. } => (self.title("point", point.id()), why),
+            Unused::Answer { finding, why } => (finding.clone(), why),
+            Unused::Verdict { cause, why } => (cause.clone(), why),
+        };
+        let args = Args::new()
+            .text("what", what)
+            .text("why", self.title("unused", why.code()));
+        Some(self.catalog().fill("unused-line", &args))
+    }
+}
+
+/// A probability for people: never 0 % or 100 %, which would claim certainty.
+pub(super) fn percent(probability: f64) -> String {
+    match probability * 100.0 {
+        p if p < 1.0 => "< 1 %".to_owned(),
+        p if p > 99.0 => "> 99 %".to_owned(),
+        p => format!("{p:.0} %"),
+    }
+}
+
+pub(super) fn bits(bits: f64) -> String {
+    let sign = if bits < 0.0 { "−" } else { "+" };
+    format!("{sign}{:.1} bits", bits.abs())
+}

@@ -1,0 +1,65 @@
+//! The causes and the checks that the report names.
+
+use super::CAUSES;
+use crate::api::types::{AssessmentView, CauseView};
+use crate::report::service::{CausePart, ReasonLine};
+
+/// A cause behind the first is argued from this probability on. Judgement; the
+/// words of the report name it.
+const ARGUED: f64 = 0.05;
+/// What the records say of it is told by so many sentences.
+const CONTEXT: usize = 3;
+/// Checks that the report names.
+const CHECKS: usize = 3;
+
+/// The leading cause with everything that speaks for and against it, the others
+/// with what says most, the improbable ones by name.
+pub(super) fn causes(view: &AssessmentView) -> Vec<CausePart> {
+    let causes = view.causes.iter().take(CAUSES).enumerate();
+    causes
+        .map(|(place, cause)| {
+            let mut part = cause_part(cause);
+            if place > 0 {
+                part.context.truncate(CONTEXT);
+                if cause.probability < ARGUED {
+                    part.reasons.clear();
+                    part.context.clear();
+                }
+            }
+            part
+        })
+        .collect()
+}
+
+fn cause_part(cause: &CauseView) -> CausePart {
+    CausePart {
+        title: cause.title.clone(),
+        probability: cause.shown.clone(),
+        reasons: cause
+            .reasons
+            .iter()
+            .map(|reason| ReasonLine {
+                found: reason.found.clone(),
+                weight: reason.shown.clone(),
+                path: reason.path.join(" "),
+                figures: reason.figures.as_ref().map(|figures| {
+                    let parts = figures.measured.iter().chain(&figures.expected);
+                    parts.cloned().collect::<Vec<_>>().join("; ")
+                }),
+            })
+            .collect(),
+        context: cause.context.clone(),
+    }
+}
+
+pub(super) fn check_lines(view: &AssessmentView) -> Vec<(String, String)> {
+    let checks = view.checks.iter().take(CHECKS);
+    checks
+        .map(|check| {
+            (
+                check.title.clone(),
+                format!("{} ({})", check.how, check.shown),
+            )
+        })
+        .collect()
+}

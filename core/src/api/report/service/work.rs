@@ -1,0 +1,165 @@
+//! The work: its steps, what was found at their gates, its time, its proof, and
+//! what to do next.
+
+use crate::api::Call;
+use crate::api::report::Issue;
+use crate::api::types::{AssessmentView, PlanView, StepView};
+use crate::plan::WorkPlan;
+use crate::plan::quantity::QuantityKind;
+use crate::report::service::{ProofLine, StepPart};
+use crate::text::Args;
+use crate::units::{Quantity, Unit, format};
+
+impl Call {
+    pub(super) fn step_parts(&self, plan: &PlanView) -> Vec<StepPart> {
+        plan.steps
+            .iter()
+            .map(|step| StepPart {
+                stage: step.stage.clone(),
+                text: step.text.clone(),
+                cautions: step
+                    .cautions
+                    .iter()
+                    .map(|caution| caution.text.clone())
+                    .collect(),
+                quantities: step
+                    .quantities
+                    .iter()
+                    .map(|quantity| (quantity.label.clone(), quantity.value.clone()))
+                    .collect(),
+                gate: step
+                    .gate
+                    .as_ref()
+                    .map(|gate| (gate.pass.clone(), gate.otherwise.clone())),
+                done: step.done,
+                noted: self.noted(step),
+            })
+            .collect()
+    }
+
+    /// What was found at the gate of a step, why it was left out, what it took.
+    fn noted(&self, step: &StepView) -> Vec<String> {
+        let mut said = Vec::new();
+        if let Some(gate) = &step.gate {
+            for found in &gate.criteria {
+                let Some(value) = &found.value else { continue };
+                let key = match found.passed {
+                    Some(true) => "service-gate-found-passed",
+                    Some(false) => "service-gate-found-failed",
+                    None => "service-gate-found",
+                };
+                let named = [
+                    ("label", found.label.as_str()),
+                    ("value", value.as_str()),
+                    ("unit", unit_label(&found.unit)),
+                    ("rule", found.rule.as_str()),
+                ];
+                said.push(self.fill(key, &named));
+            }
+            match (gate.verdict.as_str(), step.done) {
+                ("passed", _) | ("open", Some(true)) => said.push(self.say("service-gate-passed")),
+                ("failed", _) | (_, Some(false)) => {
+                    said.push(self.say("service-gate-not-passed"));
+                }
+                _ => {}
+            }
+        }
+        if let Some(reason) = &step.skipped {
+            said.push(self.fill("service-left-out", &[("reason", reason)]));
+        }
+        if let Some(parts) = &step.parts {
+            said.push(self.fill("service-parts-used", &[("parts", parts)]));
+        }
+        said
+    }
+
+    /// Time at each step and in all.
+    pub(super) fn used(&self, plan: Option<&PlanView>) -> Vec<(String, String)> {
+        let minutes = |seconds: f64| {
+            let minutes = Unit::Minute.from_si(seconds);
+            format::plus_minus(minutes, 0.0, Unit::Minute)
+        };
+        let mut total = 0.0;
+        let mut lines = Vec::new();
+        for action in &self.file.visit.actions {
+            let Some(took) = action.duration else {
+                continue;
+            };
+            let seconds = took.get().si();
+            total += seconds;
+            let step = action.step.as_deref();
+            let of_step = plan.and_then(|plan| {
+                let mut steps = plan.steps.iter();
+                steps.find(|known| Some(known.id.as_str()) == step)
+            });
+            let label = action.text.clone();
+            let label = label.or_else(|| of_step.map(|step| step.text.clone()));
+            lines.push((label.unwrap_or_else(|| "–".to_owned()), minutes(seconds)));
+        }
+        if !lines.is_empty() {
+            lines.push((self.say("service-time-total"), minutes(total)));
+        }
+        lines
+    }
+
+    pub(super) fn recommendations(
+        &self,
+        view: &AssessmentView,
+        plan: Option<&PlanView>,
+        worked: Option<&WorkPlan>,
+        issue: &Issue,
+    ) -> Vec<String> {
+        let mut said = Vec::new();
+        let steps = || plan.into_iter().flat_map(|plan| &plan.steps);
+        let begun = steps().any(|step| step.done.is_some());
+        let open = steps().filter(|step| step.done != Some(true)).count();
+        if begun && open > 0 {
+            let args = Args::new().text("count", open.to_string());
+            let catalog = self.wording.catalog();
+            said.push(catalog.fill("service-recommend-open-steps", &args));
+        }
+        let unproven = plan.is_some_and(|plan| {
+            let mut proof = plan.proof.iter();
+            proof.any(|proof| proof.after.is_none())
+        });
+        if begun && unproven {
+            said.push(self.say("service-recommend-unproven"));
+        }
+        if !view.doubted.is_empty() {
+            said.push(self.say("service-recommend-instrument"));
+        }
+        if matches!(view.verdict.as_str(), "open" | "tied") && !view.checks.is_empty() {
+            said.push(self.say("service-recommend-check"));
+        }
+        let recharged =
+            worked.is_some_and(|plan| plan.sheet.get(QuantityKind::LeavePressure).is_some());
+        if recharged {
+            said.push(self.say("service-recommend-recheck"));
+        }
+        if let Some(day) = issue.next_visit {
+            said.push(self.fill("service-next-visit", &[("date", &day.to_string())]));
+        }
+        said
+    }
+}
+
+pub(super) fn proof_lines(plan: &PlanView) -> Vec<ProofLine> {
+    plan.proof
+        .iter()
+        .map(|proof| ProofLine {
+            label: proof.label.clone(),
+            expected: proof.expected.clone(),
+            before: proof.before.clone(),
+            after: proof.after.clone(),
+        })
+        .collect()
+}
+
+/// A unit as it is printed; what is no symbol of a unit stands as it is.
+fn unit_label(symbol: &str) -> &str {
+    let known = Unit::all().find(|unit| unit.symbol() == symbol);
+    match known {
+        Some(unit) => unit.display(),
+        None => symbol,
+    }
+}
