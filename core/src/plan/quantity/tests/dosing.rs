@@ -1,0 +1,76 @@
+use super::*;
+
+#[test]
+fn the_freeze_point_lies_ten_degrees_below_the_lowest_leaving_water() {
+    // Usual lowest entering −1 °C. Heat of extraction 4 ton = 14.07 kW·(1 − 1/3.6)
+    // = 10.16 kW; 12 gpm = 0.757 L/s of 25 % glycol at 4 °C (1028 kg/m³,
+    // 3.85 kJ/kg·K, Melinder): 10.16/(0.757·1.028·3.85) = 3.39 K. So −4.4 °C leave,
+    // 24.1 °F, and the fluid should freeze at 14.1 °F.
+    let sheet = computed(&file(), 5.0);
+    near(
+        value(&sheet, Q::LowestLeavingWater, Unit::Fahrenheit),
+        24.1,
+        0.3,
+    );
+    near(
+        value(&sheet, Q::TargetFreezePoint, Unit::Fahrenheit),
+        14.1,
+        0.3,
+    );
+    let mut asked = file();
+    asked.visit.means.wanted_freeze_point =
+        Some(Measure::<Temperature>::new(18.0, Unit::Fahrenheit));
+    let asked = computed(&asked, 5.0);
+    near(
+        value(&asked, Q::TargetFreezePoint, Unit::Fahrenheit),
+        18.0,
+        1e-9,
+    );
+}
+
+#[test]
+fn the_dose_follows_lange_s_table() {
+    // Lange's Handbook, 15th ed., table 5.13: 10 vol % freezes at 28 °F, 25 vol %
+    // at 16 °F. To get from 10 to 25 % in 69.6 gal with pure glycol, replace
+    // (25 − 10)/(100 − 10) = 1/6 of the volume: 11.6 gal.
+    let mut weak = file();
+    read(
+        &mut weak,
+        ReadingPoint::FreezePointSupply,
+        28.0,
+        Unit::Fahrenheit,
+    );
+    weak.visit.means.wanted_freeze_point =
+        Some(Measure::<Temperature>::new(16.0, Unit::Fahrenheit));
+    let sheet = computed(&weak, 5.0);
+    near(value(&sheet, Q::AntifreezeDose, Unit::Gallon), 11.6, 1.2);
+    near(value(&sheet, Q::DrainVolume, Unit::Gallon), 11.6, 1.2);
+    assert!(sheet.get(Q::DilutionVolume).is_none());
+    let add = sheet.get(Q::AntifreezeDose).unwrap();
+    assert!(add.figure.standard > 0.03 * add.figure.si);
+}
+
+#[test]
+fn a_strong_loop_is_thinned_and_a_refilled_one_dosed_from_water() {
+    // Melinder's table (from memory): propylene glycol 30 % by mass freezes at
+    // −12.8 °C, 20 % at −7.2 °C. To thin 30 to 20 %, replace a third of the mass:
+    // the 69.6 gal end with 0.2·1.017·69.6 of glycol, which is in 0.2·1.017·69.6/
+    // (0.3·1.024) = 46.1 gal of the old: drain 23.5 gal (Lange: SG 1.017, 1.024).
+    let mut strong = file();
+    let freeze = ReadingPoint::FreezePointSupply;
+    read(&mut strong, freeze, -12.8, Unit::Celsius);
+    strong.visit.means.wanted_freeze_point = Some(Measure::<Temperature>::new(-7.2, Unit::Celsius));
+    let sheet1 = computed(&strong, 5.0);
+    near(value(&sheet1, Q::DilutionVolume, Unit::Gallon), 23.5, 1.0);
+    assert!(sheet1.get(Q::AntifreezeDose).is_none());
+    // From water to 20 % by mass: 0.20·1.017·69.6 gal/1.036 (pure glycol, Lange)
+    // = 13.7 gal.
+    let model = LoopModel::of(&strong);
+    let fresh = sheet(&Known {
+        file: &strong,
+        model: &model,
+        conditions: conditions(5.0),
+        refilled: true,
+    });
+    near(value(&fresh, Q::AntifreezeDose, Unit::Gallon), 13.7, 0.4);
+}
