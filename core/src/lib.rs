@@ -19,6 +19,7 @@ pub mod heat;
 pub mod hydraulics;
 pub mod limits;
 pub mod model;
+mod named;
 pub mod plan;
 pub mod pressure;
 pub mod records;

@@ -241,15 +241,11 @@ impl Engine {
     }
 
     fn phase(&self, text: &str) -> Result<PhotoPhase, ApiError> {
-        let mut all = PhotoPhase::ALL.into_iter();
-        all.find(|phase| phase.id() == text)
-            .ok_or_else(|| self.unnamed("phase", text))
+        PhotoPhase::from_id(text).ok_or_else(|| self.unnamed("phase", text))
     }
 
     fn role(&self, text: &str) -> Result<SignatureRole, ApiError> {
-        let mut all = SignatureRole::ALL.into_iter();
-        all.find(|role| role.id() == text)
-            .ok_or_else(|| self.unnamed("role", text))
+        SignatureRole::from_id(text).ok_or_else(|| self.unnamed("role", text))
     }
 
     fn unnamed(&self, field: &str, found: &str) -> ApiError {

@@ -2,7 +2,6 @@
 
 use super::Engine;
 use super::types::{ChoiceView, FieldGroupView, FieldKindView, FieldView, UnitView};
-use crate::records::Level;
 use crate::records::field::{self, Field, FieldGroup, FieldKind, FieldValue, TABLE};
 use crate::records::visit_file::VisitFile;
 use crate::text::Catalog;
@@ -83,14 +82,6 @@ impl Engine {
             })
             .collect()
     }
-}
-
-/// The written name of a level.
-pub(super) fn written(level: &Level) -> Option<String> {
-    serde_json::to_value(level)
-        .ok()?
-        .as_str()
-        .map(str::to_owned)
 }
 
 /// The value of a field as it is shown.

@@ -6,6 +6,7 @@ use crate::authored::{ListedProblem, SourceText};
 use crate::diagnosis::{self, CauseId, Graph, Link, Parent, Push, Scale, SourceMark};
 use crate::evidence;
 use crate::plan;
+use crate::records::name_of;
 use crate::text::Language;
 use serde::Serialize;
 
@@ -233,9 +234,6 @@ fn source(graph: &Graph, mark: &SourceMark) -> String {
             .iter()
             .find(|source| source.id == *id)
             .map_or_else(|| id.to_string(), |source| source.citation.clone()),
-        other => serde_json::to_value(other)
-            .ok()
-            .and_then(|value| value.as_str().map(str::to_owned))
-            .unwrap_or_default(),
+        other => name_of(other).unwrap_or_default(),
     }
 }

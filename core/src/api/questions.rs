@@ -1,13 +1,12 @@
 //! Questions that need no number, in groups for a screen.
 
 use super::Engine;
-use super::forms::written;
 use super::knowledge::{answer_key, knowledge};
 use super::types::{ChoiceView, QuestionGroupView, QuestionView};
 use crate::diagnosis::EvidenceKind;
 use crate::evidence::TOLD;
-use crate::records::Visit;
 use crate::records::visit_file::Vocabulary;
+use crate::records::{Visit, name_of};
 use serde::Deserialize;
 use std::sync::LazyLock;
 
@@ -101,7 +100,7 @@ impl Engine {
     fn question(&self, id: &str, sort: &str, visit: &Visit) -> Option<QuestionView> {
         let catalog = self.wording.catalog();
         let given = visit.answers.iter().find(|answer| answer.finding == id);
-        let levels = knowledge().answers(id)?.iter().filter_map(written);
+        let levels = knowledge().answers(id)?.iter().filter_map(name_of);
         Some(QuestionView {
             finding: id.to_owned(),
             label: catalog.text(&answer_key(id)),
@@ -112,7 +111,7 @@ impl Engine {
                     value,
                 })
                 .collect(),
-            answer: given.and_then(|answer| written(&answer.is)),
+            answer: given.and_then(|answer| name_of(&answer.is)),
         })
     }
 }

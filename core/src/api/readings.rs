@@ -6,12 +6,11 @@ use super::types::{
 use super::{ApiError, Engine};
 use crate::records::{
     Instrument, OperatingMode, Phase, PlainMeasure, PointGroup, Reading, ReadingId, ReadingPoint,
+    name_of, of_name,
 };
 use crate::store::VisitRecord;
 use crate::text::Args;
 use crate::units::{Dimension, Unit, format, parse};
-use serde::Serialize;
-use serde::de::DeserializeOwned;
 
 /// Numbers a circuit can have.
 const CIRCUITS: std::ops::RangeInclusive<u32> = 1..=400;
@@ -100,11 +99,11 @@ impl Engine {
             reading.instrument = Some(instrument.ok_or_else(|| unknown("instrument", id))?);
         }
         if let Some(id) = &entry.mode {
-            let mode = named::<OperatingMode>(id);
+            let mode = of_name::<OperatingMode>(id).ok();
             reading.mode = Some(mode.ok_or_else(|| unknown("mode", id))?);
         }
         reading.phase =
-            named::<Phase>(&entry.phase).ok_or_else(|| unknown("phase", &entry.phase))?;
+            of_name::<Phase>(&entry.phase).map_err(|_| unknown("phase", &entry.phase))?;
         reading.circuit = self.circuit(entry)?;
         // The technician's own instrument, where nothing is said of this reading.
         if reading.accuracy().is_none() {
@@ -142,7 +141,7 @@ impl Engine {
         let catalog = self.wording.catalog();
         let value = reading.value();
         let instrument = reading.instrument_or_usual();
-        let mode = reading.mode.and_then(|mode| name(&mode));
+        let mode = reading.mode.and_then(|mode| name_of(&mode));
         ReadingView {
             id: reading.id.map(|id| id.to_string()).unwrap_or_default(),
             point: reading.point().id().to_owned(),
@@ -156,7 +155,7 @@ impl Engine {
                 .as_ref()
                 .map(|mode| catalog.text(&format!("mode-{mode}"))),
             mode,
-            phase: name(&reading.phase).unwrap_or_default(),
+            phase: name_of(&reading.phase).unwrap_or_default(),
             circuit: reading.circuit,
             warning: reading.is_unlikely().then(|| {
                 let shown = format::plus_minus(value.value, 0.0, value.unit);
@@ -203,7 +202,7 @@ impl Engine {
                 point: reading.point().id().to_owned(),
                 date: date.map(|date| date.to_string()),
                 shown: reading.text(),
-                phase: name(&reading.phase).unwrap_or_default(),
+                phase: name_of(&reading.phase).unwrap_or_default(),
                 circuit: reading.circuit,
             })
             .collect())
@@ -261,17 +260,4 @@ fn group_id(group: PointGroup) -> &'static str {
         PointGroup::Electric => "electric",
         PointGroup::Refrigerant => "refrigerant",
     }
-}
-
-/// The written name of an enumeration value.
-fn name<T: Serialize>(value: &T) -> Option<String> {
-    serde_json::to_value(value)
-        .ok()?
-        .as_str()
-        .map(str::to_owned)
-}
-
-/// The enumeration value of a written name.
-fn named<T: DeserializeOwned>(text: &str) -> Option<T> {
-    serde_json::from_value(serde_json::Value::String(text.to_owned())).ok()
 }

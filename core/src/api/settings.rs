@@ -70,16 +70,14 @@ impl Engine {
                 settings.units = Some(units.id().to_owned());
             }
             SettingChange::Paper { id } => {
-                let paper = Paper::ALL.into_iter().find(|paper| paper.id() == id);
-                settings.paper = paper.ok_or_else(|| self.no_choice("paper", id))?;
+                settings.paper = Paper::from_id(id).ok_or_else(|| self.no_choice("paper", id))?;
             }
             SettingChange::Language { id } => {
                 let known = Language::from_tag(id).ok_or_else(|| self.no_choice("language", id))?;
                 settings.language = Some(known.tag().to_owned());
             }
             SettingChange::Theme { id } => {
-                let theme = Theme::ALL.into_iter().find(|theme| theme.id() == id);
-                settings.theme = theme.ok_or_else(|| self.no_choice("theme", id))?;
+                settings.theme = Theme::from_id(id).ok_or_else(|| self.no_choice("theme", id))?;
             }
             SettingChange::Instrument {
                 id,

@@ -5,7 +5,7 @@ use super::types::{FieldEntry, NewVisit, VisitLine, VisitView};
 use super::{Answer, ApiError, Call, Engine};
 use crate::records::field::{self, FieldGroup};
 use crate::records::visit_file::{VisitFile, Vocabulary};
-use crate::records::{Level, SiteId, SystemId, Visit, VisitId};
+use crate::records::{Level, SiteId, SystemId, Visit, VisitId, name_of};
 use crate::store::{StoreError, VisitRecord};
 use crate::units::Unit;
 
@@ -17,8 +17,8 @@ impl Engine {
     pub fn visits(&self) -> Result<Vec<VisitLine>, ApiError> {
         let catalog = self.wording.catalog();
         let label = |outcome| {
-            let name = serde_json::to_value(outcome).ok()?;
-            Some(catalog.text(&field::choice_key(name.as_str()?)))
+            let name = name_of(&outcome)?;
+            Some(catalog.text(&field::choice_key(&name)))
         };
         let lines = self.store.visits().map_err(|error| self.failed(&error))?;
         Ok(lines
@@ -172,9 +172,7 @@ impl Engine {
         let level = match answer {
             None => None,
             Some(text) => {
-                let named = |level: &&Level| {
-                    serde_json::to_value(level).is_ok_and(|name| name.as_str() == Some(text))
-                };
+                let named = |level: &&Level| name_of(*level).as_deref() == Some(text);
                 Some(*levels.iter().find(named).ok_or_else(|| {
                     let context = [("finding", finding), ("found", text)];
                     ApiError::new("no-such-answer", &context, self.wording)

@@ -1,6 +1,10 @@
 //! What data files written by hand have in common: names, texts, and the
 //! problems that checks find in them.
 
+pub(crate) mod checks;
+
+pub use checks::Parsed;
+
 use serde::Serialize;
 
 /// The text of one file, with its name for messages.

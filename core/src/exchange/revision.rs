@@ -5,73 +5,42 @@
 //! both are kept. The name of a state is a digest of what it is, so the same
 //! step taken on two devices is the same state, and no clock decides anything.
 
+use crate::named::named;
 use serde::{Deserialize, Serialize};
 use sha2::{Digest as _, Sha256};
 use std::collections::{BTreeMap, BTreeSet};
 use std::fmt;
 use uuid::Uuid;
 
-/// The kinds of record that travel. What may name a person at a home stands in
-/// kinds of its own, so that leaving it out leaves the rest whole.
-#[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Kind {
-    /// Facts of a site that name nobody.
-    Site,
-    /// Name, address and contact at a site.
-    Household,
-    /// A system.
-    System,
-    /// How it was commissioned.
-    Commissioning,
-    /// A visit.
-    Visit,
-    /// Free words of a visit.
-    Words,
-    /// Whether a fix held.
-    FollowUp,
-    /// A photo with its picture.
-    Photo,
-    /// The signatures of a visit.
-    Signatures,
+named! {
+    /// The kinds of record that travel. What may name a person at a home stands in
+    /// kinds of its own, so that leaving it out leaves the rest whole. A record
+    /// comes after those it needs.
+    #[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize, Deserialize)]
+    #[serde(rename_all = "snake_case")]
+    pub enum Kind {
+        /// Facts of a site that name nobody.
+        Site = "site",
+        /// Name, address and contact at a site.
+        Household = "household",
+        /// A system.
+        System = "system",
+        /// How it was commissioned.
+        Commissioning = "commissioning",
+        /// A visit.
+        Visit = "visit",
+        /// Free words of a visit.
+        Words = "words",
+        /// Whether a fix held.
+        FollowUp = "follow_up",
+        /// A photo with its picture.
+        Photo = "photo",
+        /// The signatures of a visit.
+        Signatures = "signatures",
+    }
 }
 
 impl Kind {
-    /// Every kind; a record comes after those it needs.
-    pub const ALL: [Self; 9] = [
-        Self::Site,
-        Self::Household,
-        Self::System,
-        Self::Commissioning,
-        Self::Visit,
-        Self::Words,
-        Self::FollowUp,
-        Self::Photo,
-        Self::Signatures,
-    ];
-
-    /// Stable identifier.
-    #[must_use]
-    pub fn id(self) -> &'static str {
-        match self {
-            Self::Site => "site",
-            Self::Household => "household",
-            Self::System => "system",
-            Self::Commissioning => "commissioning",
-            Self::Visit => "visit",
-            Self::Words => "words",
-            Self::FollowUp => "follow_up",
-            Self::Photo => "photo",
-            Self::Signatures => "signatures",
-        }
-    }
-
-    /// The kind with this identifier.
-    #[must_use]
-    pub fn from_id(id: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|kind| kind.id() == id)
-    }
-
     /// Whether it may name a person at a home.
     #[must_use]
     pub fn is_personal(self) -> bool {

@@ -1,39 +1,28 @@
 //! Which systems and visits a figure counts.
 
 use super::{Fleet, Habit, SystemRow, VisitRow};
+use crate::named::named;
 use chrono::{Datelike, NaiveDate};
 
-/// Quarters of the year as the weather has them, the site taken to lie on the
-/// northern hemisphere.
-#[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
-#[allow(missing_docs)] // the names are the meaning
-pub enum Season {
-    Winter,
-    Spring,
-    Summer,
-    Autumn,
+named! {
+    /// Quarters of the year as the weather has them, the site taken to lie on the
+    /// northern hemisphere.
+    #[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
+    #[allow(missing_docs)] // the names are the meaning
+    pub enum Season {
+        Winter = "winter",
+        Spring = "spring",
+        Summer = "summer",
+        Autumn = "autumn",
+    }
 }
 
 impl Season {
-    /// Every season.
-    pub const ALL: [Self; 4] = [Self::Winter, Self::Spring, Self::Summer, Self::Autumn];
-
     /// The season of a day.
     #[must_use]
     pub fn of(day: i32) -> Option<Self> {
         let month = NaiveDate::from_num_days_from_ce_opt(day)?.month();
         Some(Self::ALL[(month % 12 / 3) as usize])
-    }
-
-    /// Stable identifier.
-    #[must_use]
-    pub fn id(self) -> &'static str {
-        match self {
-            Self::Winter => "winter",
-            Self::Spring => "spring",
-            Self::Summer => "summer",
-            Self::Autumn => "autumn",
-        }
     }
 }
 

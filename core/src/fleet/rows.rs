@@ -1,63 +1,30 @@
 //! Systems and visits as small numbers, so that a hundred thousand are counted
 //! in the blink of an eye.
 
+use crate::named::named;
 use std::collections::HashMap;
 use std::ops::Range;
 
-/// Something that is done at commissioning or not.
-#[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
-#[allow(missing_docs)] // the labels in the catalog say what each means
-pub enum Habit {
-    VelocityReached,
-    FlushedLongEnough,
-    Filtered,
-    TwoFilterStages,
-    UnitIsolated,
-    WaterTested,
-    PipeRelaxed,
-    CirculatorsBled,
-    ChargeInBand,
-    FreezePointChecked,
+named! {
+    /// Something that is done at commissioning or not, in the order of the work;
+    /// the labels are `habit-<id>` and `habit-<id>.not`.
+    #[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
+    #[allow(missing_docs)] // the labels in the catalog say what each means
+    pub enum Habit {
+        VelocityReached = "velocity-reached",
+        FlushedLongEnough = "flushed-long-enough",
+        Filtered = "filtered",
+        TwoFilterStages = "two-filter-stages",
+        UnitIsolated = "unit-isolated",
+        WaterTested = "water-tested",
+        PipeRelaxed = "pipe-relaxed",
+        CirculatorsBled = "circulators-bled",
+        ChargeInBand = "charge-in-band",
+        FreezePointChecked = "freeze-point-checked",
+    }
 }
 
 impl Habit {
-    /// Every habit, in the order of the work.
-    pub const ALL: [Self; 10] = [
-        Self::VelocityReached,
-        Self::FlushedLongEnough,
-        Self::Filtered,
-        Self::TwoFilterStages,
-        Self::UnitIsolated,
-        Self::WaterTested,
-        Self::PipeRelaxed,
-        Self::CirculatorsBled,
-        Self::ChargeInBand,
-        Self::FreezePointChecked,
-    ];
-
-    /// Stable identifier; its labels are `habit-<id>` and `habit-<id>.not`.
-    #[must_use]
-    pub fn id(self) -> &'static str {
-        match self {
-            Self::VelocityReached => "velocity-reached",
-            Self::FlushedLongEnough => "flushed-long-enough",
-            Self::Filtered => "filtered",
-            Self::TwoFilterStages => "two-filter-stages",
-            Self::UnitIsolated => "unit-isolated",
-            Self::WaterTested => "water-tested",
-            Self::PipeRelaxed => "pipe-relaxed",
-            Self::CirculatorsBled => "circulators-bled",
-            Self::ChargeInBand => "charge-in-band",
-            Self::FreezePointChecked => "freeze-point-checked",
-        }
-    }
-
-    /// The habit with this identifier.
-    #[must_use]
-    pub fn from_id(id: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|habit| habit.id() == id)
-    }
-
     /// Its place in a set of habits.
     #[must_use]
     pub fn bit(self) -> u32 {
@@ -65,37 +32,16 @@ impl Habit {
     }
 }
 
-/// Sorts of word that rows refer to by number.
-#[derive(Copy, Clone, PartialEq, Eq, Hash, Debug)]
-#[allow(missing_docs)] // the names are the meaning
-pub enum WordSort {
-    Crew,
-    Fluid,
-    Centre,
-    Pipe,
-    Cause,
-}
-
-impl WordSort {
-    /// Every sort.
-    pub const ALL: [Self; 5] = [
-        Self::Crew,
-        Self::Fluid,
-        Self::Centre,
-        Self::Pipe,
-        Self::Cause,
-    ];
-
-    /// Stable identifier.
-    #[must_use]
-    pub fn id(self) -> &'static str {
-        match self {
-            Self::Crew => "crew",
-            Self::Fluid => "fluid",
-            Self::Centre => "centre",
-            Self::Pipe => "pipe",
-            Self::Cause => "cause",
-        }
+named! {
+    /// Sorts of word that rows refer to by number.
+    #[derive(Copy, Clone, PartialEq, Eq, Hash, Debug)]
+    #[allow(missing_docs)] // the names are the meaning
+    pub enum WordSort {
+        Crew = "crew",
+        Fluid = "fluid",
+        Centre = "centre",
+        Pipe = "pipe",
+        Cause = "cause",
     }
 }
 

@@ -1,134 +1,116 @@
 //! The closed vocabularies of work: stages, sides, sections, hazards.
 
 use crate::fluids::FluidKind;
+use crate::named::named;
 use crate::units::Dimension;
 
-macro_rules! terms {
-    ($(#[$doc:meta])* $name:ident { $($(#[$item_doc:meta])* $item:ident $id:literal,)* }) => {
-        $(#[$doc])*
-        #[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
-        pub enum $name { $($(#[$item_doc])* $item),* }
-
-        impl $name {
-            /// Every one, in order.
-            pub const ALL: &'static [Self] = &[$(Self::$item),*];
-
-            /// As written in the procedure files.
-            pub fn id(self) -> &'static str {
-                match self { $(Self::$item => $id),* }
-            }
-            /// The one with this id.
-            pub fn from_id(id: &str) -> Option<Self> {
-                Self::ALL.iter().copied().find(|item| item.id() == id)
-            }
-        }
-    };
-}
-pub(super) use terms;
-
-terms! {
+named! {
     /// The stages of a visit's work, in the only order in which they are done.
-    Stage {
+    #[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
+    pub enum Stage {
         /// Power off and locked, people protected, rules looked up.
-        MakeSafe "make-safe",
+        MakeSafe = "make-safe",
         /// Looked at and measured with nothing opened.
-        Inspect "inspect",
+        Inspect = "inspect",
         /// Parts valved off from each other.
-        Isolate "isolate",
+        Isolate = "isolate",
         /// Pressure let off where something will be opened.
-        Relieve "relieve",
+        Relieve = "relieve",
         /// Ports and parts opened, the cart connected.
-        Open "open",
+        Open = "open",
         /// Parts changed or mended.
-        Repair "repair",
+        Repair = "repair",
         /// Parts cleaned.
-        Clean "clean",
+        Clean = "clean",
         /// Parts closed again.
-        Refit "refit",
+        Refit = "refit",
         /// Solids and old fluid carried out.
-        Flush "flush",
+        Flush = "flush",
         /// Air carried out.
-        Purge "purge",
+        Purge = "purge",
         /// The air left is measured; a gate.
-        DeadHead "dead-head",
+        DeadHead = "dead-head",
         /// Antifreeze, water or inhibitor put in.
-        Dose "dose",
+        Dose = "dose",
         /// The charge mixed.
-        Mix "mix",
+        Mix = "mix",
         /// The mixture measured in two samples; a gate.
-        Sample "sample",
+        Sample = "sample",
         /// The pipe stretched, the pressure or level set.
-        Charge "charge",
+        Charge = "charge",
         /// The pressure watched; a gate.
-        Hold "hold",
+        Hold = "hold",
         /// Cart off, ports capped, valves to run.
-        Close "close",
+        Close = "close",
         /// Circulators bled, power back, started.
-        Restart "restart",
+        Restart = "restart",
         /// Set with the circulators running.
-        Adjust "adjust",
+        Adjust = "adjust",
         /// Readings that show that it worked.
-        Prove "prove",
+        Prove = "prove",
         /// Told, recorded, handed over.
-        HandOver "hand-over",
+        HandOver = "hand-over",
     }
 }
 
-terms! {
+named! {
     /// Which side of the isolation valves a step works on. Within a stage the
     /// loop comes before the unit, so that what is washed out of the ground
     /// never passes through the heat pump.
-    Side {
+    #[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
+    pub enum Side {
         /// Nothing in particular, or before both.
-        Any "any",
+        Any = "any",
         /// The pipe in the ground and its headers.
-        Loop "loop",
+        Loop = "loop",
         /// Everything indoors: circulators, strainer, exchanger.
-        Unit "unit",
+        Unit = "unit",
         /// Both together.
-        Whole "whole",
+        Whole = "whole",
     }
 }
 
-terms! {
+named! {
     /// Parts of the system whose pressure is followed through the work.
-    Section {
+    #[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
+    pub enum Section {
         /// The loop up to its valves.
-        Loop "loop",
+        Loop = "loop",
         /// The indoor part between the valves.
-        Unit "unit",
+        Unit = "unit",
         /// Flush ports and hoses, outside the valves.
-        Ports "ports",
+        Ports = "ports",
     }
 }
 
-terms! {
+named! {
     /// Ways in which a step can hurt someone.
-    Hazard {
+    #[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
+    pub enum Hazard {
         /// Fluid or gas under pressure.
-        Pressure "pressure",
+        Pressure = "pressure",
         /// Electricity.
-        Electric "electric",
+        Electric = "electric",
         /// Vapour that burns.
-        Flammable "flammable",
+        Flammable = "flammable",
         /// Poison by mouth, skin or breath.
-        Toxic "toxic",
+        Toxic = "toxic",
         /// Acid, lye or biocide on skin or in eyes.
-        Corrosive "corrosive",
+        Corrosive = "corrosive",
         /// The refrigerant circuit.
-        Refrigerant "refrigerant",
+        Refrigerant = "refrigerant",
         /// Heavy loads.
-        Lifting "lifting",
+        Lifting = "lifting",
         /// Vaults, pits and trenches.
-        Confined "confined",
+        Confined = "confined",
         /// The drinking-water supply.
-        Potable "potable",
+        Potable = "potable",
         /// Wet floor, hoses underfoot.
-        Slip "slip",
+        Slip = "slip",
         /// Hot or freezing surfaces and fluid.
-        Hot "hot",
+        Hot = "hot",
         /// Fluid that must not reach ground or drain.
-        Spill "spill",
+        Spill = "spill",
     }
 }
 
@@ -145,77 +127,82 @@ impl Hazard {
     }
 }
 
-terms! {
+named! {
     /// What a gate looks at where no reading point exists.
-    Observation {
+    #[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
+    pub enum Observation {
         /// How long no bubble has been seen at the return hose.
-        BubbleFreeTime "bubble-free-time",
+        BubbleFreeTime = "bubble-free-time",
         /// How long the return has been clear and a fresh bag has stayed clean.
-        ClearReturnTime "clear-return-time",
+        ClearReturnTime = "clear-return-time",
         /// Difference of the freeze points of two samples.
-        SampleDifference "sample-difference",
+        SampleDifference = "sample-difference",
         /// Fall of the gauge over the hold, beyond none.
-        PressureFall "pressure-fall",
+        PressureFall = "pressure-fall",
         /// Largest difference of two circuits' return temperatures.
-        ReturnSpread "return-spread",
+        ReturnSpread = "return-spread",
         /// Disagreement of the instrument with the second one.
-        InstrumentDisagreement "instrument-disagreement",
+        InstrumentDisagreement = "instrument-disagreement",
         /// How long the drop across the exchanger has been steady under the cleaner.
-        SteadyDropTime "steady-drop-time",
+        SteadyDropTime = "steady-drop-time",
     }
 }
 
-terms! {
+named! {
     /// What a timer runs for.
-    TimerKind {
+    #[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
+    pub enum TimerKind {
         /// Flushing.
-        Flush "flush",
+        Flush = "flush",
         /// Purging.
-        Purge "purge",
+        Purge = "purge",
         /// Mixing.
-        Mix "mix",
+        Mix = "mix",
         /// Between two samples.
-        Sample "sample",
+        Sample = "sample",
         /// Pipe held stretched.
-        Stretch "stretch",
+        Stretch = "stretch",
         /// Hold test.
-        Hold "hold",
+        Hold = "hold",
         /// Cleaning solution circulating.
-        Clean "clean",
+        Clean = "clean",
         /// Running until steady.
-        Settle "settle",
+        Settle = "settle",
     }
 }
 
-terms! {
+named! {
     /// How a value is judged by a gate or a proof.
-    Rule {
+    #[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
+    pub enum Rule {
         /// Passes up to the value.
-        AtMost "at-most",
+        AtMost = "at-most",
         /// Passes from the value up.
-        AtLeast "at-least",
+        AtLeast = "at-least",
     }
 }
 
-terms! {
+named! {
     /// When a proof reading is taken.
-    ProofTime {
+    #[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
+    pub enum ProofTime {
         /// Before leaving.
-        Now "now",
+        Now = "now",
         /// After one day, a week and a month.
-        Rechecks "rechecks",
+        Rechecks = "rechecks",
     }
 }
 
-terms! {
+named! {
     /// Kinds of flow centre, where a step is only for some.
-    FlowCentreKind {
+    #[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
+    pub enum FlowCentreKind {
         /// Closed, no tank.
-        Sealed "sealed",
+        Sealed = "sealed",
         /// Closed, with an expansion tank.
-        SealedWithTank "sealed-with-tank",
+        SealedWithTank = "sealed-with-tank",
         /// Vented reservoir.
-        NonPressurised "non-pressurised",
+        NonPressurised = "non-pressurised",
     }
 }
 

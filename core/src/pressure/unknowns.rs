@@ -95,6 +95,16 @@ impl Unknowns {
         }
     }
 
+    /// The properties with every doubt at its middle.
+    pub fn middle(&self) -> Properties {
+        Properties {
+            modulus_scale: 1.0,
+            expansion: self.expansion.value(),
+            restraint: self.restraint.value(),
+            fluid_scale: 1.0,
+        }
+    }
+
     /// The properties at a point of the coordinates, in the order of [`Unknown::ALL`].
     pub(super) fn properties(&self, z: &[f64]) -> Properties {
         Properties {

@@ -1,6 +1,7 @@
 //! What is kept beside the entries of a visit: photos and signatures.
 
 use super::PhotoId;
+use crate::named::named;
 use chrono::{DateTime, FixedOffset};
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
@@ -32,29 +33,17 @@ pub mod limits {
     pub const ASPECT: std::ops::RangeInclusive<f32> = 0.2..=10.0;
 }
 
-/// When in the work a photo was taken.
-#[derive(Copy, Clone, PartialEq, Eq, Hash, Debug, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum PhotoPhase {
-    /// As found.
-    Before,
-    /// As left.
-    After,
-    /// Anything else.
-    Other,
-}
-
-impl PhotoPhase {
-    /// Every phase.
-    pub const ALL: [Self; 3] = [Self::Before, Self::After, Self::Other];
-
-    /// Its written name.
-    pub fn id(self) -> &'static str {
-        match self {
-            Self::Before => "before",
-            Self::After => "after",
-            Self::Other => "other",
-        }
+named! {
+    /// When in the work a photo was taken.
+    #[derive(Copy, Clone, PartialEq, Eq, Hash, Debug, Serialize, Deserialize)]
+    #[serde(rename_all = "snake_case")]
+    pub enum PhotoPhase {
+        /// As found.
+        Before = "before",
+        /// As left.
+        After = "after",
+        /// Anything else.
+        Other = "other",
     }
 }
 
@@ -95,26 +84,15 @@ impl std::fmt::Debug for Picture {
     }
 }
 
-/// In which role somebody signs.
-#[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum SignatureRole {
-    /// Who did the work.
-    Technician,
-    /// Who receives it.
-    Customer,
-}
-
-impl SignatureRole {
-    /// Every role, in the order of the report.
-    pub const ALL: [Self; 2] = [Self::Technician, Self::Customer];
-
-    /// Its written name.
-    pub fn id(self) -> &'static str {
-        match self {
-            Self::Technician => "technician",
-            Self::Customer => "customer",
-        }
+named! {
+    /// In which role somebody signs.
+    #[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize, Deserialize)]
+    #[serde(rename_all = "snake_case")]
+    pub enum SignatureRole {
+        /// Who did the work.
+        Technician = "technician",
+        /// Who receives it.
+        Customer = "customer",
     }
 }
 

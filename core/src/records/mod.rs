@@ -15,6 +15,7 @@ mod site;
 mod system;
 mod visit;
 pub mod visit_file;
+mod written;
 
 pub use attachment::{AttachmentError, Photo, PhotoPhase, Picture, Signature, SignatureRole};
 pub use commissioning::*;
@@ -26,3 +27,4 @@ pub use settings::*;
 pub use site::*;
 pub use system::*;
 pub use visit::*;
+pub(crate) use written::{name_of, of_name};

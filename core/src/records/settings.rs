@@ -1,6 +1,7 @@
 //! What the company and the technician chose once, for every visit.
 
 use super::{Instrument, PlainMeasure, ReadingKind};
+use crate::named::named;
 use crate::units::{Dimension, Unit};
 use serde::{Deserialize, Serialize};
 
@@ -27,57 +28,33 @@ pub struct Settings {
     pub instruments: Vec<OwnedInstrument>,
 }
 
-/// Paper sizes.
-#[derive(Copy, Clone, PartialEq, Eq, Debug, Default, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Paper {
-    /// 8.5 by 11 inches.
-    #[default]
-    Letter,
-    /// 210 by 297 mm.
-    A4,
-}
-
-impl Paper {
-    /// Every paper, in the order offered.
-    pub const ALL: [Self; 2] = [Self::Letter, Self::A4];
-
-    /// Stable identifier.
-    pub fn id(self) -> &'static str {
-        match self {
-            Self::Letter => "letter",
-            Self::A4 => "a4",
-        }
+named! {
+    /// Paper sizes.
+    #[derive(Copy, Clone, PartialEq, Eq, Debug, Default, Serialize, Deserialize)]
+    #[serde(rename_all = "snake_case")]
+    pub enum Paper {
+        /// 8.5 by 11 inches.
+        #[default]
+        Letter = "letter",
+        /// 210 by 297 mm.
+        A4 = "a4",
     }
 }
 
-/// Colours of the screens.
-#[derive(Copy, Clone, PartialEq, Eq, Debug, Default, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Theme {
-    /// As the device has it.
-    #[default]
-    System,
-    /// Dark on light.
-    Light,
-    /// Light on dark.
-    Dark,
-    /// Highest contrast, to be read in full sun.
-    Sun,
-}
-
-impl Theme {
-    /// Every theme, in the order offered.
-    pub const ALL: [Self; 4] = [Self::System, Self::Light, Self::Dark, Self::Sun];
-
-    /// Stable identifier.
-    pub fn id(self) -> &'static str {
-        match self {
-            Self::System => "system",
-            Self::Light => "light",
-            Self::Dark => "dark",
-            Self::Sun => "sun",
-        }
+named! {
+    /// Colours of the screens.
+    #[derive(Copy, Clone, PartialEq, Eq, Debug, Default, Serialize, Deserialize)]
+    #[serde(rename_all = "snake_case")]
+    pub enum Theme {
+        /// As the device has it.
+        #[default]
+        System = "system",
+        /// Dark on light.
+        Light = "light",
+        /// Light on dark.
+        Dark = "dark",
+        /// Highest contrast, to be read in full sun.
+        Sun = "sun",
     }
 }
 

@@ -1,6 +1,6 @@
 //! Photos and signatures of a visit.
 
-use super::row::{damaged, document, name, named, to_document};
+use super::row::{damaged, document, named, to_document};
 use super::visits::parse_id;
 use super::{Store, StoreError};
 use crate::records::attachment::limits;
@@ -24,30 +24,12 @@ impl Store {
         now: DateTime<Utc>,
     ) -> Result<(), StoreError> {
         self.change(visit, now, |connection| {
-            let key = photo.id.to_string();
             let sql = "SELECT count(*) FROM photo WHERE visit_id = ?1";
             let count: i64 = connection.query_row(sql, [visit.to_string()], |row| row.get(0))?;
             if usize::try_from(count).is_ok_and(|count| count >= limits::PHOTOS) {
                 return Err(StoreError::TooManyPhotos);
             }
-            connection.execute(
-                "INSERT INTO photo (id, visit_id, phase, taken_at, caption, width, height) \
-                 VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)",
-                params![
-                    key,
-                    visit.to_string(),
-                    name(&photo.phase),
-                    photo.taken_at.to_rfc3339(),
-                    photo.caption,
-                    photo.width,
-                    photo.height,
-                ],
-            )?;
-            connection.execute(
-                "INSERT INTO picture (photo_id, jpeg, thumbnail) VALUES (?1, ?2, ?3)",
-                params![key, picture.jpeg, picture.thumbnail],
-            )?;
-            Ok(())
+            add_photo(connection, visit, photo, picture)
         })
     }
 
@@ -64,7 +46,7 @@ impl Store {
         self.change(visit, now, |connection| {
             let key = photo.id.to_string();
             let sql = "UPDATE photo SET phase = ?3, caption = ?4 WHERE id = ?1 AND visit_id = ?2";
-            let values = params![key, visit.to_string(), name(&photo.phase), photo.caption];
+            let values = params![key, visit.to_string(), photo.phase.id(), photo.caption];
             match connection.execute(sql, values)? {
                 0 => Err(super::sites::not_found("photo", &key)),
                 _ => Ok(()),
@@ -160,6 +142,34 @@ impl Store {
     pub fn signatures(&self, visit: VisitId) -> Result<Vec<Signature>, StoreError> {
         signatures(&self.connection, visit)
     }
+}
+
+/// Adds a photo with its picture to a visit.
+pub(super) fn add_photo(
+    connection: &Connection,
+    visit: VisitId,
+    photo: &Photo,
+    picture: &Picture,
+) -> Result<(), StoreError> {
+    let key = photo.id.to_string();
+    connection
+        .prepare_cached(
+            "INSERT INTO photo (id, visit_id, phase, taken_at, caption, width, height) \
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)",
+        )?
+        .execute(params![
+            key,
+            visit.to_string(),
+            photo.phase.id(),
+            photo.taken_at.to_rfc3339(),
+            photo.caption,
+            photo.width,
+            photo.height,
+        ])?;
+    connection
+        .prepare_cached("INSERT INTO picture (photo_id, jpeg, thumbnail) VALUES (?1, ?2, ?3)")?
+        .execute(params![key, picture.jpeg, picture.thumbnail])?;
+    Ok(())
 }
 
 pub(super) fn put_signature(

@@ -95,8 +95,8 @@ impl Store {
         let mut rows = statement.query([])?;
         while let Some(row) = rows.next()? {
             let sort = row.get_ref(1)?.as_str().unwrap_or_default();
-            let sort = WordSort::ALL.into_iter().find(|known| known.id() == sort);
-            let sort = sort.ok_or_else(|| damaged("board word", "", "no such sort"))?;
+            let sort =
+                WordSort::from_id(sort).ok_or_else(|| damaged("board word", "", "no such sort"))?;
             let word = row.get_ref(2)?.as_str().unwrap_or_default();
             builder.word(row.get(0)?, sort, word);
         }
@@ -201,7 +201,7 @@ impl<'a> Words<'a> {
         let mut rows = statement.query([])?;
         while let Some(row) = rows.next()? {
             let sort: String = row.get(1)?;
-            if let Some(sort) = WordSort::ALL.into_iter().find(|known| known.id() == sort) {
+            if let Some(sort) = WordSort::from_id(&sort) {
                 known.insert((sort, row.get(2)?), row.get(0)?);
             }
         }

@@ -1,7 +1,7 @@
 //! Between rows and records.
 
 use super::StoreError;
-use crate::records::{Instrument, PlainMeasure, Reading, ReadingId, ReadingPoint};
+use crate::records::{Instrument, PlainMeasure, Reading, ReadingId, ReadingPoint, of_name};
 use crate::units::{Dimension, Unit};
 use rusqlite::Row;
 use serde::Serialize;
@@ -25,22 +25,13 @@ pub(super) fn to_document<T: Serialize>(
     serde_json::to_string(record).map_err(|error| damaged(kind, id, &error.to_string()))
 }
 
-/// The written name of an enumeration value, as its serde form says it.
-pub(super) fn name<T: Serialize>(value: &T) -> Option<String> {
-    serde_json::to_value(value)
-        .ok()?
-        .as_str()
-        .map(str::to_owned)
-}
-
 /// The enumeration value of a written name.
 pub(super) fn named<T: DeserializeOwned>(
     kind: &'static str,
     id: &str,
     text: &str,
 ) -> Result<T, StoreError> {
-    serde_json::from_value(serde_json::Value::String(text.to_owned()))
-        .map_err(|error| damaged(kind, id, &error.to_string()))
+    of_name(text).map_err(|error| damaged(kind, id, &error.to_string()))
 }
 
 pub(super) fn damaged(kind: &'static str, id: &str, detail: &str) -> StoreError {

@@ -1,32 +1,21 @@
 //! The two systems in which people think.
 
 use super::{Dimension, Unit};
+use crate::named::named;
 
-/// US customary or SI, chosen once.
-#[derive(Copy, Clone, PartialEq, Eq, Debug, Default, Hash)]
-pub enum UnitSystem {
-    /// psi, gpm, °F, gal, ft, in.
-    #[default]
-    Us,
-    /// bar, L/s, °C, L, m, mm.
-    Si,
+named! {
+    /// US customary or SI, chosen once.
+    #[derive(Copy, Clone, PartialEq, Eq, Debug, Default, Hash)]
+    pub enum UnitSystem {
+        /// psi, gpm, °F, gal, ft, in.
+        #[default]
+        Us = "us",
+        /// bar, L/s, °C, L, m, mm.
+        Si = "si",
+    }
 }
 
 impl UnitSystem {
-    /// Stable identifier.
-    pub fn id(self) -> &'static str {
-        match self {
-            Self::Us => "us",
-            Self::Si => "si",
-        }
-    }
-    /// The system with this identifier.
-    pub fn from_id(id: &str) -> Option<Self> {
-        [Self::Us, Self::Si]
-            .into_iter()
-            .find(|system| system.id() == id)
-    }
-
     /// The unit in which a value of a dimension is shown.
     pub fn unit(self, dimension: Dimension) -> Unit {
         use Dimension as D;

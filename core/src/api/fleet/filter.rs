@@ -137,10 +137,7 @@ fn group(fleet: &Fleet, one: &FleetGroup, wording: Wording) -> Result<(Dimension
     let text = one.group.as_str();
     let found = match dimension {
         Dimension::Year => text.parse().ok(),
-        Dimension::Season => Season::ALL
-            .into_iter()
-            .find(|season| season.id() == text)
-            .map(|season| season as u32),
+        Dimension::Season => Season::from_id(text).map(|season| season as u32),
         Dimension::Habit(_) => match text {
             "kept" => Some(1),
             "not-kept" => Some(0),

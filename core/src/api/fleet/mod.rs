@@ -18,7 +18,7 @@ use super::{ApiError, Engine};
 use crate::fleet::invented::InventedSystem;
 use crate::fleet::{self, Fleet};
 use crate::records::visit_file::VisitFile;
-use crate::records::{Outcome, field};
+use crate::records::{Outcome, field, name_of};
 use crate::store::VisitRecord;
 use crate::text::Args;
 
@@ -90,8 +90,7 @@ impl Engine {
     }
 
     fn outcome(&self, outcome: Outcome) -> Option<String> {
-        let name = serde_json::to_value(outcome).ok()?;
-        let key = field::choice_key(name.as_str()?);
+        let key = field::choice_key(&name_of(&outcome)?);
         Some(self.wording.catalog().text(&key))
     }
 

@@ -4,7 +4,7 @@ use super::super::Call;
 use super::super::knowledge::answer_key;
 use super::Issue;
 use crate::records::field::{FieldGroup, FieldValue, TABLE};
-use crate::records::{Phase, Reading, ReadingPoint};
+use crate::records::{Phase, Reading, ReadingPoint, name_of};
 use crate::report::document::Meta;
 use crate::text::Args;
 use serde::Serialize;
@@ -109,8 +109,5 @@ fn later<'a>(before: &'a Reading, next: &'a Reading) -> &'a Reading {
 
 /// The written name of an enumeration value.
 pub(super) fn written<T: Serialize>(value: &T) -> String {
-    serde_json::to_value(value)
-        .ok()
-        .and_then(|name| name.as_str().map(str::to_owned))
-        .unwrap_or_default()
+    name_of(value).unwrap_or_default()
 }

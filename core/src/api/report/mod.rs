@@ -11,6 +11,7 @@ pub(super) use before::GaugeOn;
 
 use super::types::ReportRequest;
 use super::{ApiError, Call, Engine, Wording};
+use crate::named::named;
 use crate::records::{Photo, Signature, SignatureRole, VisitId};
 use crate::report::document::{PageSize, Strokes};
 use crate::report::parts::{Issuer, PhotoPart, SignaturePart};
@@ -21,26 +22,15 @@ use chrono::{DateTime, FixedOffset, NaiveDate};
 use std::path::Path;
 use std::sync::Arc;
 
-/// For whom a report is written.
-#[derive(Copy, Clone, PartialEq, Eq, Debug, Default)]
-pub enum Reader {
-    /// Complete, sober, checkable.
-    #[default]
-    Technician,
-    /// A page or two in plain words.
-    Homeowner,
-}
-
-impl Reader {
-    /// Every reader.
-    pub const ALL: [Self; 2] = [Self::Technician, Self::Homeowner];
-
-    /// Its written name.
-    pub fn id(self) -> &'static str {
-        match self {
-            Self::Technician => "technician",
-            Self::Homeowner => "homeowner",
-        }
+named! {
+    /// For whom a report is written.
+    #[derive(Copy, Clone, PartialEq, Eq, Debug, Default)]
+    pub enum Reader {
+        /// Complete, sober, checkable.
+        #[default]
+        Technician = "technician",
+        /// A page or two in plain words.
+        Homeowner = "homeowner",
     }
 }
 
@@ -214,10 +204,8 @@ impl Engine {
             let context = [("field", field), ("found", found)];
             ApiError::new("no-such-name", &context, self.wording)
         };
-        let mut readers = Reader::ALL.into_iter();
-        let reader = readers
-            .find(|reader| reader.id() == request.reader)
-            .ok_or_else(|| unnamed("reader", &request.reader))?;
+        let reader =
+            Reader::from_id(&request.reader).ok_or_else(|| unnamed("reader", &request.reader))?;
         let mut wording = self.wording;
         if let Some(tag) = &request.language {
             wording.language = Language::from_tag(tag).ok_or_else(|| unnamed("language", tag))?;

@@ -22,66 +22,66 @@ use crate::diagnosis::validate::Parsed;
 /// Resolves files that have passed [`crate::diagnosis::validate::structure`].
 pub(in crate::diagnosis) fn resolve(parsed: &Parsed) -> Graph {
     let places = Places::of(parsed);
-    let call = parsed.files(|file| &file.calls).next();
+    let call = parsed.each(|file| &file.calls).next();
     let mut graph = Graph {
         call: call.map(|entry| CallModel {
             leak: entry.leak,
             source: SourceMark::parse(&entry.source),
         }),
         causes: parsed
-            .files(|file| &file.causes)
+            .each(|file| &file.causes)
             .map(|entry| cause(entry, call, &places))
             .collect(),
         mechanisms: parsed
-            .files(|file| &file.mechanisms)
+            .each(|file| &file.mechanisms)
             .map(mechanism)
             .collect(),
         findings: parsed
-            .files(|file| &file.findings)
+            .each(|file| &file.findings)
             .map(|entry| finding(entry, &places))
             .collect(),
         checks: parsed
-            .files(|file| &file.checks)
+            .each(|file| &file.checks)
             .map(|entry| check(entry, &places))
             .collect(),
         cautions: parsed
-            .files(|file| &file.cautions)
+            .each(|file| &file.cautions)
             .map(|entry| Caution {
                 id: CautionId::new(&entry.id),
                 hazards: ids(&entry.hazards, HazardId::new),
             })
             .collect(),
         procedures: parsed
-            .files(|file| &file.procedures)
+            .each(|file| &file.procedures)
             .map(procedure)
             .collect(),
         sources: parsed
-            .files(|file| &file.sources)
+            .each(|file| &file.sources)
             .map(|entry| Source {
                 id: SourceId::new(&entry.id),
                 citation: entry.citation.clone(),
             })
             .collect(),
         facts: parsed
-            .files(|file| &file.facts)
+            .each(|file| &file.facts)
             .map(|entry| FactId::new(&entry.id))
             .collect(),
         tools: parsed
-            .files(|file| &file.tools)
+            .each(|file| &file.tools)
             .map(|entry| ToolId::new(&entry.id))
             .collect(),
         hazards: parsed
-            .files(|file| &file.hazards)
+            .each(|file| &file.hazards)
             .map(|entry| HazardId::new(&entry.id))
             .collect(),
         families: parsed
-            .files(|file| &file.families)
+            .each(|file| &file.families)
             .map(|entry| FamilyId::new(&entry.id))
             .collect(),
         cause_places: HashMap::new(),
         finding_places: HashMap::new(),
     };
-    for entry in parsed.files(|file| &file.links) {
+    for entry in parsed.each(|file| &file.links) {
         add_link(&mut graph, entry, &places);
     }
     graph.cause_places = graph
@@ -110,21 +110,21 @@ impl<'a> Places<'a> {
         let named = |at_id: (usize, &'a str)| (at_id.1, at_id.0);
         Self {
             causes: parsed
-                .files(|file| &file.causes)
+                .each(|file| &file.causes)
                 .map(|entry| entry.id.as_str())
                 .enumerate()
                 .map(named)
                 .map(|(id, at)| (id, CauseIx(at)))
                 .collect(),
             mechanisms: parsed
-                .files(|file| &file.mechanisms)
+                .each(|file| &file.mechanisms)
                 .map(|entry| entry.id.as_str())
                 .enumerate()
                 .map(named)
                 .map(|(id, at)| (id, MechanismIx(at)))
                 .collect(),
             findings: parsed
-                .files(|file| &file.findings)
+                .each(|file| &file.findings)
                 .map(|entry| entry.id.as_str())
                 .enumerate()
                 .map(named)

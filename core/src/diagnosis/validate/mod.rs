@@ -14,58 +14,20 @@ pub use outside::{evaluators, text_keys, texts};
 pub use problem::{Fault, NodeKind, Problem};
 
 use super::graph::{GraphFile, SourceText};
+use crate::authored::checks;
 
-/// The files as read, with their names for messages.
-#[derive(Debug, Clone, Default)]
-pub struct Parsed {
-    files: Vec<(String, GraphFile)>,
-}
-
-impl Parsed {
-    /// The entries of one kind across all files.
-    pub(super) fn files<'a, T: 'a>(
-        &'a self,
-        pick: impl Fn(&'a GraphFile) -> &'a Vec<T>,
-    ) -> impl Iterator<Item = &'a T> {
-        self.files.iter().flat_map(move |(_, file)| pick(file))
-    }
-
-    /// The entries of one kind across all files, each with its file's name.
-    fn located<'a, T: 'a>(
-        &'a self,
-        pick: impl Fn(&'a GraphFile) -> &'a Vec<T>,
-    ) -> impl Iterator<Item = (&'a str, &'a T)> {
-        self.files
-            .iter()
-            .flat_map(move |(name, file)| pick(file).iter().map(move |item| (name.as_str(), item)))
-    }
-}
+/// The graph files as read.
+pub type Parsed = crate::authored::Parsed<GraphFile>;
+type Findings = checks::Findings<Fault>;
 
 /// Reads every file; a file that cannot be read becomes a problem and is left out.
 #[must_use]
 pub fn parse(texts: &[SourceText<'_>]) -> (Parsed, Vec<Problem>) {
-    let mut parsed = Parsed::default();
-    let mut problems = Vec::new();
-    for source in texts {
-        match toml::from_str::<GraphFile>(source.text) {
-            Ok(file) => parsed.files.push((source.name.to_owned(), file)),
-            Err(error) => problems.push(Problem {
-                check: "files-read",
-                file: source.name.to_owned(),
-                subject: String::new(),
-                fault: Fault::Unreadable {
-                    message: error.to_string(),
-                },
-            }),
-        }
-    }
-    (parsed, problems)
+    checks::parse(texts, |message| Fault::Unreadable { message })
 }
 
-type NamedCheck = (&'static str, fn(&Parsed, &mut Report));
-
 /// The structural checks by name.
-const CHECKS: &[NamedCheck] = &[
+const CHECKS: &[checks::NamedCheck<GraphFile, Fault>] = &[
     ("ids-well-formed", references::ids_well_formed),
     ("ids-unique", references::ids_unique),
     ("references-known", references::references_known),
@@ -95,41 +57,15 @@ const CHECKS: &[NamedCheck] = &[
 /// Runs every structural check and returns all problems.
 #[must_use]
 pub fn structure(parsed: &Parsed) -> Vec<Problem> {
-    let mut all = Vec::new();
-    for (name, check) in CHECKS {
-        let mut report = Report {
-            check: name,
-            problems: Vec::new(),
-        };
-        check(parsed, &mut report);
-        all.append(&mut report.problems);
-    }
-    all
+    checks::run(CHECKS, parsed)
 }
 
 /// Names of all checks, those of [`structure`] first.
 pub fn check_names() -> impl Iterator<Item = &'static str> {
-    ["files-read"]
+    [checks::READ]
         .into_iter()
         .chain(CHECKS.iter().map(|(name, _)| *name))
         .chain(["texts-exist", "evaluators-known"])
-}
-
-/// Collects what one check finds.
-struct Report {
-    check: &'static str,
-    problems: Vec<Problem>,
-}
-
-impl Report {
-    fn add(&mut self, file: &str, subject: impl Into<String>, fault: Fault) {
-        self.problems.push(Problem {
-            check: self.check,
-            file: file.to_owned(),
-            subject: subject.into(),
-            fault,
-        });
-    }
 }
 
 #[cfg(test)]

@@ -2,7 +2,7 @@
 
 use std::collections::{HashMap, HashSet};
 
-use super::{Fault, Parsed, Report};
+use super::{Fault, Findings, Parsed};
 use crate::diagnosis::graph::LevelsEntry;
 
 /// A range of numbers with its name in messages.
@@ -32,7 +32,7 @@ const MINUTES: Range = Range {
     holds: |x| x > 0.0 && x <= 480.0,
 };
 
-pub(super) fn fields_fit_the_scale(parsed: &Parsed, report: &mut Report) {
+pub(super) fn fields_fit_the_scale(parsed: &Parsed, out: &mut Findings) {
     let mut graded = HashMap::new();
     for (file, finding) in parsed.located(|file| &file.findings) {
         let is_graded = finding.levels == LevelsEntry::Graded;
@@ -45,14 +45,14 @@ pub(super) fn fields_fit_the_scale(parsed: &Parsed, report: &mut Report) {
         ];
         for (field, given, has_meaning, needed) in fields {
             if given && !has_meaning {
-                report.add(file, &finding.id, Fault::UselessField { field });
+                out.add(file, &finding.id, Fault::UselessField { field });
             } else if !given && has_meaning && needed {
-                report.add(file, &finding.id, Fault::MissingField { field });
+                out.add(file, &finding.id, Fault::MissingField { field });
             }
         }
     }
     let mechanisms: HashSet<&str> = parsed
-        .files(|file| &file.mechanisms)
+        .each(|file| &file.mechanisms)
         .map(|entry| entry.id.as_str())
         .collect();
     for (file, link) in parsed.located(|file| &file.links) {
@@ -67,10 +67,10 @@ pub(super) fn fields_fit_the_scale(parsed: &Parsed, report: &mut Report) {
         let directions = link.low.is_some() || link.high.is_some();
         if is_graded {
             if link.strength.is_some() {
-                report.add(file, &subject, Fault::UselessField { field: "strength" });
+                out.add(file, &subject, Fault::UselessField { field: "strength" });
             }
             if !directions {
-                report.add(
+                out.add(
                     file,
                     &subject,
                     Fault::MissingField {
@@ -80,7 +80,7 @@ pub(super) fn fields_fit_the_scale(parsed: &Parsed, report: &mut Report) {
             }
         } else {
             if directions {
-                report.add(
+                out.add(
                     file,
                     &subject,
                     Fault::UselessField {
@@ -89,7 +89,7 @@ pub(super) fn fields_fit_the_scale(parsed: &Parsed, report: &mut Report) {
                 );
             }
             if link.strength.is_none() {
-                report.add(file, &subject, Fault::MissingField { field: "strength" });
+                out.add(file, &subject, Fault::MissingField { field: "strength" });
             }
         }
     }
@@ -100,25 +100,25 @@ pub(super) const CALL: &str = "call";
 
 /// The graph says once, in one file, how a call comes about; a cause that
 /// speaks of calls leans on it.
-pub(super) fn call_said_once(parsed: &Parsed, report: &mut Report) {
+pub(super) fn call_said_once(parsed: &Parsed, out: &mut Findings) {
     let said: Vec<_> = parsed.located(|file| &file.calls).collect();
     for (file, _) in said.iter().skip(1) {
-        report.add(file, CALL, Fault::SaidTwice);
+        out.add(file, CALL, Fault::SaidTwice);
     }
     if said.is_empty() {
         for (file, cause) in parsed.located(|file| &file.causes) {
             if cause.calls.is_some() {
-                report.add(file, &cause.id, Fault::UselessField { field: "calls" });
+                out.add(file, &cause.id, Fault::UselessField { field: "calls" });
             }
         }
     }
 }
 
-pub(super) fn numbers_in_range(parsed: &Parsed, report: &mut Report) {
+pub(super) fn numbers_in_range(parsed: &Parsed, out: &mut Findings) {
     let mut within = |file: &str, subject: &str, field: &'static str, value: f64, range: &Range| {
         if !(range.holds)(value) {
             let range = range.label;
-            report.add(
+            out.add(
                 file,
                 subject,
                 Fault::OutOfRange {

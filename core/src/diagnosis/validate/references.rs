@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, HashSet};
 
 use super::numbers;
-use super::{Fault, NodeKind, Parsed, Report};
+use super::{Fault, Findings, NodeKind, Parsed};
 use crate::diagnosis::graph::{CauseKind, SourceMark};
 use crate::diagnosis::id::is_well_formed;
 
@@ -32,10 +32,10 @@ pub(super) fn all_ids(parsed: &Parsed) -> Vec<(&str, NodeKind, &str)> {
     all
 }
 
-pub(super) fn ids_well_formed(parsed: &Parsed, report: &mut Report) {
+pub(super) fn ids_well_formed(parsed: &Parsed, out: &mut Findings) {
     for (file, _, id) in all_ids(parsed) {
         if !is_well_formed(id) {
-            report.add(file, id, Fault::BadId);
+            out.add(file, id, Fault::BadId);
         }
     }
     for (file, procedure) in parsed.located(|file| &file.procedures) {
@@ -44,14 +44,14 @@ pub(super) fn ids_well_formed(parsed: &Parsed, report: &mut Report) {
             .iter()
             .filter(|step| !is_well_formed(&step.id))
         {
-            report.add(file, format!("{}/{}", procedure.id, step.id), Fault::BadId);
+            out.add(file, format!("{}/{}", procedure.id, step.id), Fault::BadId);
         }
     }
 }
 
 /// Causes, mechanisms and findings share one name space, because links name
 /// them without their kind; every other kind has its own.
-pub(super) fn ids_unique(parsed: &Parsed, report: &mut Report) {
+pub(super) fn ids_unique(parsed: &Parsed, out: &mut Findings) {
     let space = |kind| match kind {
         NodeKind::Mechanism | NodeKind::Finding => NodeKind::Cause,
         other => other,
@@ -61,7 +61,7 @@ pub(super) fn ids_unique(parsed: &Parsed, report: &mut Report) {
         match seen.get(&(space(kind), id)) {
             Some(&(first, first_file)) => {
                 let first_file = String::from(first_file);
-                report.add(file, id, Fault::DuplicateId { first, first_file });
+                out.add(file, id, Fault::DuplicateId { first, first_file });
             }
             None => {
                 seen.insert((space(kind), id), (kind, file));
@@ -79,12 +79,12 @@ pub(super) fn ids_unique(parsed: &Parsed, report: &mut Report) {
                 first: NodeKind::Procedure,
                 first_file: file.to_owned(),
             };
-            report.add(file, format!("{}/{}", procedure.id, step.id), fault);
+            out.add(file, format!("{}/{}", procedure.id, step.id), fault);
         }
     }
 }
 
-pub(super) fn references_known(parsed: &Parsed, report: &mut Report) {
+pub(super) fn references_known(parsed: &Parsed, out: &mut Findings) {
     let known: HashSet<(NodeKind, &str)> = all_ids(parsed)
         .into_iter()
         .map(|(_, kind, id)| (kind, id))
@@ -95,7 +95,7 @@ pub(super) fn references_known(parsed: &Parsed, report: &mut Report) {
             .filter(|id| !known.contains(&(expected, id.as_str())))
         {
             let id = id.clone();
-            report.add(
+            out.add(
                 file,
                 subject,
                 Fault::UnknownId {
@@ -193,9 +193,9 @@ pub(super) fn references_known(parsed: &Parsed, report: &mut Report) {
     }
 }
 
-pub(super) fn instruments_are_instruments(parsed: &Parsed, report: &mut Report) {
+pub(super) fn instruments_are_instruments(parsed: &Parsed, out: &mut Findings) {
     let other_causes: HashSet<&str> = parsed
-        .files(|file| &file.causes)
+        .each(|file| &file.causes)
         .filter(|cause| cause.kind != CauseKind::Instrument)
         .map(|cause| cause.id.as_str())
         .collect();
@@ -203,19 +203,19 @@ pub(super) fn instruments_are_instruments(parsed: &Parsed, report: &mut Report) 
         if let Some(id) = finding.instrument.as_ref()
             && other_causes.contains(id.as_str())
         {
-            report.add(file, &finding.id, Fault::NotAnInstrument { id: id.clone() });
+            out.add(file, &finding.id, Fault::NotAnInstrument { id: id.clone() });
         }
     }
 }
 
-pub(super) fn sources_marked(parsed: &Parsed, report: &mut Report) {
+pub(super) fn sources_marked(parsed: &Parsed, out: &mut Findings) {
     let known: HashSet<&str> = parsed
-        .files(|file| &file.sources)
+        .each(|file| &file.sources)
         .map(|source| source.id.as_str())
         .collect();
     let mut mark = |file: &str, subject: String, text: &str| {
         if text.is_empty() {
-            report.add(file, subject, Fault::NoSource);
+            out.add(file, subject, Fault::NoSource);
         } else if let Some(source) = SourceMark::parse(text).source_id()
             && !known.contains(source.as_str())
         {
@@ -225,7 +225,7 @@ pub(super) fn sources_marked(parsed: &Parsed, report: &mut Report) {
                 expected: NodeKind::Source,
                 id,
             };
-            report.add(file, subject, fault);
+            out.add(file, subject, fault);
         }
     };
     for (file, call) in parsed.located(|file| &file.calls) {

@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet, HashMap, HashSet};
 
 use super::references::all_ids;
-use super::{Fault, NodeKind, Parsed, Report};
+use super::{Fault, Findings, NodeKind, Parsed};
 use crate::diagnosis::graph::{CauseKind, EvidenceEntry, LinkEntry};
 
 fn arrow(link: &LinkEntry) -> String {
@@ -23,7 +23,7 @@ fn kinds(parsed: &Parsed) -> HashMap<&str, NodeKind> {
         .collect()
 }
 
-pub(super) fn links_join_the_right_kinds(parsed: &Parsed, report: &mut Report) {
+pub(super) fn links_join_the_right_kinds(parsed: &Parsed, out: &mut Findings) {
     let kinds = kinds(parsed);
     for (file, link) in parsed.located(|file| &file.links) {
         let from = kinds.get(link.from.as_str());
@@ -35,7 +35,7 @@ pub(super) fn links_join_the_right_kinds(parsed: &Parsed, report: &mut Report) {
                 } else {
                     NodeKind::Finding
                 };
-                report.add(
+                out.add(
                     file,
                     arrow(link),
                     Fault::UnknownId {
@@ -47,16 +47,16 @@ pub(super) fn links_join_the_right_kinds(parsed: &Parsed, report: &mut Report) {
             }
         }
         if from == Some(&NodeKind::Finding) || to == Some(&NodeKind::Cause) {
-            report.add(file, arrow(link), Fault::WrongEnds);
+            out.add(file, arrow(link), Fault::WrongEnds);
         }
     }
 }
 
-pub(super) fn links_unique(parsed: &Parsed, report: &mut Report) {
+pub(super) fn links_unique(parsed: &Parsed, out: &mut Findings) {
     let mut seen = HashSet::new();
     for (file, link) in parsed.located(|file| &file.links) {
         if !seen.insert((&link.from, &link.to)) {
-            report.add(file, arrow(link), Fault::DuplicateLink);
+            out.add(file, arrow(link), Fault::DuplicateLink);
         }
     }
 }
@@ -64,7 +64,7 @@ pub(super) fn links_unique(parsed: &Parsed, report: &mut Report) {
 /// Adjacency in the direction of the links, or against it.
 fn neighbours(parsed: &Parsed, against: bool) -> BTreeMap<&str, Vec<&str>> {
     let mut map: BTreeMap<&str, Vec<&str>> = BTreeMap::new();
-    for link in parsed.files(|file| &file.links) {
+    for link in parsed.each(|file| &file.links) {
         let (from, to) = (link.from.as_str(), link.to.as_str());
         let (from, to) = if against { (to, from) } else { (from, to) };
         map.entry(from).or_default().push(to);
@@ -86,7 +86,7 @@ fn reached_from<'a>(
     seen
 }
 
-pub(super) fn no_cycles(parsed: &Parsed, report: &mut Report) {
+pub(super) fn no_cycles(parsed: &Parsed, out: &mut Findings) {
     let next = neighbours(parsed, false);
     let mut told: HashSet<&str> = HashSet::new();
     for (file, mechanism) in parsed.located(|file| &file.mechanisms) {
@@ -97,7 +97,7 @@ pub(super) fn no_cycles(parsed: &Parsed, report: &mut Report) {
         if let Some(path) = circle_through(start, &next) {
             told.extend(&path);
             let path = [path.join(" -> "), start.to_owned()].join(" -> ");
-            report.add(file, start, Fault::Cycle { path });
+            out.add(file, start, Fault::Cycle { path });
         }
     }
 }
@@ -135,82 +135,82 @@ fn circle_through<'a>(
 
 /// A cause must reach a finding through links; an instrument may instead be
 /// the one a finding is read with.
-pub(super) fn causes_have_findings(parsed: &Parsed, report: &mut Report) {
+pub(super) fn causes_have_findings(parsed: &Parsed, out: &mut Findings) {
     let against = neighbours(parsed, true);
     let findings = parsed
-        .files(|file| &file.findings)
+        .each(|file| &file.findings)
         .map(|finding| finding.id.as_str());
     let reached = reached_from(findings, &against);
     let read_with: HashSet<&str> = parsed
-        .files(|file| &file.findings)
+        .each(|file| &file.findings)
         .filter_map(|f| f.instrument.as_deref())
         .collect();
     for (file, cause) in parsed.located(|file| &file.causes) {
         let id = cause.id.as_str();
         let reads = cause.kind == CauseKind::Instrument && read_with.contains(id);
         if !reached.contains(id) && !reads {
-            report.add(file, id, Fault::ReachesNoFinding);
+            out.add(file, id, Fault::ReachesNoFinding);
         }
     }
 }
 
-pub(super) fn mechanisms_are_between(parsed: &Parsed, report: &mut Report) {
+pub(super) fn mechanisms_are_between(parsed: &Parsed, out: &mut Findings) {
     let findings = parsed
-        .files(|file| &file.findings)
+        .each(|file| &file.findings)
         .map(|finding| finding.id.as_str());
     let causes = parsed
-        .files(|file| &file.causes)
+        .each(|file| &file.causes)
         .map(|cause| cause.id.as_str());
     let to_findings = reached_from(findings, &neighbours(parsed, true));
     let from_causes = reached_from(causes, &neighbours(parsed, false));
     for (file, mechanism) in parsed.located(|file| &file.mechanisms) {
         let id = mechanism.id.as_str();
         if !to_findings.contains(id) {
-            report.add(file, id, Fault::ReachesNoFinding);
+            out.add(file, id, Fault::ReachesNoFinding);
         }
         if !from_causes.contains(id) {
-            report.add(file, id, Fault::ReachedByNoCause);
+            out.add(file, id, Fault::ReachedByNoCause);
         }
     }
 }
 
-pub(super) fn findings_have_causes(parsed: &Parsed, report: &mut Report) {
+pub(super) fn findings_have_causes(parsed: &Parsed, out: &mut Findings) {
     let causes = parsed
-        .files(|file| &file.causes)
+        .each(|file| &file.causes)
         .map(|cause| cause.id.as_str());
     let from_causes = reached_from(causes, &neighbours(parsed, false));
     for (file, finding) in parsed.located(|file| &file.findings) {
         if !from_causes.contains(finding.id.as_str()) {
-            report.add(file, &finding.id, Fault::ReachedByNoCause);
+            out.add(file, &finding.id, Fault::ReachedByNoCause);
         }
     }
 }
 
 /// A symptom is told without being looked for; everything else needs a check.
-pub(super) fn findings_have_checks(parsed: &Parsed, report: &mut Report) {
+pub(super) fn findings_have_checks(parsed: &Parsed, out: &mut Findings) {
     let revealed: HashSet<&str> = parsed
-        .files(|file| &file.checks)
+        .each(|file| &file.checks)
         .flat_map(|check| check.reveals.iter().map(String::as_str))
         .collect();
     for (file, finding) in parsed.located(|file| &file.findings) {
         let is_looked_for = !matches!(finding.evidence, EvidenceEntry::Symptom);
         if is_looked_for && !revealed.contains(finding.id.as_str()) {
-            report.add(file, &finding.id, Fault::NoCheck);
+            out.add(file, &finding.id, Fault::NoCheck);
         }
     }
 }
 
-pub(super) fn checks_have_findings(parsed: &Parsed, report: &mut Report) {
+pub(super) fn checks_have_findings(parsed: &Parsed, out: &mut Findings) {
     for (file, check) in parsed.located(|file| &file.checks) {
         if check.reveals.is_empty() {
-            report.add(file, &check.id, Fault::RevealsNothing);
+            out.add(file, &check.id, Fault::RevealsNothing);
         }
     }
 }
 
-pub(super) fn nothing_unused(parsed: &Parsed, report: &mut Report) {
+pub(super) fn nothing_unused(parsed: &Parsed, out: &mut Findings) {
     let mut used: BTreeSet<(NodeKind, &str)> = BTreeSet::new();
-    for cause in parsed.files(|file| &file.causes) {
+    for cause in parsed.each(|file| &file.causes) {
         used.insert((NodeKind::Family, &cause.family));
         used.extend(
             cause
@@ -227,7 +227,7 @@ pub(super) fn nothing_unused(parsed: &Parsed, report: &mut Report) {
         used.extend(cause.only_if.iter().map(|id| (NodeKind::Fact, id.as_str())));
         used.extend(cause.not_if.iter().map(|id| (NodeKind::Fact, id.as_str())));
     }
-    for check in parsed.files(|file| &file.checks) {
+    for check in parsed.each(|file| &file.checks) {
         used.extend(check.tools.iter().map(|id| (NodeKind::Tool, id.as_str())));
         used.extend(
             check
@@ -244,7 +244,7 @@ pub(super) fn nothing_unused(parsed: &Parsed, report: &mut Report) {
         used.extend(check.only_if.iter().map(|id| (NodeKind::Fact, id.as_str())));
         used.extend(check.not_if.iter().map(|id| (NodeKind::Fact, id.as_str())));
     }
-    for caution in parsed.files(|file| &file.cautions) {
+    for caution in parsed.each(|file| &file.cautions) {
         used.extend(
             caution
                 .hazards
@@ -253,7 +253,7 @@ pub(super) fn nothing_unused(parsed: &Parsed, report: &mut Report) {
         );
     }
     for step in parsed
-        .files(|file| &file.procedures)
+        .each(|file| &file.procedures)
         .flat_map(|procedure| &procedure.steps)
     {
         used.extend(
@@ -278,15 +278,15 @@ pub(super) fn nothing_unused(parsed: &Parsed, report: &mut Report) {
                 | NodeKind::Hazard
         );
         if must_be_used && !used.contains(&(kind, id)) {
-            report.add(file, id, Fault::Unused);
+            out.add(file, id, Fault::Unused);
         }
     }
 }
 
 /// Each hazard of a check or step must be answered by a caution shown there.
-pub(super) fn hazards_have_cautions(parsed: &Parsed, report: &mut Report) {
+pub(super) fn hazards_have_cautions(parsed: &Parsed, out: &mut Findings) {
     let answers: HashMap<&str, &[String]> = parsed
-        .files(|file| &file.cautions)
+        .each(|file| &file.cautions)
         .map(|caution| (caution.id.as_str(), caution.hazards.as_slice()))
         .collect();
     let mut need = |file: &str, subject: String, hazards: &[String], cautions: &[String]| {
@@ -298,7 +298,7 @@ pub(super) fn hazards_have_cautions(parsed: &Parsed, report: &mut Report) {
             .collect();
         for hazard in hazards.iter().filter(|hazard| !answered.contains(hazard)) {
             let hazard = hazard.clone();
-            report.add(
+            out.add(
                 file,
                 subject.as_str(),
                 Fault::HazardWithoutCaution { hazard },

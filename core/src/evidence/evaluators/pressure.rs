@@ -7,7 +7,7 @@ use crate::evidence::levels::Levels;
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::fluids::Fluid;
 use crate::model::LoopModel;
-use crate::pressure::balance::{ChargeState, Properties, SealedLoop, balance};
+use crate::pressure::balance::{ChargeState, SealedLoop, balance};
 use crate::pressure::belief::{Belief, Charge, Moment, Unknowns};
 use crate::records::{FlowCentre, ReadingPoint};
 use crate::uncertainty::Uncertain;
@@ -90,12 +90,7 @@ fn seasonal_lift(call: &Call<'_>) -> (f64, f64) {
         call.model.fluid.kind?;
         let system = sealed_loop(call)?;
         let unknowns = unknowns(call);
-        let properties = Properties {
-            modulus_scale: 1.0,
-            expansion: unknowns.expansion.value(),
-            restraint: unknowns.restraint.value(),
-            fluid_scale: 1.0,
-        };
+        let properties = unknowns.middle();
         let charge = ChargeState {
             pressure: GaugePressure::from_si(Unit::Psi.to_si(15.0)),
             temperature: call

@@ -6,7 +6,7 @@ use crate::evidence::call::{Call, State, Taken};
 use crate::evidence::evaluation::Evaluation;
 use crate::evidence::levels::{Levels, SLIP, with_slip};
 use crate::figures::{Authority, Figure, Reasoning};
-use crate::pressure::balance::{Balance, ChargeState, Properties, balance};
+use crate::pressure::balance::{Balance, ChargeState, balance};
 use crate::pressure::trend::{FEWEST, LogEntry, Trend, TrendPrior, compare};
 use crate::records::{Reading, ReadingPoint};
 use crate::uncertainty::Uncertain;
@@ -117,12 +117,7 @@ fn log(call: &Call<'_>) -> Option<Log> {
 /// The balance of the loop at the pressure of the log.
 fn at(call: &Call<'_>, log: &Log, now: Temperature) -> Option<Balance> {
     let unknowns = unknowns(call);
-    let properties = Properties {
-        modulus_scale: 1.0,
-        expansion: unknowns.expansion.value(),
-        restraint: unknowns.restraint.value(),
-        fluid_scale: 1.0,
-    };
+    let properties = unknowns.middle();
     let first = log.entries.first()?;
     let charge = ChargeState {
         pressure: first.pressure.value(),

@@ -1,6 +1,7 @@
 //! How many systems were called back soon after commissioning, by group.
 
 use super::differences::FEWEST_SYSTEMS;
+use super::watched;
 use crate::fleet::statistics::{Interval, TwoByTwo, adjusted_dependent, wilson};
 use crate::fleet::{Dimension, Filter, Fleet};
 use std::collections::BTreeMap;
@@ -30,21 +31,7 @@ pub fn called(fleet: &Fleet, filter: &Filter, watch: i32) -> Vec<(Dimension, Vec
     let dimensions: Vec<Dimension> = Dimension::all().collect();
     let mut counts: Vec<BTreeMap<u32, (usize, usize)>> =
         dimensions.iter().map(|_| BTreeMap::new()).collect();
-    for (system, visits) in fleet.by_system() {
-        let (Some(started), Some(last)) = (system.started, fleet.last_day) else {
-            continue;
-        };
-        if !filter.system(system) || last - started < watch {
-            continue;
-        }
-        let called = visits.iter().any(|visit| {
-            let early = |day: i32| (0..=watch).contains(&(day - started));
-            visit.callback
-                && visit.day.is_some_and(early)
-                && filter
-                    .cause
-                    .is_none_or(|cause| fleet.causes(visit).contains(&cause))
-        });
+    for (system, _, called) in watched(fleet, filter, watch) {
         for (dimension, counts) in dimensions.iter().zip(&mut counts) {
             if let Some(group) = dimension.group(system) {
                 let count = counts.entry(group).or_default();

@@ -18,7 +18,7 @@ pub use rates::{RateFigure, rates};
 pub use systems::{RepeatSystem, Unsettled, UnsettledSystem, repeat_systems, unsettled};
 pub use waiting::{first_callback, waiting};
 
-use super::{Filter, Fleet};
+use super::{Filter, Fleet, SystemRow};
 
 /// Days in a year, the mean of the Gregorian calendar.
 pub const DAYS_IN_YEAR: f64 = 365.2425;
@@ -71,4 +71,29 @@ pub fn totals(fleet: &Fleet, filter: &Filter) -> Totals {
         totals.quiet += usize::from(system.started.is_some() && !called);
     }
     totals
+}
+
+/// Systems watched over the whole of their first `watch` days, each with the day
+/// it was commissioned and whether it was called back in that time. With a cause
+/// in the filter only callbacks with that cause count.
+fn watched<'a>(
+    fleet: &'a Fleet,
+    filter: &'a Filter,
+    watch: i32,
+) -> impl Iterator<Item = (&'a SystemRow, i32, bool)> {
+    fleet.by_system().filter_map(move |(system, visits)| {
+        let (started, last) = (system.started?, fleet.last_day?);
+        if !filter.system(system) || last - started < watch {
+            return None;
+        }
+        let called = visits.iter().any(|visit| {
+            let early = |day: i32| (0..=watch).contains(&(day - started));
+            visit.callback
+                && visit.day.is_some_and(early)
+                && filter
+                    .cause
+                    .is_none_or(|cause| fleet.causes(visit).contains(&cause))
+        });
+        Some((system, started, called))
+    })
 }

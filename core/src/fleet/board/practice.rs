@@ -1,5 +1,6 @@
 //! Before and after a change of practice.
 
+use super::watched;
 use crate::fleet::statistics::{Interval, TwoByTwo, wilson};
 use crate::fleet::{Filter, Fleet};
 
@@ -38,23 +39,9 @@ const FEWEST: usize = 10;
 #[must_use]
 pub fn practice(fleet: &Fleet, filter: &Filter, changed: i32, watch: i32) -> Practice {
     let mut counts = [(0_usize, 0_usize); 2];
-    for (system, visits) in fleet.by_system() {
-        let (Some(started), Some(last)) = (system.started, fleet.last_day) else {
-            continue;
-        };
-        if !filter.system(system) || last - started < watch {
-            continue;
-        }
+    for (_, started, called) in watched(fleet, filter, watch) {
         let side = &mut counts[usize::from(started >= changed)];
         side.0 += 1;
-        let called = visits.iter().any(|visit| {
-            let early = |day: i32| (0..=watch).contains(&(day - started));
-            visit.callback
-                && visit.day.is_some_and(early)
-                && filter
-                    .cause
-                    .is_none_or(|cause| fleet.causes(visit).contains(&cause))
-        });
         side.1 += usize::from(called);
     }
     let [before, after] = counts.map(|(systems, called)| Side {

@@ -1,93 +1,94 @@
 //! The quantities that steps ask for.
 
-use crate::plan::terms::terms;
+use crate::named::named;
 use crate::units::{Dimension, Unit};
 
-terms! {
+named! {
     /// A quantity computed for one system and shown at a step.
-    QuantityKind {
+    #[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
+    pub enum QuantityKind {
         /// Fluid the whole loop holds.
-        LoopVolume "loop-volume",
+        LoopVolume = "loop-volume",
         /// Flow that the heat pump needs.
-        NeededFlow "needed-flow",
+        NeededFlow = "needed-flow",
         /// Lowest pressure rating known in the system, or the conservative one.
-        LowestRating "lowest-rating",
+        LowestRating = "lowest-rating",
         /// Flow that shows that the work was good.
-        LeastFlow "least-flow",
+        LeastFlow = "least-flow",
         /// Flow that carries air out of a section, at the transport velocity.
-        PurgeFlow "purge-flow",
+        PurgeFlow = "purge-flow",
         /// Pressure lost in loop and hoses at the purge flow.
-        PurgeLoss "purge-loss",
+        PurgeLoss = "purge-loss",
         /// Velocity the cart reaches in a section.
-        CartVelocity "cart-velocity",
+        CartVelocity = "cart-velocity",
         /// Groups in which circuits are purged, one group after the other.
-        PurgeGroups "purge-groups",
+        PurgeGroups = "purge-groups",
         /// Time for one turnover of a group at its flow.
-        TurnoverTime "turnover-time",
+        TurnoverTime = "turnover-time",
         /// Least time of flushing the loop.
-        FlushTime "flush-time",
+        FlushTime = "flush-time",
         /// Least time of purging a group.
-        PurgeTime "purge-time",
+        PurgeTime = "purge-time",
         /// Least time of flushing the indoor part.
-        UnitFlushTime "unit-flush-time",
+        UnitFlushTime = "unit-flush-time",
         /// First filter stage.
-        CoarseFilter "coarse-filter",
+        CoarseFilter = "coarse-filter",
         /// Last filter stage.
-        FineFilter "fine-filter",
+        FineFilter = "fine-filter",
         /// Pressure to raise the loop to in the dead-head test.
-        DeadHeadPressure "dead-head-pressure",
+        DeadHeadPressure = "dead-head-pressure",
         /// Greatest level drop that passes the dead-head test.
-        DeadHeadLimit "dead-head-limit",
+        DeadHeadLimit = "dead-head-limit",
         /// Air left in the loop at that drop.
-        DeadHeadAir "dead-head-air",
+        DeadHeadAir = "dead-head-air",
         /// Freeze point to reach.
-        TargetFreezePoint "target-freeze-point",
+        TargetFreezePoint = "target-freeze-point",
         /// Freeze point below which the fluid is needlessly strong.
-        FreezePointFloor "freeze-point-floor",
+        FreezePointFloor = "freeze-point-floor",
         /// Antifreeze to add.
-        AntifreezeDose "antifreeze-dose",
+        AntifreezeDose = "antifreeze-dose",
         /// Fluid to drain before adding antifreeze.
-        DrainVolume "drain-volume",
+        DrainVolume = "drain-volume",
         /// Fluid to replace by water.
-        DilutionVolume "dilution-volume",
+        DilutionVolume = "dilution-volume",
         /// Time to mix.
-        MixTime "mix-time",
+        MixTime = "mix-time",
         /// Pressure to stretch the pipe at.
-        StretchPressure "stretch-pressure",
+        StretchPressure = "stretch-pressure",
         /// Pressure to leave today.
-        LeavePressure "leave-pressure",
+        LeavePressure = "leave-pressure",
         /// Lower end of what may be left today.
-        LeavePressureLow "leave-pressure-low",
+        LeavePressureLow = "leave-pressure-low",
         /// Upper end of what may be left today.
-        LeavePressureHigh "leave-pressure-high",
+        LeavePressureHigh = "leave-pressure-high",
         /// Lower end of what the gauge should read at the rechecks.
-        RecheckLow "recheck-low",
+        RecheckLow = "recheck-low",
         /// Upper end of what the gauge should read at the rechecks.
-        RecheckHigh "recheck-high",
+        RecheckHigh = "recheck-high",
         /// Lowest that the gauge may reach over the seasons.
-        SeasonLow "season-low",
+        SeasonLow = "season-low",
         /// Highest that the gauge may reach over the seasons.
-        SeasonHigh "season-high",
+        SeasonHigh = "season-high",
         /// Fluid missing from the loop.
-        MissingVolume "missing-volume",
+        MissingVolume = "missing-volume",
         /// Fluid to let out of the loop.
-        ReleaseVolume "release-volume",
+        ReleaseVolume = "release-volume",
         /// Time of the hold test.
-        HoldTime "hold-time",
+        HoldTime = "hold-time",
         /// Greatest fall that passes the hold test.
-        HoldFallLimit "hold-fall-limit",
+        HoldFallLimit = "hold-fall-limit",
         /// Air pressure of the expansion tank with the fluid side at zero.
-        TankPreCharge "tank-pre-charge",
+        TankPreCharge = "tank-pre-charge",
         /// Least suction pressure at the circulators.
-        SuctionFloor "suction-floor",
+        SuctionFloor = "suction-floor",
         /// Lower end of the fluid's temperature change across the unit.
-        TemperatureChangeLow "temperature-change-low",
+        TemperatureChangeLow = "temperature-change-low",
         /// Upper end of the fluid's temperature change across the unit.
-        TemperatureChangeHigh "temperature-change-high",
+        TemperatureChangeHigh = "temperature-change-high",
         /// Pressure drop across the exchanger at the needed flow, upper end.
-        ExchangerDropHigh "exchanger-drop-high",
+        ExchangerDropHigh = "exchanger-drop-high",
         /// Lowest leaving water that the fluid must stand.
-        LowestLeavingWater "lowest-leaving-water",
+        LowestLeavingWater = "lowest-leaving-water",
     }
 }
 

@@ -3,6 +3,7 @@
 use super::{QuantityKind, dead_head, dose, purge, running, static_pressure};
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::model::{Assumption, LoopModel};
+use crate::named::named;
 use crate::pressure::belief::Belief;
 use crate::pressure::year::Year;
 use crate::records::visit_file::VisitFile;
@@ -86,59 +87,30 @@ pub struct Computed {
     pub reasoning: Reasoning,
 }
 
-/// Why a quantity cannot be computed.
-#[derive(Copy, Clone, PartialEq, Eq, Debug, Hash)]
-pub enum Lack {
-    /// The circuits are not known.
-    Circuits,
-    /// The kind of fluid is not known.
-    FluidKind,
-    /// The cart's pump curve is not known.
-    CartCurve,
-    /// The diameter of the cart's tank is not known.
-    CartTank,
-    /// The exchanger's curve is not known.
-    ExchangerCurve,
-    /// The pressure at rest has not been read.
-    StaticReading,
-    /// Volume or pre-charge of the expansion tank is not known.
-    TankData,
-    /// There is no such thing on this kind of flow centre.
-    FlowCentre,
-    /// The fluid is already as strong, or as weak, as it should be.
-    NothingToDo,
-    /// The values lie outside what the model covers.
-    OutsideModel,
-}
-
-impl Lack {
-    /// Every one.
-    pub const ALL: [Self; 10] = [
-        Self::Circuits,
-        Self::FluidKind,
-        Self::CartCurve,
-        Self::CartTank,
-        Self::ExchangerCurve,
-        Self::StaticReading,
-        Self::TankData,
-        Self::FlowCentre,
-        Self::NothingToDo,
-        Self::OutsideModel,
-    ];
-    /// Stable id; its sentence is `plan-lack-<id>`.
-    pub fn id(self) -> &'static str {
-        match self {
-            Self::Circuits => "circuits",
-            Self::FluidKind => "fluid-kind",
-            Self::CartCurve => "cart-curve",
-            Self::CartTank => "cart-tank",
-            Self::ExchangerCurve => "exchanger-curve",
-            Self::StaticReading => "static-reading",
-            Self::TankData => "tank-data",
-            Self::FlowCentre => "flow-centre",
-            Self::NothingToDo => "nothing-to-do",
-            Self::OutsideModel => "outside-model",
-        }
+named! {
+    /// Why a quantity cannot be computed; its sentence is `plan-lack-<id>`.
+    #[derive(Copy, Clone, PartialEq, Eq, Debug, Hash)]
+    pub enum Lack {
+        /// The circuits are not known.
+        Circuits = "circuits",
+        /// The kind of fluid is not known.
+        FluidKind = "fluid-kind",
+        /// The cart's pump curve is not known.
+        CartCurve = "cart-curve",
+        /// The diameter of the cart's tank is not known.
+        CartTank = "cart-tank",
+        /// The exchanger's curve is not known.
+        ExchangerCurve = "exchanger-curve",
+        /// The pressure at rest has not been read.
+        StaticReading = "static-reading",
+        /// Volume or pre-charge of the expansion tank is not known.
+        TankData = "tank-data",
+        /// There is no such thing on this kind of flow centre.
+        FlowCentre = "flow-centre",
+        /// The fluid is already as strong, or as weak, as it should be.
+        NothingToDo = "nothing-to-do",
+        /// The values lie outside what the model covers.
+        OutsideModel = "outside-model",
     }
 }
 

@@ -12,8 +12,8 @@ use crate::pressure::leave::{Demand, Leave, Outcome, Today};
 use crate::records::{FlowCentre, ReadingPoint};
 use crate::uncertainty::{Uncertain, propagate};
 use crate::units::{
-    Duration, Fraction, GaugePressure, Number, PressureDifference, Quantity, Temperature,
-    ThermalExpansion, Unit, Volume,
+    Duration, Fraction, GaugePressure, Number, PressureDifference, Quantity, Temperature, Unit,
+    Volume,
 };
 
 /// Least pressure at any time, psi: a utility's guide to testing loops.
@@ -352,9 +352,8 @@ fn volumes(
     let missing = |(shown, scale, restraint): (GaugePressure, Number, Fraction)| {
         let properties = Properties {
             modulus_scale: scale.si(),
-            expansion: ThermalExpansion::from_si(unknowns.expansion.value().si()),
             restraint: Fraction::from_si(restraint.si().clamp(0.0, 0.98)),
-            fluid_scale: 1.0,
+            ..unknowns.middle()
         };
         let state = ChargeState {
             pressure: leave.pressure,

@@ -52,7 +52,7 @@ fn kinds() -> Ids {
 }
 
 pub(super) fn ids_well_formed(parsed: &Parsed, out: &mut Findings) {
-    for (name, file) in &parsed.files {
+    for (name, file) in parsed.files() {
         for id in kinds().iter().flat_map(|(_, ids)| ids(file)) {
             if !is_well_formed(id) {
                 out.add(name, id, Fault::BadId);
@@ -64,7 +64,7 @@ pub(super) fn ids_well_formed(parsed: &Parsed, out: &mut Findings) {
 pub(super) fn ids_unique(parsed: &Parsed, out: &mut Findings) {
     for (kind, ids) in kinds() {
         let mut seen = BTreeSet::new();
-        for (name, file) in &parsed.files {
+        for (name, file) in parsed.files() {
             for id in ids(file) {
                 if !seen.insert(id) {
                     out.add(name, id, Fault::DuplicateId { kind });
@@ -164,7 +164,7 @@ pub(super) fn terms_known(parsed: &Parsed, out: &mut Findings) {
 /// Every id of one kind.
 fn known(parsed: &Parsed, kind: &str) -> BTreeSet<String> {
     let pick = kinds().into_iter().find(|(name, _)| *name == kind);
-    let files = parsed.files.iter().map(|(_, file)| file);
+    let files = parsed.files().map(|(_, file)| file);
     files
         .flat_map(|file| pick.map_or_else(Vec::new, |(_, ids)| ids(file)))
         .map(str::to_owned)

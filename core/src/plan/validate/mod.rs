@@ -16,57 +16,19 @@ pub use texts::{text_keys, texts};
 
 use super::file::ProcedureFile;
 use super::library::SourceText;
+use crate::authored::checks;
 
-/// The files as read, with their names for messages.
-#[derive(Clone, Debug, Default)]
-pub struct Parsed {
-    files: Vec<(String, ProcedureFile)>,
-}
-
-impl Parsed {
-    /// The entries of one kind across all files.
-    pub(super) fn each<'a, T: 'a>(
-        &'a self,
-        pick: impl Fn(&'a ProcedureFile) -> &'a Vec<T>,
-    ) -> impl Iterator<Item = &'a T> {
-        self.located(pick).map(|(_, entry)| entry)
-    }
-
-    /// The entries of one kind across all files, each with its file's name.
-    fn located<'a, T: 'a>(
-        &'a self,
-        pick: impl Fn(&'a ProcedureFile) -> &'a Vec<T>,
-    ) -> impl Iterator<Item = (&'a str, &'a T)> {
-        self.files.iter().flat_map(move |(name, file)| {
-            pick(file).iter().map(move |entry| (name.as_str(), entry))
-        })
-    }
-}
+/// The procedure files as read.
+pub type Parsed = crate::authored::Parsed<ProcedureFile>;
+type Findings = checks::Findings<Fault>;
 
 /// Reads every file; a file that cannot be read becomes a problem and is left out.
 pub fn parse(texts: &[SourceText<'_>]) -> (Parsed, Vec<Problem>) {
-    let mut parsed = Parsed::default();
-    let mut problems = Vec::new();
-    for source in texts {
-        match toml::from_str::<ProcedureFile>(source.text) {
-            Ok(file) => parsed.files.push((source.name.to_owned(), file)),
-            Err(error) => problems.push(Problem {
-                check: "files-read",
-                file: source.name.to_owned(),
-                subject: String::new(),
-                fault: Fault::Unreadable {
-                    message: error.to_string(),
-                },
-            }),
-        }
-    }
-    (parsed, problems)
+    checks::parse(texts, |message| Fault::Unreadable { message })
 }
 
-type NamedCheck = (&'static str, fn(&Parsed, &mut Findings));
-
 /// The structural checks by name.
-const CHECKS: &[NamedCheck] = &[
+const CHECKS: &[checks::NamedCheck<ProcedureFile, Fault>] = &[
     ("ids-well-formed", entries::ids_well_formed),
     ("ids-unique", entries::ids_unique),
     ("terms-known", entries::terms_known),
@@ -86,16 +48,7 @@ const CHECKS: &[NamedCheck] = &[
 
 /// Runs every structural check and returns all problems.
 pub fn structure(parsed: &Parsed) -> Vec<Problem> {
-    let mut all = Vec::new();
-    for (name, check) in CHECKS {
-        let mut findings = Findings {
-            check: name,
-            problems: Vec::new(),
-        };
-        check(parsed, &mut findings);
-        all.append(&mut findings.problems);
-    }
-    all
+    checks::run(CHECKS, parsed)
 }
 
 /// Every check of some files: reading, structure, the texts of a catalog, and
@@ -117,27 +70,10 @@ pub fn everything(
 
 /// Names of all checks, those of [`structure`] first.
 pub fn check_names() -> impl Iterator<Item = &'static str> {
-    ["files-read"]
+    [checks::READ]
         .into_iter()
         .chain(CHECKS.iter().map(|(name, _)| *name))
         .chain(["texts-exist", "plans-hold"])
-}
-
-/// Collects what one check finds.
-struct Findings {
-    check: &'static str,
-    problems: Vec<Problem>,
-}
-
-impl Findings {
-    fn add(&mut self, file: &str, subject: &str, fault: Fault) {
-        self.problems.push(Problem {
-            check: self.check,
-            file: file.to_owned(),
-            subject: subject.to_owned(),
-            fault,
-        });
-    }
 }
 
 #[cfg(test)]

@@ -10,7 +10,7 @@ use crate::plan::{Library, Situation, Treatment, assemble};
 pub(in crate::plan) fn situations() -> Vec<Situation> {
     let centres = [None]
         .into_iter()
-        .chain(FlowCentreKind::ALL.iter().copied().map(Some));
+        .chain(FlowCentreKind::ALL.into_iter().map(Some));
     // Other kinds of fluid differ in cautions only, not in steps.
     let fluids = [None, Some(FluidKind::Water)];
     centres

@@ -4,7 +4,7 @@ use super::FieldValue;
 use crate::records::visit_file::VisitFile;
 use crate::records::{
     CircuitGroup, FlowCentre, GroundLoop, LoopFluid, LoopFluidKind, NominalInch, Pipe,
-    PlainMeasure, Sdr,
+    PlainMeasure, Sdr, name_of, of_name,
 };
 use crate::units::{Length, Measure, Quantity, Unit};
 use chrono::NaiveDate;
@@ -121,9 +121,7 @@ pub(super) fn take<T: Held>(place: &mut Option<T>, value: Option<FieldValue>) ->
 
 /// Reads a place that holds an enumeration, by its written name.
 pub(super) fn show_choice<T: Serialize>(place: &Option<T>) -> Option<FieldValue> {
-    let name = serde_json::to_value(place.as_ref()?).ok()?;
-    name.as_str()
-        .map(|name| FieldValue::Choice(name.to_owned()))
+    name_of(place.as_ref()?).map(FieldValue::Choice)
 }
 
 /// Changes a place that holds an enumeration, by its written name.
@@ -136,15 +134,13 @@ pub(super) fn take_choice<T: DeserializeOwned>(
             *place = None;
             true
         }
-        Some(FieldValue::Choice(name)) => {
-            match serde_json::from_value(serde_json::Value::String(name)) {
-                Ok(held) => {
-                    *place = Some(held);
-                    true
-                }
-                Err(_) => false,
+        Some(FieldValue::Choice(name)) => match of_name(&name) {
+            Ok(held) => {
+                *place = Some(held);
+                true
             }
-        }
+            Err(_) => false,
+        },
         Some(_) => false,
     }
 }
@@ -269,10 +265,10 @@ pub(super) const CIRCUIT_PIPE: Place = Place {
         let pipe = first_circuit(file)?.pipe.clone();
         let name = match pipe {
             Pipe::IpsPe { size, sdr: ratio } => {
-                format!("ips_pe:{}:{}", written(size)?, written(ratio)?)
+                format!("ips_pe:{}:{}", name_of(&size)?, name_of(&ratio)?)
             }
             Pipe::MetricPe { outside_mm, sdr } => {
-                format!("metric_pe:{outside_mm}:{}", written(sdr)?)
+                format!("metric_pe:{outside_mm}:{}", name_of(&sdr)?)
             }
             _ => return None,
         };
@@ -354,11 +350,10 @@ fn circuit_or_new(file: &mut VisitFile) -> &mut CircuitGroup {
 fn pipe_named(name: &str) -> Option<Pipe> {
     let mut parts = name.split(':');
     let (standard, size, sdr) = (parts.next()?, parts.next()?, parts.next()?);
-    let text = |text: &str| serde_json::Value::String(text.to_owned());
-    let sdr: Sdr = serde_json::from_value(text(sdr)).ok()?;
+    let sdr: Sdr = of_name(sdr).ok()?;
     match standard {
         "ips_pe" => Some(Pipe::IpsPe {
-            size: serde_json::from_value(text(size)).ok()?,
+            size: of_name(size).ok()?,
             sdr,
         }),
         "metric_pe" => Some(Pipe::MetricPe {
@@ -367,12 +362,4 @@ fn pipe_named(name: &str) -> Option<Pipe> {
         }),
         _ => None,
     }
-}
-
-/// The written name of an enumeration value.
-fn written<T: Serialize>(value: T) -> Option<String> {
-    serde_json::to_value(value)
-        .ok()?
-        .as_str()
-        .map(str::to_owned)
 }

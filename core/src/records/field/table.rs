@@ -5,47 +5,23 @@ use super::place::{
     SITE_NAME, place,
 };
 use super::{Field, FieldKind as Kind};
+use crate::named::named;
 use crate::records::{Circulator, Exchanger, FlushCart, GroundLoop, HeatPump, System};
 use crate::units::Dimension as D;
 
-/// Where a field belongs, in the order of a form.
-#[derive(Copy, Clone, PartialEq, Eq, Debug, Hash)]
-#[allow(missing_docs)] // the names are the meaning
-pub enum FieldGroup {
-    Site,
-    Visit,
-    Unit,
-    FlowCentre,
-    Ground,
-    Fluid,
-    Commissioning,
-    Means,
-}
-
-impl FieldGroup {
-    /// Every group, in order.
-    pub const ALL: [Self; 8] = [
-        Self::Site,
-        Self::Visit,
-        Self::Unit,
-        Self::FlowCentre,
-        Self::Ground,
-        Self::Fluid,
-        Self::Commissioning,
-        Self::Means,
-    ];
-    /// Stable identifier; its label is `group-<id>` in the catalog.
-    pub fn id(self) -> &'static str {
-        match self {
-            Self::Site => "site",
-            Self::Visit => "visit",
-            Self::Unit => "unit",
-            Self::FlowCentre => "flow-centre",
-            Self::Ground => "ground",
-            Self::Fluid => "fluid",
-            Self::Commissioning => "commissioning",
-            Self::Means => "means",
-        }
+named! {
+    /// Where a field belongs, in the order of a form; its label is `group-<id>`.
+    #[derive(Copy, Clone, PartialEq, Eq, Debug, Hash)]
+    #[allow(missing_docs)] // the names are the meaning
+    pub enum FieldGroup {
+        Site = "site",
+        Visit = "visit",
+        Unit = "unit",
+        FlowCentre = "flow-centre",
+        Ground = "ground",
+        Fluid = "fluid",
+        Commissioning = "commissioning",
+        Means = "means",
     }
 }
 

@@ -3,7 +3,7 @@
 
 use super::fault::{Fault, FaultCode};
 use super::{VisitFile, Vocabulary};
-use crate::records::{FlowCentre, GroundLoop, Pipe, PipeRun, ReadingError, Visit};
+use crate::records::{FlowCentre, GroundLoop, Pipe, PipeRun, ReadingError, Visit, name_of};
 use crate::units::{Measure, Quantity, Unit};
 
 /// A range in a unit that people know.
@@ -327,13 +327,11 @@ pub(super) fn check_vocabulary(
                 ));
             }
             Some(levels) if !levels.contains(&answer.is) => {
-                let name = |level| serde_json::to_value(level).ok();
-                let text = |level| name(level).and_then(|v| v.as_str().map(str::to_owned));
-                let accepted: Vec<String> = levels.iter().filter_map(text).collect();
+                let accepted: Vec<String> = levels.iter().filter_map(name_of).collect();
                 faults.push(Fault::at(
                     &format!("visit.answers[{index}].is"),
                     FaultCode::NotAccepted,
-                    &text(&answer.is).unwrap_or_default(),
+                    &name_of(&answer.is).unwrap_or_default(),
                     &accepted.join(", "),
                 ));
             }

@@ -132,9 +132,12 @@ impl Canvas<'_> {
                 Leg::Line(x, y)
             });
         }
-        if legs.len() < 2 {
-            return;
+        if legs.len() > 1 {
+            self.line(legs, closed, fill, stroke);
         }
+    }
+
+    fn line(&mut self, legs: Vec<Leg>, closed: bool, fill: Option<Role>, stroke: Option<Stroke>) {
         let pen = stroke.map(|stroke| self.pen(stroke));
         self.items.push(Item::Path {
             legs,
@@ -161,13 +164,7 @@ impl Canvas<'_> {
                 stroke,
             } => {
                 let legs = self.rounded(*at, *width, *height, *radius);
-                let pen = stroke.map(|stroke| self.pen(stroke));
-                self.items.push(Item::Path {
-                    legs,
-                    closed: true,
-                    fill: fill.map(ink_of),
-                    pen,
-                });
+                self.line(legs, true, *fill, *stroke);
             }
             Shape::Circle {
                 centre,
@@ -186,13 +183,7 @@ impl Canvas<'_> {
                     0.0
                 };
                 let legs = circle((x, y), radius.clamp(0.0, reach.max(0.0)));
-                let pen = stroke.map(|stroke| self.pen(stroke));
-                self.items.push(Item::Path {
-                    legs,
-                    closed: true,
-                    fill: fill.map(ink_of),
-                    pen,
-                });
+                self.line(legs, true, *fill, *stroke);
             }
             Shape::Arrow { points, stroke } => {
                 self.path(points, false, None, Some(*stroke));

@@ -2,14 +2,15 @@
 
 use crate::exchange::{read, text};
 use crate::records::attachment::{caption, limits};
-use crate::records::{PhotoPhase, Signature, SignatureRole, VisitId};
+use crate::records::{Photo, PhotoId, PhotoPhase, Picture, Signature, SignatureRole, VisitId};
 use crate::store::StoreError;
-use crate::store::row::{damaged, name, named};
+use crate::store::attachments::add_photo;
+use crate::store::row::{damaged, named};
 use crate::store::visits::{parse_id, visit};
 use base64::Engine as _;
 use base64::prelude::BASE64_STANDARD;
 use chrono::{DateTime, FixedOffset};
-use rusqlite::{Connection, OptionalExtension, params};
+use rusqlite::{Connection, OptionalExtension};
 use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
@@ -140,29 +141,25 @@ pub(super) fn put_photo(
     connection
         .prepare_cached("DELETE FROM photo WHERE id = ?1")?
         .execute([&key])?;
-    let Some(photo) = read::<Option<PhotoContent>>(written).map_err(bad)? else {
+    let Some(content) = read::<Option<PhotoContent>>(written).map_err(bad)? else {
         return Ok(());
     };
-    visit(connection, photo.visit)?;
-    connection
-        .prepare_cached(
-            "INSERT INTO photo (id, visit_id, phase, taken_at, caption, width, height) \
-             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)",
-        )?
-        .execute(params![
-            key,
-            photo.visit.to_string(),
-            name(&photo.phase),
-            photo.taken_at.to_rfc3339(),
-            photo.caption,
-            photo.width,
-            photo.height,
-        ])?;
-    let (jpeg, thumbnail) = (decode(&photo.jpeg), decode(&photo.thumbnail));
-    connection
-        .prepare_cached("INSERT INTO picture (photo_id, jpeg, thumbnail) VALUES (?1, ?2, ?3)")?
-        .execute(params![key, jpeg.map_err(bad)?, thumbnail.map_err(bad)?])?;
-    Ok(())
+    visit(connection, content.visit)?;
+    let photo = Photo {
+        id: PhotoId(id),
+        phase: content.phase,
+        taken_at: content.taken_at,
+        caption: content.caption,
+        width: content.width,
+        height: content.height,
+    };
+    let picture = Picture {
+        jpeg: decode(&content.jpeg).map_err(bad)?,
+        thumbnail: decode(&content.thumbnail).map_err(bad)?,
+        width: content.width,
+        height: content.height,
+    };
+    add_photo(connection, content.visit, &photo, &picture)
 }
 
 /// The signatures of a visit.

@@ -2,9 +2,9 @@
 
 use super::parse_id;
 use crate::records::{
-    Action, Answer, Instrument, Reading, ReadingId, SystemId, Verdict, Visit, VisitId,
+    Action, Answer, Instrument, Reading, ReadingId, SystemId, Verdict, Visit, VisitId, name_of,
 };
-use crate::store::row::{READING_COLUMNS, document, measure, name, named, reading, to_document};
+use crate::store::row::{READING_COLUMNS, document, measure, named, reading, to_document};
 use crate::store::sites::not_found;
 use crate::store::{StoreError, stamp};
 use crate::units::{Dimension, Measure, Unit};
@@ -35,7 +35,7 @@ pub(in crate::store) fn put_facts(
             visit.technician,
             visit.complaint,
             to_document("visit", &key, &visit.means)?,
-            visit.outcome.as_ref().and_then(name),
+            visit.outcome.as_ref().and_then(name_of),
             visit.notes,
             stamp(now),
             visit.time_spent.map(Measure::value),
@@ -86,7 +86,11 @@ pub(super) fn put_answer(
             "INSERT INTO answer (visit_id, finding, level) VALUES (?1, ?2, ?3) \
              ON CONFLICT (visit_id, finding) DO UPDATE SET level = ?3",
         )?
-        .execute(params![visit.to_string(), answer.finding, name(&answer.is)])?;
+        .execute(params![
+            visit.to_string(),
+            answer.finding,
+            name_of(&answer.is)
+        ])?;
     Ok(())
 }
 
@@ -131,9 +135,9 @@ pub(super) fn put_reading(
             accuracy.map(|accuracy| accuracy.value),
             accuracy.map(|accuracy| accuracy.unit.symbol()),
             reading.instrument.map(Instrument::id),
-            reading.mode.as_ref().and_then(name),
+            reading.mode.as_ref().and_then(name_of),
             reading.taken_at.map(|at| at.to_rfc3339()),
-            name(&reading.phase),
+            name_of(&reading.phase),
             reading.circuit,
             reading.note,
         ])?;
