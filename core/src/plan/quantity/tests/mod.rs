@@ -142,8 +142,8 @@ fn every_quantity_is_computed_or_says_what_it_lacks() {
     for file in [file(), vented, tank, VisitFile::default()] {
         let sheet = computed(&file, 8.0);
         for kind in Q::ALL {
-            let has = sheet.get(*kind).is_some();
-            let lacks = sheet.lacking.iter().any(|lacking| lacking.kind == *kind);
+            let has = sheet.get(kind).is_some();
+            let lacks = sheet.lacking.iter().any(|lacking| lacking.kind == kind);
             assert!(has != lacks, "{kind:?}: computed {has}, lacking {lacks}");
         }
         for computed in &sheet.computed {
