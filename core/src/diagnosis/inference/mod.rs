@@ -59,8 +59,10 @@ pub struct Inference<'g> {
     observed: Vec<Observed>,
     evidence: Vec<Table>,
     sides: Vec<Side>,
+    /// The sum of each side, summed in both directions.
+    rooms: Vec<Workspace>,
+    sum: Sum,
     beliefs: Vec<Weights>,
-    log_evidence: f64,
     finding_levels: Vec<Option<[f64; 3]>>,
 }
 
@@ -129,8 +131,9 @@ impl<'g> Inference<'g> {
             observed,
             evidence,
             sides,
+            rooms,
+            sum,
             beliefs,
-            log_evidence: sum.log,
             finding_levels,
         })
     }
@@ -203,7 +206,7 @@ impl<'g> Inference<'g> {
     /// call, if somebody called), each likelihood taken with its largest weight 1.
     #[must_use]
     pub fn log_evidence(&self) -> f64 {
-        self.log_evidence
+        self.sum.log
     }
 
     /// Whether a call is part of the evidence.

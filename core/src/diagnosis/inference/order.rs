@@ -21,7 +21,7 @@ impl Adjacency {
         for &a in scope {
             for &b in scope {
                 if a != b {
-                    self.rows[a * self.words + b / 64] |= 1 << (b % 64);
+                    self.set(a, b);
                 }
             }
         }
@@ -57,6 +57,58 @@ impl Adjacency {
             .sum()
     }
 
+    /// Whether eliminating `at` would add no edge.
+    fn is_clique_around(&self, at: usize) -> bool {
+        let own = self.row(at);
+        self.members(at).all(|other| {
+            let rows = own.iter().zip(self.row(other)).enumerate();
+            rows.map(|(word, (&mine, &theirs))| {
+                let itself = if word == other / 64 {
+                    1 << (other % 64)
+                } else {
+                    0
+                };
+                mine & !theirs & !itself
+            })
+            .all(|missing| missing == 0)
+        })
+    }
+
+    /// Cells of the table that eliminating `at` makes.
+    fn table(&self, at: usize, cards: &[usize]) -> f64 {
+        self.members(at)
+            .map(|other| cards[other] as f64)
+            .product::<f64>()
+            * cards[at] as f64
+    }
+
+    /// Joins every pair of `scope`, where `fill` holds the fill of every
+    /// variable, and keeps it true for those outside `scope`.
+    fn fill_in(&mut self, scope: &[usize], fill: &mut [u32]) {
+        for (at, &a) in scope.iter().enumerate() {
+            for &b in &scope[at + 1..] {
+                if self.row(a)[b / 64] >> (b % 64) & 1 == 1 {
+                    continue;
+                }
+                // Whoever sees both misses this pair no more, counted both ways.
+                for word in 0..self.words {
+                    let mut both = self.row(a)[word] & self.row(b)[word];
+                    while both != 0 {
+                        let seer = word * 64 + both.trailing_zeros() as usize;
+                        fill[seer] = fill[seer].saturating_sub(2);
+                        both &= both - 1;
+                    }
+                }
+                self.set(a, b);
+                self.set(b, a);
+            }
+        }
+    }
+
+    fn set(&mut self, at: usize, other: usize) {
+        self.rows[at * self.words + other / 64] |= 1 << (other % 64);
+    }
+
     fn clear(&mut self, at: usize, other: usize) {
         self.rows[at * self.words + other / 64] &= !(1 << (other % 64));
     }
@@ -76,93 +128,171 @@ const TRIES: u32 = 5;
 
 /// The cheapest of some orders. Which it is changes what a sum costs, never
 /// what it is.
-pub(super) fn cheapest(graph: &Adjacency, cards: &[usize]) -> Order {
-    let mut best = min_fill(graph.clone(), cards);
+pub(super) fn cheapest(graph: Adjacency, cards: &[usize]) -> Order {
+    let Peeled { first, core } = Peeled::of(graph, cards);
+    let mut best = core.plain();
     for trial in 1..TRIES {
-        if best.cells < CHEAP_CELLS {
+        if first.cells + best.cells < CHEAP_CELLS {
             break;
         }
-        let other = ordered(graph.clone(), cards, trial);
-        if other.cells < best.cells {
-            best = other;
+        if let Some(cheaper) = core.ordered(trial, best.cells) {
+            best = cheaper;
         }
     }
-    best
+    first.then(best)
 }
 
 /// Orders the variables so that eliminating them in turn keeps tables small:
 /// at each step the one that joins the fewest new pairs, and among equals the
 /// one whose table is smallest.
 pub(super) fn min_fill(graph: Adjacency, cards: &[usize]) -> Order {
-    ordered(graph, cards, 0)
+    let Peeled { first, core } = Peeled::of(graph, cards);
+    first.then(core.plain())
 }
 
-/// Fill counts are taken up to half as much higher, by variable, step and trial:
-/// the rule of the fewest new pairs looks one step ahead only, and swerving from
-/// it often does better. The same graph always gets the same orders.
-fn ordered(mut graph: Adjacency, cards: &[usize], trial: u32) -> Order {
-    let count = cards.len();
-    let weight = |graph: &Adjacency, at: usize| -> f64 {
-        graph
-            .members(at)
-            .map(|other| cards[other] as f64)
-            .product::<f64>()
-            * cards[at] as f64
-    };
-    let swerve = |at: usize, step: usize| -> f64 {
-        if trial == 0 {
-            return 1.0;
-        }
-        // Mixing constants of splitmix64 (Steele, Lea and Flood 2014, from memory).
-        let mut mixed = (at as u64 + 1)
-            .wrapping_mul(0x9e37_79b9_7f4a_7c15)
-            .wrapping_add((step as u64) << 32 | u64::from(trial));
-        mixed = (mixed ^ (mixed >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
-        mixed = (mixed ^ (mixed >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
-        1.0 + 0.5 * ((mixed >> 11) as f64 / (1_u64 << 53) as f64)
-    };
-    let mut fill: Vec<f64> = (0..count)
-        .map(|at| f64::from(graph.fill(at)) * swerve(at, 0))
-        .collect();
-    let mut size: Vec<f64> = (0..count).map(|at| weight(&graph, at)).collect();
-    let mut open: Vec<usize> = (0..count).collect();
-    let mut order = Order {
-        variables: Vec::with_capacity(count),
-        cells: 0.0,
-    };
-    while let Some(best) = (0..open.len()).min_by(|&a, &b| {
-        let (a, b) = (open[a], open[b]);
-        fill[a]
-            .total_cmp(&fill[b])
-            .then(size[a].total_cmp(&size[b]))
-            .then(a.cmp(&b))
-    }) {
-        let chosen = open.swap_remove(best);
-        order.variables.push(chosen);
-        order.cells += size[chosen];
-        let neighbours: Vec<usize> = graph.members(chosen).collect();
-        let mut stale = graph.row(chosen).to_vec();
-        if fill[chosen] > 0.0 {
-            // New edges also change the fill of whoever sees both their ends.
+impl Order {
+    fn then(mut self, last: Self) -> Self {
+        self.variables.extend(last.variables);
+        self.cells += last.cells;
+        self
+    }
+}
+
+/// A graph with everything taken off that goes without joining a new pair.
+///
+/// Most variables of a case go so, whatever else goes when, and taking them
+/// first is never worse (D. Rose, "Triangulated graphs and the elimination
+/// process", 1970, from memory). What is left is small, and only there is a
+/// choice to be made.
+struct Peeled {
+    first: Order,
+    core: Core,
+}
+
+/// What a peeled graph leaves, its variables numbered anew.
+struct Core {
+    graph: Adjacency,
+    cards: Vec<usize>,
+    /// What each variable was called before.
+    names: Vec<usize>,
+}
+
+impl Peeled {
+    fn of(mut graph: Adjacency, cards: &[usize]) -> Self {
+        let mut first = Order {
+            variables: Vec::with_capacity(cards.len()),
+            cells: 0.0,
+        };
+        let mut gone = vec![false; cards.len()];
+        let mut waiting: Vec<usize> = (0..cards.len()).rev().collect();
+        let mut neighbours = Vec::new();
+        while let Some(at) = waiting.pop() {
+            if gone[at] || !graph.is_clique_around(at) {
+                continue;
+            }
+            gone[at] = true;
+            first.variables.push(at);
+            first.cells += graph.table(at, cards);
+            neighbours.clear();
+            neighbours.extend(graph.members(at));
             for &neighbour in &neighbours {
-                for (word, &bits) in stale.iter_mut().zip(graph.row(neighbour)) {
-                    *word |= bits;
-                }
+                graph.clear(neighbour, at);
             }
-            graph.join(&neighbours);
+            waiting.extend(&neighbours);
         }
-        for &neighbour in &neighbours {
-            graph.clear(neighbour, chosen);
+        let names: Vec<usize> = (0..cards.len()).filter(|&at| !gone[at]).collect();
+        let mut number = vec![0; cards.len()];
+        for (new, &old) in names.iter().enumerate() {
+            number[old] = new;
         }
-        let step = order.variables.len();
-        for &at in &open {
-            if stale[at / 64] >> (at % 64) & 1 == 1 {
-                fill[at] = f64::from(graph.fill(at)) * swerve(at, step);
-                size[at] = weight(&graph, at);
+        let mut core = Adjacency::new(names.len());
+        for (new, &old) in names.iter().enumerate() {
+            for other in graph.members(old) {
+                core.set(new, number[other]);
             }
+        }
+        Self {
+            first,
+            core: Core {
+                graph: core,
+                cards: names.iter().map(|&old| cards[old]).collect(),
+                names,
+            },
         }
     }
-    order
+}
+
+impl Core {
+    /// The order by the rule as it stands.
+    fn plain(&self) -> Order {
+        // Every number of cells is below this limit.
+        self.ordered(0, f64::INFINITY).unwrap_or(Order {
+            variables: Vec::new(),
+            cells: 0.0,
+        })
+    }
+
+    /// An order by the fewest new pairs, or nothing if it costs `limit` cells or
+    /// more. In trials after the first, fill counts are taken up to half as much
+    /// higher, by variable and trial: the rule looks one step ahead only, and
+    /// swerving from it often does better. The same graph always gets the same
+    /// orders.
+    fn ordered(&self, trial: u32, limit: f64) -> Option<Order> {
+        let cards = &self.cards;
+        let count = cards.len();
+        let mut graph = self.graph.clone();
+        let swerve: Vec<f64> = (0..count).map(|at| swerve(at, trial)).collect();
+        let mut fill: Vec<u32> = (0..count).map(|at| graph.fill(at)).collect();
+        let mut size: Vec<f64> = (0..count).map(|at| graph.table(at, cards)).collect();
+        let mut open: Vec<usize> = (0..count).collect();
+        let mut neighbours = Vec::new();
+        let mut order = Order {
+            variables: Vec::with_capacity(count),
+            cells: 0.0,
+        };
+        let pairs = |at: usize, fill: &[u32]| f64::from(fill[at]) * swerve[at];
+        while let Some(best) = (0..open.len()).min_by(|&a, &b| {
+            let (a, b) = (open[a], open[b]);
+            pairs(a, &fill)
+                .total_cmp(&pairs(b, &fill))
+                .then(size[a].total_cmp(&size[b]))
+                .then(a.cmp(&b))
+        }) {
+            let chosen = open.swap_remove(best);
+            order.variables.push(self.names[chosen]);
+            order.cells += size[chosen];
+            if order.cells >= limit {
+                return None;
+            }
+            neighbours.clear();
+            neighbours.extend(graph.members(chosen));
+            if fill[chosen] > 0 {
+                graph.fill_in(&neighbours, &mut fill);
+            }
+            for &neighbour in &neighbours {
+                graph.clear(neighbour, chosen);
+            }
+            for &neighbour in &neighbours {
+                fill[neighbour] = graph.fill(neighbour);
+                size[neighbour] = graph.table(neighbour, cards);
+            }
+        }
+        Some(order)
+    }
+}
+
+/// By how much the fill counts of a variable are taken higher in a trial.
+fn swerve(at: usize, trial: u32) -> f64 {
+    if trial == 0 {
+        return 1.0;
+    }
+    // Mixing constants of splitmix64 (Steele, Lea and Flood 2014, from memory).
+    let mut mixed = (at as u64 + 1)
+        .wrapping_mul(0x9e37_79b9_7f4a_7c15)
+        .wrapping_add(u64::from(trial) << 32);
+    mixed = (mixed ^ (mixed >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
+    mixed = (mixed ^ (mixed >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
+    1.0 + 0.5 * ((mixed >> 11) as f64 / (1_u64 << 53) as f64)
 }
 
 #[cfg(test)]

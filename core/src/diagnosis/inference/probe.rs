@@ -1,12 +1,13 @@
 //! Questions to a worked-out case: what if this were so, or had not been seen.
 //!
 //! Every question is the same tree summed again with some variables weighted
-//! or some evidence silenced, so it is as exact as the answer itself.
+//! or some evidence silenced, so it is as exact as the answer itself. Where only
+//! the sum is asked for, no more of it is summed again than has changed.
 
+use super::Inference;
 use super::cpt::{Terms, Unpushed};
-use super::sides::{Side, Sum};
-use super::tree::{Weights, Workspace};
-use super::{Inference, Table};
+use super::sides::Sum;
+use super::tree::{Sounding, Weights, Workspace};
 use crate::diagnosis::graph::{FindingIx, Link};
 
 /// A weight for a variable's false and true state.
@@ -28,42 +29,58 @@ pub(in crate::diagnosis) struct Run {
 /// Room for questions.
 pub(in crate::diagnosis) struct Probe<'a> {
     inference: &'a Inference<'a>,
-    /// Room for each side of the sum, and its weights.
-    rooms: Vec<(Workspace, Vec<Weights>)>,
-    /// Nothing was ever left out: sums without factors are those of the case.
+    /// For each side of the sum.
+    rooms: Vec<Room>,
+    soundings: Sounding,
+    /// Nothing was ever left out: what is not asked about is as in the case.
     is_whole: bool,
+}
+
+/// Room for one side of the sum, and its weights.
+struct Room {
+    work: Workspace,
+    unary: Vec<Weights>,
 }
 
 impl<'a> Probe<'a> {
     pub(super) fn new(inference: &'a Inference<'a>) -> Self {
-        let room = |side: &Side| {
-            let mut room = Workspace::default();
-            inference.tree.prepare(&mut room);
-            for (slot, Table { values, .. }) in inference.evidence.iter().enumerate() {
-                inference.tree.set_evidence(&mut room, slot, values);
-            }
-            (room, side.unary.clone())
-        };
         Self {
             inference,
-            rooms: inference.sides.iter().map(room).collect(),
+            rooms: Vec::new(),
+            soundings: Sounding::default(),
             is_whole: true,
         }
+    }
+
+    /// The rooms, which begin as the case left them. Many questions need none.
+    fn rooms(&mut self) -> &mut [Room] {
+        if self.rooms.is_empty() {
+            let sides = self.inference.rooms.iter().zip(&self.inference.sides);
+            self.rooms = sides
+                .map(|(settled, side)| Room {
+                    work: settled.clone(),
+                    unary: side.unary.clone(),
+                })
+                .collect();
+        }
+        &mut self.rooms
     }
 
     /// Leaves an observation out until it is restored.
     pub(in crate::diagnosis) fn silence(&mut self, observation: usize) {
         self.is_whole = false;
-        for (room, _) in &mut self.rooms {
-            self.inference.tree.silence(room, observation);
+        let tree = &self.inference.tree;
+        for room in self.rooms() {
+            tree.silence(&mut room.work, observation);
         }
     }
 
     /// Takes an observation in again.
     pub(in crate::diagnosis) fn restore(&mut self, observation: usize) {
+        let tree = &self.inference.tree;
         let values = &self.inference.evidence[observation].values;
-        for (room, _) in &mut self.rooms {
-            self.inference.tree.set_evidence(room, observation, values);
+        for room in self.rooms() {
+            tree.set_evidence(&mut room.work, observation, values);
         }
     }
 
@@ -76,18 +93,18 @@ impl<'a> Probe<'a> {
 
     fn weighted<T>(&mut self, factors: &[Factor], ask: impl FnOnce(&mut Self) -> T) -> T {
         let tree = &self.inference.tree;
-        for (room, unary) in &mut self.rooms {
+        for Room { work, unary } in self.rooms() {
             for &(variable, [no, yes]) in factors {
                 unary[variable][0] *= no;
                 unary[variable][1] *= yes;
-                tree.touch(room, variable);
+                tree.touch(work, variable);
             }
         }
         let answer = ask(self);
-        for ((room, unary), side) in self.rooms.iter_mut().zip(&self.inference.sides) {
+        for (Room { work, unary }, side) in self.rooms.iter_mut().zip(&self.inference.sides) {
             for &(variable, _) in factors {
                 unary[variable] = side.unary[variable];
-                tree.touch(room, variable);
+                tree.touch(work, variable);
             }
         }
         answer
@@ -99,7 +116,7 @@ impl<'a> Probe<'a> {
         let logs: Vec<Option<f64>> = self
             .rooms
             .iter_mut()
-            .map(|(room, unary)| tree.inward(room, unary))
+            .map(|Room { work, unary }| tree.inward(work, unary))
             .collect();
         Sum::of(&self.inference.sides, &logs)
     }
@@ -107,8 +124,18 @@ impl<'a> Probe<'a> {
     /// The weighted sum alone, as a natural logarithm relative to the evidence;
     /// negative infinity if it is 0.
     pub(in crate::diagnosis) fn log_weight(&mut self, factors: &[Factor]) -> f64 {
+        if self.is_whole {
+            let Inference {
+                tree, rooms, sum, ..
+            } = self.inference;
+            let ratios = rooms
+                .iter()
+                .map(|settled| [tree.sound(settled, &mut self.soundings, factors)]);
+            let [ratio] = sum.join(ratios);
+            return ratio.ln();
+        }
         self.weighted(factors, |probe| match probe.sum() {
-            Some(sum) => sum.log - probe.inference.log_evidence,
+            Some(sum) => sum.log - probe.inference.sum.log,
             None => f64::NEG_INFINITY,
         })
     }
@@ -125,13 +152,13 @@ impl<'a> Probe<'a> {
             let causes = probe.inference.graph.causes().len();
             match probe.sum() {
                 Some(sum) => {
-                    for (room, _) in &mut probe.rooms {
-                        tree.outward(room, false);
+                    for room in &mut probe.rooms {
+                        tree.outward(&mut room.work, false);
                     }
                     let beliefs: Vec<Weights> = (0..causes)
-                        .map(|at| sum.join(probe.rooms.iter().map(|(room, _)| room.beliefs[at])))
+                        .map(|at| sum.join(probe.rooms.iter().map(|room| room.work.beliefs[at])))
                         .collect();
-                    let log_weight = sum.log - probe.inference.log_evidence;
+                    let log_weight = sum.log - probe.inference.sum.log;
                     Run {
                         weight: log_weight.exp(),
                         causes: beliefs.iter().map(|belief| belief[1]).collect(),

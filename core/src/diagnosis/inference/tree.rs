@@ -22,6 +22,10 @@ use std::ops::Range;
 
 use super::order::{Adjacency, cheapest};
 
+mod sounding;
+
+pub(super) use sounding::Sounding;
+
 /// A table of non-negative numbers over some variables, the last varying fastest.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Table {
@@ -68,7 +72,7 @@ pub(super) struct Tree {
 }
 
 /// Room for one computation on a tree, to be used again and again.
-#[derive(Default)]
+#[derive(Clone, Default)]
 pub(super) struct Workspace {
     pub(super) values: Vec<f64>,
     adjoints: Vec<f64>,
@@ -92,7 +96,7 @@ impl Tree {
         for table in fixed.iter().chain(evidence) {
             graph.join(&table.scope);
         }
-        let order = cheapest(&graph, &cards).variables;
+        let order = cheapest(graph, &cards).variables;
         let mut position = vec![0; cards.len()];
         for (at, &variable) in order.iter().enumerate() {
             position[variable] = at;

@@ -1,0 +1,139 @@
+//! What the sum becomes if a few variables are weighted anew, at little cost.
+//!
+//! A changed weight changes the messages from its bucket onward and no others.
+//! Where the ways of all changes have met, the rest of the sum is as it was, and
+//! what it says is known: it is the derivative that the way back left there. So
+//! the changes are followed to that bucket and not to the last, which is where
+//! the large tables are. On the way only the ratio of each new message to the
+//! old one is kept: products already summed are reused, and nothing grows small.
+
+use super::{MAX_STATES, Tree, Weights, Workspace};
+use std::cmp::Reverse;
+use std::collections::BinaryHeap;
+
+/// Room for soundings, to be used again and again.
+#[derive(Default)]
+pub(in crate::diagnosis::inference) struct Sounding {
+    /// By how much the weights of each bucket's variable are multiplied.
+    factors: Vec<Weights>,
+    /// New message over old, where [`Sounding::is_changed`] says so.
+    ratios: Vec<f64>,
+    is_changed: Vec<bool>,
+    is_waiting: Vec<bool>,
+    waiting: BinaryHeap<Reverse<usize>>,
+    /// Buckets to be cleared up after.
+    seen: Vec<usize>,
+    cells: Vec<f64>,
+}
+
+impl Tree {
+    /// By what factor the sum changes if the states of these binary variables
+    /// (false, true) are weighted so, factors of one variable multiplied.
+    /// `settled` is a room after [`Tree::inward`] and [`Tree::outward`].
+    pub(in crate::diagnosis::inference) fn sound(
+        &self,
+        settled: &Workspace,
+        room: &mut Sounding,
+        factors: &[(usize, [f64; 2])],
+    ) -> f64 {
+        room.fit(self);
+        for &(variable, [no, yes]) in factors {
+            let at = self.bucket_of[variable];
+            room.factors[at][0] *= no;
+            room.factors[at][1] *= yes;
+            room.wait(at);
+        }
+        let mut total = 1.0;
+        while let Some(Reverse(at)) = room.waiting.pop() {
+            self.follow(at, settled, room);
+            match self.buckets[at].next {
+                Some(next) if !room.waiting.is_empty() => room.wait(next),
+                _ => total *= self.change(at, settled, room),
+            }
+        }
+        room.clear();
+        total
+    }
+
+    /// Finds the ratios of a bucket's message from those of the messages it takes.
+    fn follow(&self, at: usize, settled: &Workspace, room: &mut Sounding) {
+        let bucket = &self.buckets[at];
+        let factors = &room.factors[at];
+        let products = &settled.products[bucket.fixed..bucket.fixed + bucket.size];
+        let cells = &mut room.cells[..bucket.size];
+        let rows = products.chunks_exact(bucket.card);
+        for (cells, row) in cells.chunks_exact_mut(bucket.card).zip(rows) {
+            for ((cell, product), factor) in cells.iter_mut().zip(row).zip(factors) {
+                *cell = product * factor;
+            }
+        }
+        let messages = self.inputs[bucket.inputs.clone()]
+            .iter()
+            .take_while(|input| !input.is_evidence);
+        for input in messages {
+            // Messages follow the evidence tables in the order of their buckets.
+            if room.is_changed[input.slot - self.bucket_of_evidence.len()] {
+                let ratios = &room.ratios[self.slots[input.slot].clone()];
+                for (cell, &at) in cells.iter_mut().zip(&self.maps[input.map.clone()]) {
+                    *cell *= ratios[at as usize];
+                }
+            }
+        }
+        let out = self.slots[bucket.out].clone();
+        let divisor = settled.divisors[at].0;
+        let ratios = room.ratios[out.clone()].iter_mut();
+        let old = &settled.values[out];
+        for ((ratio, cells), &old) in ratios.zip(cells.chunks_exact(bucket.card)).zip(old) {
+            let new: f64 = cells.iter().sum();
+            // What had no weight before has none now.
+            *ratio = if old > 0.0 {
+                new / (old * divisor)
+            } else {
+                0.0
+            };
+        }
+        room.is_changed[at] = true;
+    }
+
+    /// By what factor the sum changes with the message of a bucket, if nothing
+    /// else changes behind it.
+    fn change(&self, at: usize, settled: &Workspace, room: &Sounding) -> f64 {
+        let out = self.slots[self.buckets[at].out].clone();
+        let old = settled.values[out.clone()].iter();
+        let joint = old.zip(&settled.adjoints[out.clone()]).map(|(m, a)| m * a);
+        let (mut before, mut after) = (0.0, 0.0);
+        for (joint, ratio) in joint.zip(&room.ratios[out]) {
+            before += joint;
+            after += joint * ratio;
+        }
+        if before > 0.0 { after / before } else { 0.0 }
+    }
+}
+
+impl Sounding {
+    fn fit(&mut self, tree: &Tree) {
+        if self.factors.len() != tree.buckets.len() {
+            self.factors = vec![[1.0; MAX_STATES]; tree.buckets.len()];
+            self.is_changed = vec![false; tree.buckets.len()];
+            self.is_waiting = vec![false; tree.buckets.len()];
+            self.ratios = vec![0.0; tree.arena];
+            self.cells = vec![0.0; tree.largest()];
+        }
+    }
+
+    fn wait(&mut self, at: usize) {
+        if !self.is_waiting[at] {
+            self.is_waiting[at] = true;
+            self.seen.push(at);
+            self.waiting.push(Reverse(at));
+        }
+    }
+
+    fn clear(&mut self) {
+        for at in self.seen.drain(..) {
+            self.factors[at] = [1.0; MAX_STATES];
+            self.is_changed[at] = false;
+            self.is_waiting[at] = false;
+        }
+    }
+}
