@@ -62,6 +62,7 @@ link-debris-left-in-loop--strainer-loads-again = As long as there is debris, a c
 link-strainer-loaded--strainer-restriction = A full screen passes little.
 link-exchanger-loaded--exchanger-blocked = The passages are the narrowest place of the loop.
 link-exchanger-loaded--better-after-backflush = What lodged from one side leaves by the same side.
+link-exchanger-loaded--loose-solids = What filled it came with the fluid, and some is still on its way.
 link-unit-not-isolated-in-flush--exchanger-blocked = The unit is valved off first so that the flush does not run through it.
 link-unit-not-isolated-in-flush--loose-solids = Part of what went in comes out again.
 link-unit-not-isolated-in-flush--better-after-backflush = What was flushed in can be flushed back out.

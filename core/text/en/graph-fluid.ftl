@@ -80,6 +80,7 @@ link-antifreeze-unmixed--freeze-samples-differ = A slug of strong fluid passes o
 link-antifreeze-unmixed--weak-freeze-protection = Weak fluid freezes as if there were none.
 link-antifreeze-unmixed--thick-fluid = Strong slugs are thick.
 link-antifreeze-unmixed--trips-early-then-settles = Running mixes what the cart did not.
+link-antifreeze-unmixed--freeze-guard-trip = Each weak slug that passes the exchanger can trip its guard.
 link-antifreeze-wrong-kind--gravity-and-freeze-point-disagree = Each kind ties gravity and freeze point by its own curve.
 link-antifreeze-wrong-kind--weak-freeze-protection = On the wrong scale the strength was set wrong.
 link-antifreeze-wrong-kind--thick-fluid = Another kind may be thicker at the same freeze point.
@@ -98,12 +99,15 @@ link-ice-in-exchanger--low-flow = Slush narrows the passages while it lasts.
 link-ice-in-exchanger--flow-recovers-after-rest = Slush melts when the unit rests.
 link-ice-in-exchanger--freeze-guard-trip = Slower, colder fluid trips the guard.
 link-ice-in-exchanger--worse-when-cold = It happens when the loop is coldest.
+link-ice-in-exchanger--exchanger-drop-for-flow = Slush narrows the passages, so they drop more at the same flow.
 link-thick-fluid--low-flow = At the same pump a thicker fluid flows less.
 link-thick-fluid--cold-film = Below the turning point of the flow the film at the wall insulates.
 link-thick-fluid--ground-side-weak = A laminar loop looks like a short one.
 link-thick-fluid--improves-when-warm = Viscosity falls fast with temperature, a restriction stays.
 link-thick-fluid--worse-when-cold = Cold makes it thick.
 link-thick-fluid--circulator-power = Churning a thick fluid takes power.
+link-thick-fluid--computed-flow-short = Worked out with the fluid as it was sampled, the same pump moves less.
+link-ground-side-weak--freeze-protection = A loop that runs colder needs a lower freeze point than its fluid was made for.
 
 ## Checks
 

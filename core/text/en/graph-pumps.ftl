@@ -28,6 +28,7 @@ cause-circulators-opposed = Circulators pump against each other
 context-circulators-opposed--first-month = Pumps the wrong way round are found at once or after a repair.
 context-circulators-opposed--first-year = It is a mistake of installation.
 context-circulators-opposed--since-start-up = It never worked.
+context-circulators-opposed--two-circulators = There are two, so they can work against each other.
 cause-check-valve-stuck-shut = Check valve stuck or jammed
     .homeowner = A valve that should open with the flow is stuck.
 context-check-valve-stuck-shut--has-check-valves = There is one to stick.
@@ -126,6 +127,7 @@ link-low-flow--freeze-guard-trip = Fluid that passes slowly leaves too cold.
 link-low-flow--high-pressure-trip = In cooling the heat is not carried away.
 link-low-flow--capacity-short = The exchanger works at a poorer mean temperature.
 link-low-flow--superheat = Too little heat at the evaporator leaves liquid in the suction gas.
+link-low-flow--cold-film = Fluid that passes slowly passes the pipe wall in layers.
 
 ## Checks
 

@@ -61,6 +61,7 @@ link-debris-left-in-loop--strainer-loads-again = Mientras haya residuos, una mal
 link-strainer-loaded--strainer-restriction = Una malla llena deja pasar poco.
 link-exchanger-loaded--exchanger-blocked = Sus pasos son el lugar más estrecho del lazo.
 link-exchanger-loaded--better-after-backflush = Lo que se atascó desde un lado sale por ese mismo lado.
+link-exchanger-loaded--loose-solids = Lo que lo llenó vino con el fluido, y algo sigue en camino.
 link-unit-not-isolated-in-flush--exchanger-blocked = La unidad se aísla primero para que el lavado no pase por ella.
 link-unit-not-isolated-in-flush--loose-solids = Parte de lo que entró vuelve a salir.
 link-unit-not-isolated-in-flush--better-after-backflush = Lo que entró con el lavado puede salir con un lavado inverso.

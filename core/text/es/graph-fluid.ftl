@@ -80,6 +80,7 @@ link-antifreeze-unmixed--freeze-samples-differ = Un tapón de fluido fuerte pasa
 link-antifreeze-unmixed--weak-freeze-protection = El fluido débil se congela como si no hubiera anticongelante.
 link-antifreeze-unmixed--thick-fluid = Los tapones fuertes son espesos.
 link-antifreeze-unmixed--trips-early-then-settles = La marcha mezcla lo que el carro no mezcló.
+link-antifreeze-unmixed--freeze-guard-trip = Cada tapón débil que pasa por el intercambiador puede disparar su protección.
 link-antifreeze-wrong-kind--gravity-and-freeze-point-disagree = Cada tipo une densidad y punto de congelación con su propia curva.
 link-antifreeze-wrong-kind--weak-freeze-protection = Con la escala incorrecta, la concentración se ajustó mal.
 link-antifreeze-wrong-kind--thick-fluid = Otro tipo puede ser más espeso con el mismo punto de congelación.
@@ -98,12 +99,15 @@ link-ice-in-exchanger--low-flow = El hielo pastoso estrecha los pasos mientras d
 link-ice-in-exchanger--flow-recovers-after-rest = El hielo pastoso se derrite cuando la unidad reposa.
 link-ice-in-exchanger--freeze-guard-trip = El fluido más lento y más frío dispara la protección.
 link-ice-in-exchanger--worse-when-cold = Ocurre cuando el lazo está más frío.
+link-ice-in-exchanger--exchanger-drop-for-flow = El hielo pastoso estrecha los pasos, así que pierden más presión al mismo caudal.
 link-thick-fluid--low-flow = Con la misma bomba, un fluido más espeso circula menos.
 link-thick-fluid--cold-film = Por debajo del cambio de régimen, la película junto a la pared aísla.
 link-thick-fluid--ground-side-weak = Un lazo laminar parece un lazo corto.
 link-thick-fluid--improves-when-warm = La viscosidad baja rápido con la temperatura; una restricción permanece.
 link-thick-fluid--worse-when-cold = El frío lo espesa.
 link-thick-fluid--circulator-power = Batir un fluido espeso consume potencia.
+link-thick-fluid--computed-flow-short = Calculada con el fluido de la muestra, la misma bomba mueve menos.
+link-ground-side-weak--freeze-protection = Un lazo que trabaja más frío necesita un punto de congelación más bajo que el previsto para su fluido.
 
 ## Checks
 

@@ -28,6 +28,7 @@ cause-circulators-opposed = Los circuladores bombean uno contra otro
 context-circulators-opposed--first-month = Las bombas montadas al revés se descubren enseguida o tras una reparación.
 context-circulators-opposed--first-year = Es un error de instalación.
 context-circulators-opposed--since-start-up = Nunca funcionó.
+context-circulators-opposed--two-circulators = Hay dos, así que pueden trabajar una contra otra.
 cause-check-valve-stuck-shut = Válvula de retención pegada o atascada
     .homeowner = Una válvula que debería abrirse con el paso del fluido está atascada.
 context-check-valve-stuck-shut--has-check-valves = Hay una que puede pegarse.
@@ -126,6 +127,7 @@ link-low-flow--freeze-guard-trip = El fluido que pasa despacio sale demasiado fr
 link-low-flow--high-pressure-trip = En refrigeración no se evacua el calor.
 link-low-flow--capacity-short = El intercambiador trabaja a una temperatura media peor.
 link-low-flow--superheat = Con muy poco calor en el evaporador queda líquido en el gas de succión.
+link-low-flow--cold-film = El fluido que pasa despacio pasa en capas junto a la pared del tubo.
 
 ## Checks
 
