@@ -8,7 +8,7 @@ ALL := tauri/custom-protocol
 SAMPLES := $(wildcard core/data/samples/*.json)
 export CARGO_TERM_COLOR ?= auto
 
-.PHONY: all demo test app bench package package-test app-figures reference-inference simulate kills spoil lint core-test ui ui-test app-build app-test setup setup-ui types pictures drawings pages clean
+.PHONY: all demo test app bench package package-test app-figures reference-inference simulate ceiling kills spoil lint core-test ui ui-test app-build app-test setup setup-ui types pictures drawings pages clean
 
 all: demo
 
@@ -136,6 +136,17 @@ SEED ?= 1
 ## How good the answers are on simulated calls, as Markdown; asserts nothing.
 simulate: setup-build
 	$(CARGO) run --release -p returnline-tests --example simulate -- --calls $(CALLS) --seed $(SEED)
+
+LEARN ?= 24000
+## How well a classifier does that was fitted to the same simulator: about what the
+## evidence of a simulated call holds. Needs tests/reference/requirements.txt.
+ceiling: setup-build
+	@mkdir -p target/reference
+	$(CARGO) run --release -q -p returnline-tests --example simulate -- --effort 0.5/1 \
+	  --calls $(LEARN) --seed 5000000 --write target/reference/learn.jsonl
+	$(CARGO) run --release -q -p returnline-tests --example simulate -- --effort 0.5/1 \
+	  --calls 4000 --seed 9000000 --write target/reference/try.jsonl
+	$(PYTHON) tests/reference/ceiling.py target/reference/learn.jsonl target/reference/try.jsonl
 
 setup:
 	@.ci/setup

@@ -3,15 +3,21 @@
 //!
 //!     cargo run --release -p returnline-tests --example simulate -- \
 //!         [--calls 1000] [--seed 1] [--follow 12] [--alike] [--effort 0.5/0.5] \
-//!         [--brief] [--wrong] [--show FAULT] [--graph FOLDER]
+//!         [--brief] [--wrong] [--show FAULT] [--graph FOLDER] [--write FILE]
+//!
+//! `--write` prints no figures: it writes what the inference sees of faulty calls,
+//! one a line, for `tests/reference/ceiling.py`.
 
 use returnline_tests::practice;
 use returnline_tests::simulator::call::Effort;
 use returnline_tests::simulator::score::{Score, by_fault, reliability};
+use returnline_tests::simulator::seen::seen;
 use returnline_tests::simulator::trial::{
     Outcome, Setting, graph, many, simulated, tried, use_graph_of,
 };
 use std::error::Error;
+use std::fs::File;
+use std::io::{BufWriter, Write};
 
 struct Wanted {
     calls: usize,
@@ -23,6 +29,7 @@ struct Wanted {
     practice: bool,
     wrong: bool,
     show: Option<String>,
+    write: Option<String>,
 }
 
 fn wanted() -> Result<Wanted, Box<dyn Error>> {
@@ -36,6 +43,7 @@ fn wanted() -> Result<Wanted, Box<dyn Error>> {
         practice: false,
         wrong: false,
         show: None,
+        write: None,
     };
     let mut arguments = std::env::args().skip(1);
     while let Some(argument) = arguments.next() {
@@ -58,6 +66,7 @@ fn wanted() -> Result<Wanted, Box<dyn Error>> {
             "--practice" => wanted.practice = true,
             "--wrong" => wanted.wrong = true,
             "--brief" => wanted.brief = true,
+            "--write" => wanted.write = Some(value()?),
             "--show" => wanted.show = Some(value()?),
             other => return Err(format!("what is `{other}`?").into()),
         }
@@ -98,6 +107,9 @@ fn main() -> Result<(), Box<dyn Error>> {
             }
         }
         return Ok(());
+    }
+    if let Some(file) = &wanted.write {
+        return write(file, setting, &wanted);
     }
     if let Some(fault) = &wanted.show {
         show(fault, setting, &wanted);
@@ -223,6 +235,15 @@ fn main() -> Result<(), Box<dyn Error>> {
         );
     }
     Ok(())
+}
+
+fn write(file: &str, setting: Setting, wanted: &Wanted) -> Result<(), Box<dyn Error>> {
+    let mut lines = BufWriter::new(File::create(file)?);
+    for at in 0..wanted.calls {
+        let call = simulated(setting, true, wanted.seed + at as u64);
+        writeln!(lines, "{}", seen(&call))?;
+    }
+    Ok(lines.flush()?)
 }
 
 /// One line for each call that came out wrong.

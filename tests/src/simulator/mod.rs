@@ -15,6 +15,7 @@ pub mod network;
 pub mod plant;
 pub mod pressure;
 pub mod score;
+pub mod seen;
 pub mod signs;
 pub mod state;
 pub mod thermal;

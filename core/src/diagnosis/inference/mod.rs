@@ -97,19 +97,8 @@ impl<'g> Inference<'g> {
         }
         let tree = Tree::compile(cards, &fixed, &evidence);
         let sides = sides::sides(graph, unary, calls.as_deref());
-        let mut rooms: Vec<Workspace> = sides.iter().map(|_| Workspace::default()).collect();
-        let mut logs = Vec::with_capacity(sides.len());
-        for (room, side) in rooms.iter_mut().zip(&sides) {
-            tree.prepare(room);
-            for (slot, table) in evidence.iter().enumerate() {
-                tree.set_evidence(room, slot, &table.values);
-            }
-            let log = tree.inward(room, &side.unary);
-            if log.is_some() {
-                tree.outward(room, true);
-            }
-            logs.push(log);
-        }
+        let (rooms, logs): (Vec<Workspace>, Vec<Option<f64>>) =
+            summed(&tree, &evidence, &sides).into_iter().unzip();
         let sum = Sum::of(&sides, &logs).ok_or(CaseError::Impossible)?;
 
         let nodes = graph.causes().len() + graph.mechanisms().len();
@@ -239,6 +228,41 @@ impl<'g> Inference<'g> {
     pub(super) fn variable(&self, parent: Parent) -> usize {
         network::variable(self.graph.causes().len(), parent)
     }
+}
+
+/// From so many cells on the sides are summed at the same time: below, a thread
+/// costs more than it spares.
+const CELLS_WORTH_A_THREAD: usize = 20_000;
+
+/// Sums each side in both directions.
+fn summed(tree: &Tree, evidence: &[Table], sides: &[Side]) -> Vec<(Workspace, Option<f64>)> {
+    let one = |side: &Side| {
+        let mut room = Workspace::default();
+        tree.prepare(&mut room);
+        for (slot, table) in evidence.iter().enumerate() {
+            tree.set_evidence(&mut room, slot, &table.values);
+        }
+        let log = tree.inward(&mut room, &side.unary);
+        if log.is_some() {
+            tree.outward(&mut room, true);
+        }
+        (room, log)
+    };
+    let Some((first, rest)) = sides.split_first() else {
+        return Vec::new();
+    };
+    if rest.is_empty() || tree.cells() < CELLS_WORTH_A_THREAD {
+        return sides.iter().map(one).collect();
+    }
+    std::thread::scope(|scope| {
+        let others: Vec<_> = rest.iter().map(|side| scope.spawn(|| one(side))).collect();
+        let mut all = vec![one(first)];
+        for (other, side) in others.into_iter().zip(rest) {
+            // A thread that could not end is made up for.
+            all.push(other.join().unwrap_or_else(|_| one(side)));
+        }
+        all
+    })
 }
 
 fn posterior_levels(adjoint: &[f64], by_level: &[Vec<f64>]) -> [f64; 3] {

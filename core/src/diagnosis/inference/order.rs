@@ -122,9 +122,9 @@ pub(super) struct Order {
 }
 
 /// Below so many cells no other order is looked for.
-const CHEAP_CELLS: f64 = 8000.0;
+const CHEAP_CELLS: f64 = 20_000.0;
 /// Orders tried in all when the first is not cheap.
-const TRIES: u32 = 5;
+const TRIES: u32 = 4;
 
 /// The cheapest of some orders. Which it is changes what a sum costs, never
 /// what it is.
