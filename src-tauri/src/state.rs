@@ -46,8 +46,11 @@ impl Shell {
         };
         fs::create_dir_all(&data)?;
         let shell = Self {
+            engine: Mutex::new(Engine::while_closed(
+                &data.join(DATABASE),
+                Box::new(ThisMachine),
+            )?),
             data,
-            engine: Mutex::new(Engine::without_database(Box::new(ThisMachine))?),
             trouble: Mutex::default(),
             saved: Mutex::default(),
         };
@@ -72,7 +75,7 @@ impl Shell {
         &self,
         change: impl FnOnce() -> Result<(), ApiError>,
     ) -> Result<(), ApiError> {
-        *self.engine() = Engine::without_database(Box::new(ThisMachine))?;
+        *self.engine() = Engine::while_closed(&self.database(), Box::new(ThisMachine))?;
         let changed = change();
         self.open_database();
         changed

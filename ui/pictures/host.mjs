@@ -238,8 +238,9 @@ export function fakeHost() {
   const damaged = new URLSearchParams(window.location.search).has("damaged");
   const answers = {
     soundness: {
-      closed: damaged ? { code: "store-cannot-open", message: "The database cannot be opened. file is not a database. Check that the folder exists and can be written.", context: {} } : null,
+      closed: damaged ? { code: "store-cannot-open", message: "The database cannot be opened. Check that its folder exists and can be written. (cannot open the database /data/returnline/returnline.db: file is not a database)", context: {} } : null,
       not_backed_up: damaged ? null : { code: "store-disk-full", message: "The disk is full, so this was not kept.", context: {} },
+      clock_behind: null,
     },
     keeping: {
       backups: [backup(14, "2026-08-14 06:12 UTC", 41), backup(13, "2026-08-13 06:40 UTC", null, "The file is cut off."), backup(12, "2026-08-12 06:31 UTC", 39), backup(11, "2026-08-11 06:31 UTC", 37)],

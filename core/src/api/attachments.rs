@@ -42,10 +42,18 @@ pub fn read_picture_text(text: &str, wording: Wording) -> Result<Picture, ApiErr
 }
 
 fn refused(error: &PhotoError, wording: Wording) -> ApiError {
+    let size = match error {
+        PhotoError::TooManyBytes { bytes } => {
+            format!("{:.1} MB", *bytes as f64 / 1024.0 / 1024.0)
+        }
+        PhotoError::TooLarge { width, height } => format!("{width} × {height}"),
+        PhotoError::UnknownFormat | PhotoError::Damaged { .. } => String::new(),
+    };
     let megabytes = (limits::PHOTO_FILE_BYTES / 1024 / 1024).to_string();
     let megapixels = (limits::PHOTO_PIXELS / 1_000_000).to_string();
     let context = [
         ("detail", error.to_string()),
+        ("size", size),
         ("megabytes", megabytes),
         ("megapixels", megapixels),
     ];
@@ -271,11 +279,7 @@ impl Engine {
             AttachmentError::CaptionTooLong(_) => limits::CAPTION,
             _ => limits::NAME,
         };
-        let context = [("detail", error.to_string()), ("most", most.to_string())];
-        let context = context
-            .each_ref()
-            .map(|(name, value)| (*name, value.as_str()));
-        ApiError::new(error.code(), &context, self.wording)
+        ApiError::new(error.code(), &[("most", &most.to_string())], self.wording)
     }
 }
 

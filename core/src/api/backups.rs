@@ -1,10 +1,15 @@
 //! Backups: kept by themselves, written where asked, and restored.
 
+use super::settings::{settings_beside, wording_of};
 use super::types::BackupLine;
 use super::{ApiError, Engine, Surroundings, Wording};
 use crate::store::Store;
 use crate::store::backup::{self, Backup, Backups};
+use chrono::{DateTime, TimeDelta, Utc};
 use std::path::{Path, PathBuf};
+
+/// Clocks that are set right by hand or by a network step back by less than this.
+const CLOCK_PLAY: TimeDelta = TimeDelta::hours(2);
 
 impl Engine {
     /// Opens the store at a path and, if one is due, makes an automatic backup
@@ -33,6 +38,38 @@ impl Engine {
         let wording = Wording::default();
         let store = Store::in_memory().map_err(|error| ApiError::store(&error, wording))?;
         Self::over(store, surroundings)
+    }
+
+    /// The same, speaking as the database at `path` last did.
+    ///
+    /// # Errors
+    /// [`ApiError`].
+    pub fn while_closed(
+        path: &Path,
+        surroundings: Box<dyn Surroundings>,
+    ) -> Result<Self, ApiError> {
+        let mut engine = Self::without_database(surroundings)?;
+        engine.settings = settings_beside(path);
+        engine.wording = wording_of(&engine.settings);
+        Ok(engine)
+    }
+
+    /// Whether the clock stands before the last entry, so that dates, timers and
+    /// reports would be wrong. Nothing rests on the clock that is kept.
+    ///
+    /// # Errors
+    /// [`ApiError`] if the database cannot be read.
+    pub fn clock_behind(&self) -> Result<Option<ApiError>, ApiError> {
+        let content = self.store.content().map_err(|error| self.failed(&error))?;
+        let last = content.last_change.and_then(|text| text.parse().ok());
+        let now = self.surroundings.now();
+        Ok(last
+            .filter(|last: &DateTime<Utc>| *last > now + CLOCK_PLAY)
+            .map(|last| {
+                let say = |moment: DateTime<Utc>| moment.format("%Y-%m-%d %H:%M UTC").to_string();
+                let context = [("now", &*say(now)), ("last", &say(last))];
+                ApiError::new("clock-behind", &context, self.wording)
+            }))
     }
 
     /// Writes a backup of everything to a file, whole or not at all.

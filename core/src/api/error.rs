@@ -49,7 +49,12 @@ impl ApiError {
     }
 
     pub(super) fn store(error: &StoreError, wording: Wording) -> Self {
-        Self::new(error.code(), &[("detail", &error.to_string())], wording)
+        let context = error.context();
+        let context: Vec<(&str, &str)> = context
+            .iter()
+            .map(|(name, value)| (*name, value.as_str()))
+            .collect();
+        Self::new(error.code(), &context, wording)
     }
 
     pub(super) fn field(error: &FieldError, wording: Wording) -> Self {

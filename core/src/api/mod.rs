@@ -130,8 +130,8 @@ impl Engine {
     /// # Errors
     /// [`ApiError`].
     pub fn open(path: &Path, surroundings: Box<dyn Surroundings>) -> Result<Self, ApiError> {
-        let wording = Wording::default();
-        let store = Store::open(path).map_err(|error| ApiError::store(&error, wording))?;
+        let store = Store::open(path)
+            .map_err(|error| ApiError::store(&error, settings::wording_beside(path)))?;
         Self::over(store, surroundings)
     }
 

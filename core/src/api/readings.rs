@@ -29,9 +29,9 @@ impl Engine {
         let visit_id = self.visit_id(visit)?;
         let reading = self.read_entry(entry)?;
         let id = match &entry.id {
-            Some(id) => id.parse::<ReadingId>().map_err(|_| {
-                ApiError::new("not-found", &[("detail", id.as_str())], self.wording)
-            })?,
+            Some(id) => id
+                .parse::<ReadingId>()
+                .map_err(|_| ApiError::new("not-found", &[("id", id.as_str())], self.wording))?,
             None => ReadingId(self.surroundings.new_id()),
         };
         let before = self.record(visit)?;
@@ -52,7 +52,7 @@ impl Engine {
         let visit_id = self.visit_id(visit)?;
         let id = reading
             .parse::<ReadingId>()
-            .map_err(|_| ApiError::new("not-found", &[("detail", reading)], self.wording))?;
+            .map_err(|_| ApiError::new("not-found", &[("id", reading)], self.wording))?;
         let before = self.record(visit)?;
         let mut readings = before.file.visit.readings.iter();
         let removed = readings.find(|known| known.id == Some(id));

@@ -8,10 +8,12 @@ use crate::records::{
 };
 use crate::report::document::PageSize;
 use crate::report::photo::logo;
+use crate::store::Store;
 use crate::text::{Args, Language};
 use crate::units::{Unit, UnitSystem, format, parse};
 use base64::Engine as _;
 use base64::engine::general_purpose::STANDARD;
+use std::path::Path;
 
 /// A file larger than this is no logo, bytes.
 const LARGEST_LOGO_FILE: usize = 8 * 1024 * 1024;
@@ -212,6 +214,19 @@ impl Engine {
             units: self.units_offered(dimension),
             usual: catalog.fill("instrument-usual", &Args::new().text("accuracy", shown)),
         }
+    }
+}
+
+/// How the troubles of a database are worded that cannot be opened.
+pub(super) fn wording_beside(database: &Path) -> Wording {
+    wording_of(&settings_beside(database))
+}
+
+/// What is known of the settings of a database that cannot be opened.
+pub(super) fn settings_beside(database: &Path) -> Settings {
+    Settings {
+        language: Store::language_beside(database),
+        ..Settings::default()
     }
 }
 

@@ -51,4 +51,23 @@ impl ExchangeError {
             Self::Io(_) => "exchange-io",
         }
     }
+
+    /// What its message is filled with. `detail` is technical; a message stands
+    /// without it.
+    #[must_use]
+    pub fn context(&self) -> Vec<(&'static str, String)> {
+        match self {
+            Self::NotExchange | Self::Cut => Vec::new(),
+            Self::Newer { found } => vec![
+                ("found", found.to_string()),
+                ("newest", VERSION.to_string()),
+            ],
+            Self::Malformed { line, detail } => {
+                vec![("line", line.to_string()), ("detail", detail.clone())]
+            }
+            Self::Altered(detail) => vec![("detail", detail.clone())],
+            Self::TooLarge(what) => vec![("detail", (*what).to_owned())],
+            Self::Io(error) => vec![("detail", error.to_string())],
+        }
+    }
 }

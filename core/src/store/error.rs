@@ -1,6 +1,7 @@
 //! What can go wrong with the store.
 
 use crate::exchange::ExchangeError;
+use crate::records::attachment::limits;
 use std::io::ErrorKind;
 use std::path::PathBuf;
 use thiserror::Error;
@@ -49,10 +50,7 @@ pub enum StoreError {
     #[error(transparent)]
     Exchange(#[from] ExchangeError),
     /// The visit has as many photos as it may.
-    #[error(
-        "a visit has at most {} photos",
-        crate::records::attachment::limits::PHOTOS
-    )]
+    #[error("a visit has at most {} photos", limits::PHOTOS)]
     TooManyPhotos,
     /// A file beside the database could not be read or written.
     #[error("{}: {source}", path.display())]
@@ -96,8 +94,29 @@ impl StoreError {
                 Some(E::ReadOnly | E::PermissionDenied) => "store-read-only",
                 Some(E::DatabaseBusy | E::DatabaseLocked) => "store-busy",
                 Some(E::DatabaseCorrupt | E::NotADatabase) => "store-damaged",
+                Some(E::CannotOpen) => "store-cannot-open",
                 _ => "store-failed",
             },
+        }
+    }
+
+    /// What its message is filled with. `detail` is what the system or the
+    /// database said, in its own words; a message stands without it.
+    pub fn context(&self) -> Vec<(&'static str, String)> {
+        match self {
+            Self::NewerDatabase { found, newest } => {
+                vec![("found", found.to_string()), ("newest", newest.to_string())]
+            }
+            Self::NotFound { kind, id } => vec![("kind", (*kind).to_owned()), ("id", id.clone())],
+            Self::Exchange(error) => error.context(),
+            Self::TooManyPhotos => vec![("most", limits::PHOTOS.to_string())],
+            Self::Sqlite(error) => vec![("detail", error.to_string())],
+            Self::CannotOpen { .. }
+            | Self::Migration(_)
+            | Self::Damaged { .. }
+            | Self::File { .. } => {
+                vec![("detail", self.to_string())]
+            }
         }
     }
 }

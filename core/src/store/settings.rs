@@ -1,12 +1,34 @@
 //! What was chosen once.
 
+use super::backup::beside;
 use super::row::{document, to_document};
 use super::{Store, StoreError, stamp};
 use crate::records::Settings;
 use chrono::{DateTime, Utc};
 use rusqlite::{OptionalExtension, params};
+use std::fs;
+use std::path::Path;
+
+/// Tail of the name of the file that repeats the language beside the database:
+/// what is wrong with a database that cannot be read must be said in it.
+const LANGUAGE: &str = ".language";
 
 impl Store {
+    /// The language last chosen, as noted beside the database at `path`.
+    pub fn language_beside(path: &Path) -> Option<String> {
+        let tag = fs::read_to_string(beside(path, LANGUAGE)).ok()?;
+        Some(tag.trim().to_owned()).filter(|tag| !tag.is_empty())
+    }
+
+    /// Notes the language beside the database. It is a repetition, so a failure
+    /// costs nothing that was entered.
+    fn note_language(&self, settings: &Settings) {
+        let path = self.connection.path().filter(|path| !path.is_empty());
+        if let (Some(path), Some(tag)) = (path, &settings.language) {
+            let _ = fs::write(beside(Path::new(path), LANGUAGE), tag);
+        }
+    }
+
     /// What was chosen; the defaults when nothing was.
     ///
     /// # Errors
@@ -35,6 +57,7 @@ impl Store {
                  ON CONFLICT (id) DO UPDATE SET document = ?1, changed_at = ?2",
             )?
             .execute(params![text, stamp(now)])?;
+        self.note_language(settings);
         Ok(())
     }
 

@@ -50,7 +50,7 @@ reading-by-practice = Common practice, no source
 error-nothing-to-undo = There is nothing left to take back here.
 error-not-a-circuit = "{ $found }" is not the number of a circuit. Write a whole number from { $first } to { $last }, or leave it empty.
 error-logo-too-large = The file is too large for a logo. Choose a picture under 8 MB.
-error-logo-unreadable = The logo was not taken: { $detail }. Choose a PNG or JPEG picture.
+error-logo-unreadable = The logo was not taken. Choose a PNG or JPEG picture. ({ $detail })
 
 turn-rests-on = It rests most on this: { $found }. If that were wrong, this cause would lose most.
 turn-down = { $check }: if it shows { $seen }, this falls from { $before } to { $after }.

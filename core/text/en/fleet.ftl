@@ -164,13 +164,13 @@ exchange-kind-signatures = Signatures
 exchange-nothing-to-decide = Nothing to decide.
 
 error-exchange-not-ours = This is not an exchange file. Nothing was changed.
-error-exchange-newer = This exchange file comes from a newer program. { $detail }. Update this one; nothing was changed.
+error-exchange-newer = This exchange file comes from a newer program: it is of version { $found }, and this program reads up to version { $newest }. Update this one; nothing was changed.
 error-exchange-cut = This exchange file was cut off. Copy it again; nothing was changed.
-error-exchange-altered = This exchange file was altered on the way. { $detail }. Copy it again; nothing was changed.
-error-exchange-malformed = This exchange file holds something that cannot be taken. { $detail }. Nothing was changed.
-error-exchange-too-large = This exchange file is larger than any that is read. { $detail }. Nothing was changed.
-error-exchange-io = The exchange file could not be read or written. { $detail }. Nothing was changed.
-error-exchange-not-written = The exchange file was not written. { $detail }
+error-exchange-altered = This exchange file was altered on the way. Copy it again; nothing was changed. ({ $detail })
+error-exchange-malformed = This exchange file holds something in line { $line } that cannot be taken. Have it written anew; nothing was changed. ({ $detail })
+error-exchange-too-large = This exchange file is larger than any that is read. Export fewer visits at a time; nothing was changed. ({ $detail })
+error-exchange-io = The exchange file could not be read or written. Copy it to this device first; nothing was changed. ({ $detail })
+error-exchange-not-written = The exchange file was not written. Choose another name or folder. ({ $detail })
 
 # How each part of the board is counted, and by whose method.
 fleet-why-causes = Callbacks at which the cause was confirmed, of all callbacks. A visit with more causes counts for each; its hours and cost are parted equally among them. In brackets the 95 % interval of the share.

@@ -50,7 +50,7 @@ reading-by-practice = Práctica común, sin fuente
 error-nothing-to-undo = Aquí no queda nada que deshacer.
 error-not-a-circuit = "{ $found }" no es el número de un circuito. Escriba un número entero de { $first } a { $last }, o déjelo vacío.
 error-logo-too-large = El archivo es demasiado grande para un logotipo. Elija una imagen de menos de 8 MB.
-error-logo-unreadable = No se tomó el logotipo: { $detail }. Elija una imagen PNG o JPEG.
+error-logo-unreadable = No se tomó el logotipo. Elija una imagen PNG o JPEG. ({ $detail })
 
 turn-rests-on = Se apoya sobre todo en esto: { $found }. Si eso estuviera mal, esta causa sería la que más perdería.
 turn-down = { $check }: si muestra { $seen }, esta baja de { $before } a { $after }.

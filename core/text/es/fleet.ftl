@@ -164,13 +164,13 @@ exchange-kind-signatures = Firmas
 exchange-nothing-to-decide = Nada que decidir.
 
 error-exchange-not-ours = Esto no es un archivo de intercambio. No se cambió nada.
-error-exchange-newer = Este archivo de intercambio procede de un programa más nuevo. { $detail }. Actualice este; no se cambió nada.
+error-exchange-newer = Este archivo de intercambio procede de un programa más nuevo: es de la versión { $found } y este programa lee hasta la { $newest }. Actualice este; no se cambió nada.
 error-exchange-cut = Este archivo de intercambio quedó cortado. Cópielo de nuevo; no se cambió nada.
-error-exchange-altered = Este archivo de intercambio se alteró por el camino. { $detail }. Cópielo de nuevo; no se cambió nada.
-error-exchange-malformed = Este archivo de intercambio contiene algo que no se puede aceptar. { $detail }. No se cambió nada.
-error-exchange-too-large = Este archivo de intercambio es mayor que los que se leen. { $detail }. No se cambió nada.
-error-exchange-io = No se pudo leer o escribir el archivo de intercambio. { $detail }. No se cambió nada.
-error-exchange-not-written = El archivo de intercambio no se escribió. { $detail }
+error-exchange-altered = Este archivo de intercambio se alteró por el camino. Cópielo de nuevo; no se cambió nada. ({ $detail })
+error-exchange-malformed = Este archivo de intercambio contiene en la línea { $line } algo que no se puede aceptar. Haga que lo escriban de nuevo; no se cambió nada. ({ $detail })
+error-exchange-too-large = Este archivo de intercambio es mayor que los que se leen. Exporte menos visitas a la vez; no se cambió nada. ({ $detail })
+error-exchange-io = No se pudo leer o escribir el archivo de intercambio. Cópielo antes a este dispositivo; no se cambió nada. ({ $detail })
+error-exchange-not-written = El archivo de intercambio no se escribió. Elija otro nombre u otra carpeta. ({ $detail })
 
 # Cómo se cuenta cada parte del tablero y por qué método.
 fleet-why-causes = Rellamadas en las que se confirmó la causa, de todas las rellamadas. Una visita con varias causas cuenta para cada una; sus horas y su coste se reparten por igual. Entre paréntesis, el intervalo del 95 % de la parte.

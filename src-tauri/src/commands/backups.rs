@@ -19,6 +19,8 @@ pub struct Soundness {
     pub closed: Option<ApiError>,
     /// Why the automatic backup failed.
     pub not_backed_up: Option<ApiError>,
+    /// That the clock stands before the last entry.
+    pub clock_behind: Option<ApiError>,
 }
 
 /// The automatic backups.
@@ -34,7 +36,10 @@ pub struct Keeping {
 /// Tells whether the database is sound; asked at every start.
 #[tauri::command(async)]
 pub fn soundness(shell: State<'_, Shell>) -> Answer<Soundness> {
-    let mut sound = Soundness::default();
+    let mut sound = Soundness {
+        clock_behind: shell.engine().clock_behind()?,
+        ..Soundness::default()
+    };
     match shell.trouble() {
         None => {}
         Some(Trouble::Closed(error)) => sound.closed = Some(error),

@@ -12,4 +12,8 @@ closed: ApiError | null,
 /**
  * Why the automatic backup failed.
  */
-not_backed_up: ApiError | null, };
+not_backed_up: ApiError | null,
+/**
+ * That the clock stands before the last entry.
+ */
+clock_behind: ApiError | null, };

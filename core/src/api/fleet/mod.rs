@@ -117,7 +117,7 @@ impl Engine {
         let kept = self.fleet.as_ref();
         // Counted just before; an empty board is an answer all the same.
         kept.map(|kept| &kept.fleet)
-            .ok_or_else(|| ApiError::new("not-found", &[("detail", "")], self.wording))
+            .ok_or_else(|| ApiError::new("not-found", &[], self.wording))
     }
 
     /// Fills the database with an invented fleet of at least so many visits, all

@@ -285,12 +285,15 @@ impl Engine {
 
 /// A report that was not written, with what to do about it.
 pub fn not_written(error: &WriteError, wording: Wording) -> ApiError {
-    let code = match error {
-        WriteError::NoRoom { .. } => "report-no-room",
-        WriteError::NotWritable { .. } => "report-read-only",
-        _ => "report-not-written",
+    let (code, folder) = match error {
+        WriteError::NoRoom { folder, .. } => ("report-no-room", folder.display().to_string()),
+        WriteError::NotWritable { folder, .. } => {
+            ("report-read-only", folder.display().to_string())
+        }
+        _ => ("report-not-written", String::new()),
     };
-    ApiError::new(code, &[("detail", &error.to_string())], wording)
+    let context = [("folder", folder.as_str()), ("detail", &error.to_string())];
+    ApiError::new(code, &context, wording)
 }
 
 #[cfg(test)]

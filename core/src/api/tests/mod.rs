@@ -4,6 +4,7 @@ mod entries;
 mod learning;
 mod sites;
 mod steps;
+mod troubles;
 mod undoing;
 
 use super::types::{NewVisit, ReadingEntry};
