@@ -32,5 +32,17 @@ pub use crate::exchange::MOST_REVISIONS as EXCHANGE_STATES;
 /// Most names in the past of a state.
 pub use crate::exchange::LONGEST_PAST as EXCHANGE_PAST;
 
+/// Largest file of the rule graph or the procedures, bytes.
+pub use crate::authored::LARGEST_FILE as GRAPH_FILE_BYTES;
+
+/// Largest file of learned counts, bytes.
+pub use crate::api::LARGEST_LEARNED_FILE as LEARNED_FILE_BYTES;
+
+/// Largest file of a company's logo, bytes.
+pub use crate::api::LARGEST_LOGO_FILE as LOGO_FILE_BYTES;
+
+/// Longest free text of a field, bytes.
+pub use crate::records::field::LONGEST_TEXT as TEXT_BYTES;
+
 /// Longest name of a file that is made, bytes.
 pub use crate::report::file::LONGEST_NAME as FILE_NAME_BYTES;

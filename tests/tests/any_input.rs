@@ -9,7 +9,7 @@ use flate2::Compression;
 use flate2::read::GzDecoder;
 use flate2::write::GzEncoder;
 use returnline_core::api::types::ExchangeChoice;
-use returnline_core::api::{Call, Engine, ThisMachine, Wording, read_visit_file};
+use returnline_core::api::{Call, Engine, ThisMachine, Wording, read_visit_file, restore};
 use returnline_core::calc::{Calculator, TOPICS};
 use returnline_core::diagnosis::{Graph, SourceText};
 use returnline_core::plan;
@@ -260,5 +260,77 @@ fn exchange_files() {
 fn photos() {
     feed("photo", &files("tests/corpus/photo"), 4, |bytes| {
         Photo::from_bytes(bytes).is_ok()
+    });
+}
+
+#[test]
+fn files_of_learned_counts() {
+    let mut here = Engine::without_database(Box::new(ThisMachine)).expect("opens");
+    let mut own: serde_json::Value =
+        serde_json::from_slice(&here.learned_bytes().expect("written")).expect("JSON");
+    own["origin"] = "another device".into();
+    own["callbacks"] = 9.into();
+    own["confirmed"] = serde_json::json!({ "air-left-in-circuit": 3, "exchanger-loaded": 1 });
+    feed("learned", &[own.to_string().into_bytes()], 4, |bytes| {
+        let mut there = Engine::without_database(Box::new(ThisMachine)).expect("opens");
+        match there.import_learned(bytes) {
+            Ok(view) => {
+                for cause in &view.causes {
+                    assert!((0.0..=1.0).contains(&cause.after), "{}", cause.id);
+                }
+                true
+            }
+            Err(error) => {
+                assert_eq!(there.learned().expect("read").elsewhere, 0, "{error}");
+                false
+            }
+        }
+    });
+}
+
+/// A file that a person takes for a backup takes the place of nothing unless it is
+/// one from end to end.
+#[test]
+fn backup_files() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let (from, database) = (
+        folder.path().join("from.db"),
+        folder.path().join("calls.db"),
+    );
+    let mut engine = Engine::open(&database, Box::new(ThisMachine)).expect("opens");
+    for sample in files("tests/databases/calls") {
+        engine.take_visit_file(&sample).expect("taken");
+    }
+    engine.back_up(&from).expect("written");
+    drop(engine);
+    let (good, before) = (
+        std::fs::read(&from).expect("read"),
+        std::fs::read(&database).expect("read"),
+    );
+    feed("backup", &[good], 100, |bytes| {
+        std::fs::write(&from, bytes).expect("written");
+        match restore(&from, &database, Wording::default()) {
+            Ok(()) => {
+                // Whatever was taken can be worked with to the end.
+                let engine = Engine::open(&database, Box::new(ThisMachine)).expect("opens");
+                for line in engine.visits().expect("listed") {
+                    let _ = engine.visit(&line.id);
+                }
+                drop(engine);
+                for entry in std::fs::read_dir(folder.path()).expect("listed") {
+                    let path = entry.expect("an entry").path();
+                    if path != from {
+                        std::fs::remove_file(path).expect("removed");
+                    }
+                }
+                std::fs::write(&database, &before).expect("written");
+                true
+            }
+            Err(error) => {
+                assert!(!error.message.is_empty());
+                assert_eq!(std::fs::read(&database).expect("read"), before, "{error}");
+                false
+            }
+        }
     });
 }

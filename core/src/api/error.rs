@@ -2,7 +2,7 @@
 
 use super::Wording;
 use crate::records::ReadingError;
-use crate::records::field::FieldError;
+use crate::records::field::{FieldError, LONGEST_TEXT};
 use crate::records::visit_file::Fault;
 use crate::store::StoreError;
 use crate::text::Args;
@@ -76,6 +76,11 @@ impl ApiError {
                 ],
                 wording,
             ),
+            FieldError::TooLong { field } => {
+                let most = LONGEST_TEXT.to_string();
+                let context = [("field", &*label(field)), ("most", &most)];
+                Self::new("text-too-long", &context, wording)
+            }
             FieldError::OutOfRange {
                 field,
                 found,

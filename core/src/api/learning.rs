@@ -5,13 +5,19 @@ use super::types::{LearnedCauseView, LearnedView};
 use super::{ApiError, Engine};
 use crate::diagnosis::{CauseId, Learned, PRIOR_WEIGHT};
 use crate::records::VisitId;
-use crate::store::Confirmed;
+use crate::store::{Confirmed, StoreError};
 use crate::text::Args;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
+use std::fs::File;
+use std::io::Read;
+use std::path::Path;
 
 /// The name of the file format, with its version.
 const FORMAT: &str = "returnline-learned-1";
+
+/// Largest file of counts that is read, bytes.
+pub const LARGEST_LEARNED_FILE: usize = 1024 * 1024;
 
 /// Counts on their way from one device to another.
 #[derive(Clone, PartialEq, Eq, Debug, Serialize, Deserialize)]
@@ -101,6 +107,23 @@ impl Engine {
         })
     }
 
+    /// Takes in a file of counts; of one that is too large only so much is read
+    /// as shows it.
+    ///
+    /// # Errors
+    /// [`ApiError`], as [`Engine::import_learned`].
+    pub fn import_learned_file(&mut self, path: &Path) -> Result<LearnedView, ApiError> {
+        let most = u64::try_from(LARGEST_LEARNED_FILE).unwrap_or(u64::MAX);
+        let mut bytes = Vec::new();
+        File::open(path)
+            .and_then(|file| file.take(most.saturating_add(1)).read_to_end(&mut bytes))
+            .map_err(|source| {
+                let path = path.to_owned();
+                self.failed(&StoreError::File { path, source })
+            })?;
+        self.import_learned(&bytes)
+    }
+
     /// Takes in what another device counted, in place of what it counted before.
     ///
     /// # Errors
@@ -110,6 +133,9 @@ impl Engine {
         let bad = |detail: String| {
             ApiError::new("bad-learned-file", &[("detail", detail.as_str())], wording)
         };
+        if bytes.len() > LARGEST_LEARNED_FILE {
+            return Err(bad(format!("> {LARGEST_LEARNED_FILE}")));
+        }
         let file: LearnedFile =
             serde_json::from_slice(bytes).map_err(|error| bad(error.to_string()))?;
         if file.format != FORMAT {

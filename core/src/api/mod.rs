@@ -45,8 +45,9 @@ pub use graph::{
     CauseSheet, ContextSheet, FilesReport, LinkSheet, cause_sheet, check_files, check_shipped_files,
 };
 pub use knowledge::{Knowledge, knowledge};
-pub use learning::LearnedFile;
+pub use learning::{LARGEST_LEARNED_FILE, LearnedFile};
 pub use report::{Issue, Reader, not_written, photo_part};
+pub use settings::LARGEST_LOGO_FILE;
 pub use work::OpenCall;
 
 use crate::records::Settings;

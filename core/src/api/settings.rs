@@ -16,7 +16,7 @@ use base64::engine::general_purpose::STANDARD;
 use std::path::Path;
 
 /// A file larger than this is no logo, bytes.
-const LARGEST_LOGO_FILE: usize = 8 * 1024 * 1024;
+pub const LARGEST_LOGO_FILE: usize = 8 * 1024 * 1024;
 
 impl Engine {
     /// What was chosen.

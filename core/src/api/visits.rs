@@ -55,13 +55,26 @@ impl Engine {
                 ..earlier.file
             };
         } else {
-            record.file.site.name = new.site.trim().to_owned();
+            record.file.site.name = self.words("site.name", &new.site)?.unwrap_or_default();
         }
-        record.file.visit.complaint = new.complaint.clone().filter(|text| !text.trim().is_empty());
+        let complaint = new.complaint.as_deref().unwrap_or_default();
+        record.file.visit.complaint = self.words("visit.complaint", complaint)?;
         record.file.visit.date = Some(self.surroundings.today());
         record.file.visit.technician = self.settings.technician.clone();
         self.keep(&record)?;
         self.view(&record)
+    }
+
+    /// The words of a text field as they are kept.
+    fn words(&self, id: &str, text: &str) -> Result<Option<String>, ApiError> {
+        let parsed = match field::field(id) {
+            Some(field) => field.parse(text, None),
+            None => Err(field::FieldError::NoSuchField(id.to_owned())),
+        };
+        match parsed.map_err(|error| ApiError::field(&error, self.wording))? {
+            Some(field::FieldValue::Text(text)) => Ok(Some(text)),
+            _ => Ok(None),
+        }
     }
 
     /// Takes in a visit file as a new visit: all or nothing.

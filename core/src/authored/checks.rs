@@ -1,6 +1,6 @@
 //! Named checks over files, each reporting every problem it finds.
 
-use super::{Problem, SourceText};
+use super::{LARGEST_FILE, Problem, SourceText};
 use serde::de::DeserializeOwned;
 
 /// The files as read, with their names for messages.
@@ -43,13 +43,18 @@ pub(crate) fn parse<File: DeserializeOwned, F>(
     let mut files = Vec::new();
     let mut problems = Vec::new();
     for source in texts {
-        match toml::from_str(source.text) {
+        let read = if source.text.len() > LARGEST_FILE {
+            Err(format!("it is larger than {LARGEST_FILE} bytes"))
+        } else {
+            toml::from_str(source.text).map_err(|error| error.to_string())
+        };
+        match read {
             Ok(file) => files.push((source.name.to_owned(), file)),
-            Err(error) => problems.push(Problem {
+            Err(message) => problems.push(Problem {
                 check: READ,
                 file: source.name.to_owned(),
                 subject: String::new(),
-                fault: unreadable(error.to_string()),
+                fault: unreadable(message),
             }),
         }
     }

@@ -7,6 +7,9 @@ pub use checks::Parsed;
 
 use serde::Serialize;
 
+/// Largest file that is read, bytes.
+pub const LARGEST_FILE: usize = 1024 * 1024;
+
 /// The text of one file, with its name for messages.
 #[derive(Debug, Clone, Copy)]
 pub struct SourceText<'a> {

@@ -1,13 +1,11 @@
 //! What each kind of record says on the way.
 
+use crate::records::field::LONGEST_TEXT;
 use crate::records::{Site, SiteId, System, SystemId, Visit, VisitId, visit_file};
 use crate::units::{Length, Measure};
 use chrono::{DateTime, NaiveDate, Utc};
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
-
-/// Longest free text, in bytes.
-const LONGEST_TEXT: usize = 64 * 1024;
 
 /// Facts of a site that name nobody.
 #[derive(Clone, PartialEq, Debug, Default, Serialize, Deserialize)]

@@ -36,6 +36,7 @@ error-no-such-name = There is no { $field } "{ $found }".
 error-not-accepted = { $field }: "{ $found }" is not accepted. Write one of: { $accepted }.
 error-out-of-range = { $field }: { $found } cannot be. It must be { $accepted }.
 error-bad-accuracy = { $field }: an accuracy of { $found } cannot be. It must be { $accepted }.
+error-text-too-long = { $field }: this is too long. Write at most { $most } characters.
 error-no-value = { $field }: nothing was written.
 error-not-a-number = { $field }: "{ $found }" does not start with a number. Write for example 12.5.
 error-ambiguous-number = { $field }: "{ $found }" can be read in two ways. Write it without the comma.

@@ -39,6 +39,7 @@ error-no-such-name = { $field }: no existe "{ $found }".
 error-not-accepted = { $field }: "{ $found }" no se acepta. Escriba uno de estos: { $accepted }.
 error-out-of-range = { $field }: { $found } no puede ser. Debe ser { $accepted }.
 error-bad-accuracy = { $field }: una exactitud de { $found } no puede ser. Debe ser { $accepted }.
+error-text-too-long = { $field }: es demasiado largo. Escriba como máximo { $most } caracteres.
 error-no-value = { $field }: no se escribió nada.
 error-not-a-number = { $field }: "{ $found }" no empieza por un número. Escriba por ejemplo 12.5.
 error-ambiguous-number = { $field }: "{ $found }" se puede leer de dos maneras. Escríbalo sin la coma.

@@ -52,8 +52,7 @@ pub fn take_learned(
     title: &str,
 ) -> Answer<Option<LearnedView>> {
     files::take(&app, &shell, title, (KIND, EXTENSION), |path| {
-        let bytes = std::fs::read(path).map_err(|error| files::not_moved(&shell, &error))?;
-        shell.engine().import_learned(&bytes)
+        shell.engine().import_learned_file(path)
     })
 }
 

@@ -7,8 +7,9 @@ use returnline_core::api::{
     self, Call, FilesReport, NetworkFormat, Surroundings, ThisMachine, Wording,
 };
 use returnline_core::authored::SourceText;
+use returnline_core::limits::GRAPH_FILE_BYTES;
 use returnline_core::text::{Args, catalog};
-use std::io::Write;
+use std::io::{Read, Write};
 use std::path::{Path, PathBuf};
 
 /// Words after `returnline graph`.
@@ -117,6 +118,16 @@ fn sources(texts: &[(String, String)]) -> Vec<SourceText<'_>> {
         .collect()
 }
 
+/// A file, or so much of it as shows that it is too large.
+fn read_text(path: &Path) -> std::io::Result<String> {
+    let most = u64::try_from(GRAPH_FILE_BYTES).unwrap_or(u64::MAX);
+    let mut text = String::new();
+    let file = std::fs::File::open(path)?;
+    file.take(most.saturating_add(1))
+        .read_to_string(&mut text)?;
+    Ok(text)
+}
+
 /// The TOML files of a folder, by name.
 fn texts(folder: &Path) -> Result<Vec<(String, String)>, Failure> {
     let failed = |error: std::io::Error| Failure::file(folder, &error);
@@ -125,8 +136,7 @@ fn texts(folder: &Path) -> Result<Vec<(String, String)>, Failure> {
         let path = entry.map_err(failed)?.path();
         if path.extension().is_some_and(|end| end == "toml") {
             let name = path.file_name().unwrap_or_default().to_string_lossy();
-            let text =
-                std::fs::read_to_string(&path).map_err(|error| Failure::file(&path, &error))?;
+            let text = read_text(&path).map_err(|error| Failure::file(&path, &error))?;
             texts.push((name.into_owned(), text));
         }
     }

@@ -56,6 +56,9 @@ pub struct Field {
     place: place::Place,
 }
 
+/// Longest free text of a field, in bytes.
+pub const LONGEST_TEXT: usize = 64 * 1024;
+
 /// Why a field cannot be changed as asked.
 #[derive(Debug, Clone, PartialEq, Error)]
 pub enum FieldError {
@@ -79,6 +82,12 @@ pub enum FieldError {
         found: String,
         /// What would be accepted.
         accepted: String,
+    },
+    /// More words than are kept.
+    #[error("{field}: at most {LONGEST_TEXT} bytes are kept")]
+    TooLong {
+        /// The field.
+        field: &'static str,
     },
     /// The number cannot be.
     #[error("{field}: {found} cannot be; it must be {accepted}")]
@@ -171,7 +180,11 @@ impl Field {
             accepted: accepted.to_owned(),
         };
         let value = match self.kind {
-            FieldKind::Text => FieldValue::Text(text.to_owned()),
+            FieldKind::Text if text.len() > LONGEST_TEXT => {
+                return Err(FieldError::TooLong { field: self.id });
+            }
+            // A null character ends a text for some readers of the database.
+            FieldKind::Text => FieldValue::Text(text.replace('\0', "")),
             FieldKind::Flag => match text {
                 "yes" => FieldValue::Flag(true),
                 "no" => FieldValue::Flag(false),
