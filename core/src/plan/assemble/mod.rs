@@ -19,6 +19,7 @@ use super::work::{
 };
 use crate::figures::Figure;
 use crate::fluids::FluidKind;
+use crate::records::{ReadingKind, ReadingPoint};
 use gather::{Gathered, order, reduce};
 use std::collections::{BTreeMap, BTreeSet};
 use thiserror::Error;
@@ -243,11 +244,15 @@ fn gate(
         .ok_or_else(|| AssembleError::NoWayBack {
             step: step.id.clone(),
         })?;
+    let limit = computed(sheet, criterion.quantity)
+        .unwrap_or_else(|| fixed(criterion.fallback, &criterion.origin));
     Ok(Gate {
         looked: criterion.looked,
         rule: criterion.rule,
-        limit: computed(sheet, criterion.quantity)
-            .unwrap_or_else(|| fixed(criterion.fallback, &criterion.origin)),
+        limit: match criterion.looked {
+            Looked::Reading(point) => borne(point, limit, sheet),
+            Looked::Observation(_) => limit,
+        },
         return_to,
     })
 }
@@ -266,6 +271,19 @@ fn fixed(value: Figure, origin: &Origin) -> Limit {
         value,
         basis: Basis::Fixed(origin.clone()),
     }
+}
+
+/// The rating of the weakest part, where a limit of the pressure read at this point
+/// would be above it.
+fn rating(point: ReadingPoint, limit: &Limit, sheet: &Sheet) -> Option<Limit> {
+    let rating = computed(sheet, Some(QuantityKind::LowestRating))?;
+    let read = point.kind() == ReadingKind::GaugePressure;
+    (read && limit.value.si > rating.value.si).then_some(rating)
+}
+
+/// A limit that never asks for more pressure than the weakest part bears.
+fn borne(point: ReadingPoint, limit: Limit, sheet: &Sheet) -> Limit {
+    rating(point, &limit, sheet).unwrap_or(limit)
 }
 
 /// The computed time, unless the least time is longer.
@@ -332,8 +350,11 @@ fn planned_proof(proof: &Proof, sheet: &Sheet) -> PlannedProof {
         reading: proof.reading,
         mode: proof.mode,
         when: proof.when,
-        at_least: proof.at_least.as_ref().and_then(limit),
-        at_most: proof.at_most.as_ref().and_then(limit),
+        // A usual lower end that is too much for this system says nothing about it.
+        at_least: (proof.at_least.as_ref().and_then(limit))
+            .filter(|end| rating(proof.reading, end, sheet).is_none()),
+        at_most: (proof.at_most.as_ref().and_then(limit))
+            .map(|end| borne(proof.reading, end, sheet)),
         wanted: ends().filter_map(|end| end.quantity).collect(),
     }
 }

@@ -56,10 +56,12 @@ pub(super) fn check_lines(view: &AssessmentView) -> Vec<(String, String)> {
     let checks = view.checks.iter().take(CHECKS);
     checks
         .map(|check| {
-            (
-                check.title.clone(),
-                format!("{} ({})", check.how, check.shown),
-            )
+            // A check can hurt as a step of the work can.
+            let licence = check.licence.iter().map(|licence| format!("; {licence}"));
+            let licence: String = licence.collect();
+            let mut words = vec![format!("{} ({}{licence})", check.how, check.shown)];
+            words.extend(check.cautions.iter().cloned());
+            (check.title.clone(), words.join(" "))
         })
         .collect()
 }
