@@ -273,27 +273,34 @@ fn the_app_and_the_report_warn_at_every_step_that_can_hurt() {
         .single()
         .expect("a time");
     let mut met: BTreeSet<(&str, String)> = BTreeSet::new();
-    let fluids = [
-        None,
-        Some(LoopFluidKind::Water),
-        Some(LoopFluidKind::PropyleneGlycol),
-        Some(LoopFluidKind::Methanol),
-    ];
+    // Causes with one procedure have one plan: the first stands for them.
+    let mut causes: BTreeMap<&str, &str> = BTreeMap::new();
+    for cause in knowledge().graph.causes() {
+        if let Some(procedure) = &cause.procedure {
+            causes
+                .entry(procedure.as_str())
+                .or_insert(cause.id.as_str());
+        }
+    }
     for language in Language::ALL {
         let wording = Wording {
             language,
             ..Wording::default()
         };
         let catalog = catalog(language);
-        for (cause, fluid) in knowledge()
-            .graph
-            .causes()
-            .iter()
-            .filter(|cause| cause.procedure.is_some())
-            .flat_map(|cause| fluids.map(|fluid| (cause.id.as_str(), fluid)))
-        {
+        for (turn, cause) in causes.values().copied().enumerate() {
+            // What is not known rules nothing out; each third call knows its fluid.
+            // The words of Spanish are read at each third, too.
+            let fluid = match turn % 6 {
+                2 => Some(LoopFluidKind::PropyleneGlycol),
+                5 => Some(LoopFluidKind::Methanol),
+                _ => None,
+            };
+            if language == Language::Spanish && turn % 3 != 0 {
+                continue;
+            }
             let call = Call::assess(&found(cause, fluid), day, wording);
-            let Some(plan) = call.answer().plan else {
+            let Some(plan) = &call.answer().plan else {
                 // Nothing to do on this kind of system, or nothing with water.
                 assert!(fluid.is_some(), "{cause} has no plan");
                 continue;
@@ -380,7 +387,7 @@ fn the_checks_to_do_next_carry_their_cautions_in_app_and_report() {
             let reading = Reading::new(point, PlainMeasure { value: 5.0, unit });
             file.visit.readings.push(reading.expect("a reading"));
             let call = Call::assess(&file, day, wording);
-            let view = call.answer().assessment;
+            let view = &call.answer().assessment;
             let issue = Issue::new(now.fixed_offset(), PageSize::Letter);
             let printed = call.service_content(&issue).checks;
             assert!(!printed.is_empty());
@@ -552,7 +559,7 @@ fn no_pressure_is_advised_above_what_the_weakest_part_bears() {
     ];
     let (computed, ends, fallbacks) = (Cell::new(0), Cell::new(0), Cell::new(0));
     let count = |of: &Cell<u32>| of.set(of.get() + 1);
-    let mut runner = TestRunner::new(ProptestConfig::with_cases(400));
+    let mut runner = TestRunner::new(ProptestConfig::with_cases(120));
     let outcome = runner.run(&some_system(), |system| {
         let plan = system.plan();
         let weakest = system.weakest();
@@ -594,7 +601,7 @@ fn no_pressure_is_advised_above_what_the_weakest_part_bears() {
         panic!("{error}");
     }
     // All three kinds of number have been looked at, and often.
-    assert!(computed.get() > 400, "{}", computed.get());
-    assert!(ends.get() > 400, "{}", ends.get());
-    assert!(fallbacks.get() > 40, "{}", fallbacks.get());
+    assert!(computed.get() > 120, "{}", computed.get());
+    assert!(ends.get() > 120, "{}", ends.get());
+    assert!(fallbacks.get() > 12, "{}", fallbacks.get());
 }

@@ -10,7 +10,7 @@
 mod gather;
 
 use super::id::{CautionId, ProcedureId, StepId};
-use super::library::{Criterion, Library, Origin, Proof, ProofLimit, Step, Timer};
+use super::library::{Criterion, Library, Looked, Origin, Proof, ProofLimit, Step, Timer};
 use super::quantity::{QuantityKind, Sheet};
 use super::terms::{FlowCentreKind, Hazard};
 use super::work::{
