@@ -226,11 +226,13 @@ fn found(cause: &str, fluid: Option<LoopFluidKind>) -> VisitFile {
 /// water and propylene glycol do not poison (21 CFR 582.1666).
 fn ruled_out(hazard: &str, fluid: Option<LoopFluidKind>) -> bool {
     use LoopFluidKind as F;
-    match (hazard, fluid) {
-        ("flammable", Some(F::Water | F::PropyleneGlycol | F::EthyleneGlycol)) => true,
-        ("toxic", Some(F::Water | F::PropyleneGlycol)) => true,
-        _ => false,
-    }
+    matches!(
+        (hazard, fluid),
+        (
+            "flammable",
+            Some(F::Water | F::PropyleneGlycol | F::EthyleneGlycol)
+        ) | ("toxic", Some(F::Water | F::PropyleneGlycol))
+    )
 }
 
 fn plain(text: &Text) -> String {

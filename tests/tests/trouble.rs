@@ -229,8 +229,8 @@ fn a_folder_that_may_not_be_written_is_told() {
         let said = String::from_utf8_lossy(&output.stderr);
         assert_eq!(output.status.code(), Some(1), "{said}");
         let way_on = match language {
-            "en" => "can be written",
-            _ => "se puede escribir",
+            "en" => "Choose another folder",
+            _ => "Elija otra carpeta",
         };
         assert!(said.contains(way_on), "{said}");
         assert_eq!(fs::read(phone.database()).expect("read"), before);

@@ -12,7 +12,7 @@ closed: ApiError | null,
 /**
  * Why the automatic backup failed.
  */
-not_backed_up: ApiError | null,
+not_backed_up: ApiError | null, 
 /**
  * That the clock stands before the last entry.
  */
