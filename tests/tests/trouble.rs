@@ -104,24 +104,25 @@ fn says(error: &ApiError, code: &str, language: &str, [english, spanish]: [&str;
 
 #[test]
 fn a_damaged_database_is_told_and_a_backup_brings_it_back() {
-    fn overwritten(bytes: &mut Vec<u8>) {
+    fn overwritten(mut bytes: Vec<u8>) -> Vec<u8> {
         for page in 1..8 {
             bytes[page * 4096..][..512].fill(0xA5);
         }
+        bytes
     }
-    fn turned(bytes: &mut Vec<u8>) {
-        bytes.iter_mut().for_each(|byte| *byte = !*byte);
+    fn turned(bytes: Vec<u8>) -> Vec<u8> {
+        bytes.into_iter().map(|byte| !byte).collect()
     }
-    fn cut(bytes: &mut Vec<u8>) {
+    fn cut(mut bytes: Vec<u8>) -> Vec<u8> {
         bytes.truncate(bytes.len() / 2);
+        bytes
     }
     for language in LANGUAGES {
         for spoil in [overwritten, turned, cut] {
             let phone = Phone::used(language);
-            let mut bytes = fs::read(phone.database()).expect("read");
+            let bytes = fs::read(phone.database()).expect("read");
             assert!(bytes.len() > 8 * 4096, "{}", bytes.len());
-            spoil(&mut bytes);
-            fs::write(phone.database(), &bytes).expect("spoilt");
+            fs::write(phone.database(), spoil(bytes)).expect("spoilt");
             let way_on = ["Restore a backup", "Restaure una copia de seguridad"];
             says(&phone.refused(), "store-damaged", language, way_on);
             // The window that offers the backups speaks the same.
