@@ -155,11 +155,6 @@ impl Engine {
     pub fn wording(&self) -> Wording {
         self.wording
     }
-
-    /// Words answers in another way from now on.
-    pub fn set_wording(&mut self, wording: Wording) {
-        self.wording = wording;
-    }
 }
 
 #[cfg(test)]

@@ -12,7 +12,9 @@ use thiserror::Error;
 /// Loss coefficients of fittings.
 pub const LOSS_COEFFICIENT: Bound<Number> = Bound::si("loss coefficient K", 0.0, 1e9);
 /// Exponents of a loss curve: 1 is laminar, 2 fully rough.
-pub const CURVE_EXPONENT: Bound<Number> = Bound::si("exponent of a loss curve", 1.0, 2.0);
+const CURVE_EXPONENT: (f64, f64) = (1.0, 2.0);
+/// By how much points of a maker's table may miss them. Judgement.
+const EXPONENT_PLAY: f64 = 0.05;
 
 /// A fitting by its loss coefficient K in Δp = K ρv²/2. Values from memory of
 /// ASHRAE Fundamentals and Crane TP-410 (ranges of makes and sizes are wide: ±30 %).
@@ -148,10 +150,11 @@ impl LossCurve {
             SINGLE_POINT_EXPONENT
         };
         // Rounded table values may lead a little over 2.
-        if !(0.95..=2.05).contains(&exponent) {
+        let (laminar, rough) = CURVE_EXPONENT;
+        if !(laminar - EXPONENT_PLAY..=rough + EXPONENT_PLAY).contains(&exponent) {
             return Err(CurveError::Exponent(exponent));
         }
-        let exponent = exponent.clamp(1.0, 2.0);
+        let exponent = exponent.clamp(laminar, rough);
         Ok(Self {
             coefficient: (mean_y - exponent * mean_x).exp(),
             exponent,

@@ -50,14 +50,6 @@ impl<Q: Quantity> Bound<Q> {
     pub fn max(self) -> Q {
         Q::from_si(self.max)
     }
-    /// The same range with another lower end.
-    #[must_use]
-    pub fn starting_at(self, min: Q) -> Self {
-        Self {
-            min: min.si(),
-            ..self
-        }
-    }
     /// What the value is.
     pub fn label(self) -> &'static str {
         self.label

@@ -328,8 +328,7 @@ pub struct FleetVisits {
 }
 
 /// A table for a spreadsheet.
-#[derive(Clone, PartialEq, Eq, Debug, Serialize, TS)]
-#[ts(export)]
+#[derive(Clone, PartialEq, Eq, Debug, Serialize)]
 pub struct FleetTable {
     /// File name.
     pub name: String,

@@ -99,10 +99,6 @@ impl Network {
             link.open = open;
         }
     }
-    /// A link, to change it.
-    pub fn link_mut(&mut self, link: LinkId) -> Option<&mut Link> {
-        self.links.get_mut(link.0).map(|placed| &mut placed.link)
-    }
     /// A link.
     pub fn link_at(&self, link: LinkId) -> Option<&Link> {
         self.links.get(link.0).map(|placed| &placed.link)

@@ -2,12 +2,11 @@
 //!
 //! A [`Drawing`] names what each shape is for (its [`Role`]), not its colour:
 //! the page maker and a screen each give the roles their own colours. The same
-//! drawing goes into a PDF and, as SVG or as shapes, to a screen.
+//! drawing goes into a PDF and, as shapes, to a screen.
 
 mod bars;
 mod lines;
 mod path;
-mod svg;
 mod ticks;
 
 use serde::Serialize;
