@@ -182,12 +182,14 @@ pub fn verify(path: &Path) -> Result<Content, StoreError> {
         id: path.display().to_string(),
         detail,
     };
-    let flags = OpenFlags::SQLITE_OPEN_READ_ONLY | OpenFlags::SQLITE_OPEN_NO_MUTEX;
+    // SQLite knows no constraints of a file that it opens for reading alone.
+    let flags = OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_NO_MUTEX;
     let connection =
         Connection::open_with_flags(path, flags).map_err(|source| StoreError::CannotOpen {
             path: path.to_owned(),
             source,
         })?;
+    connection.pragma_update(None, "query_only", true)?;
     let found: String = connection.query_row("PRAGMA integrity_check(1)", [], |row| row.get(0))?;
     if found != "ok" {
         return Err(damaged(found));

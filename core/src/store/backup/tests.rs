@@ -90,6 +90,31 @@ fn a_truncated_database_is_refused_and_a_truncated_backup_restores_nothing() {
 }
 
 #[test]
+fn a_backup_with_a_spoilt_document_is_not_whole() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = folder.path().join("calls.db");
+    let copy = folder.path().join("copy.db");
+    write(&filled(&path), &copy).expect("written");
+    let before = fs::read(&path).expect("read");
+    let connection = Connection::open(&copy).expect("opened");
+    connection
+        .execute_batch(
+            "PRAGMA ignore_check_constraints = true; UPDATE system SET document = '{;}';",
+        )
+        .expect("spoilt");
+    drop(connection);
+    let spoilt = fs::read(&copy).expect("read");
+    let error = restore(&copy, &path).expect_err("refused");
+    assert_eq!(error.code(), "store-damaged");
+    assert_eq!(fs::read(&path).expect("read"), before);
+    assert_eq!(
+        fs::read(&copy).expect("read"),
+        spoilt,
+        "looking changes nothing"
+    );
+}
+
+#[test]
 fn automatic_copies_are_made_when_due_and_the_oldest_go() {
     let folder = tempfile::tempdir().expect("a folder");
     let mut store = filled(&folder.path().join("calls.db"));
