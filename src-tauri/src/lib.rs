@@ -84,6 +84,7 @@ pub fn run() {
             learning::set_verdict,
             learning::list_checks,
             learning::learned,
+            learning::explain_learned,
             learning::save_learned,
             learning::take_learned,
             learning::learn_anew,

@@ -114,7 +114,7 @@ export function fakeHost() {
     id, title, how: "Connect the cart, bring it to pressure, shut the return for a few seconds and watch the level in the reservoir.",
     minutes: 10, bits: 1.2, shown: "1.2 bits in 10 min", tools: ["flush cart", "ruler"], licence: null,
     cautions: ["Stay under the pressure of the weakest part of cart and loop."], asks, reads,
-    outcomes: ["A drop above 2 in: air left in one circuit to 96 %", "No drop: air left in one circuit to 21 %"],
+    outcomes: [{ id: "drop:high", seen: "Drop of the level in the cart tank: high", shown: "61 %", then: "then Air left in one circuit: 96 %" }, { id: "drop:normal", seen: "Drop of the level in the cart tank: normal", shown: "39 %", then: "then Air left in one circuit: 21 %" }],
   });
   const assessment = {
     verdict: "likely", headline: "Most likely air left in one circuit (71 %). One more check would make it sure.",
@@ -128,7 +128,7 @@ export function fakeHost() {
       cause("gauge", "The gauge does not tell the truth", 0.06), cause("relaxed", "Ordinary relaxation of the pipe", 0.05),
       cause("strainer", "Strainer loaded", 0.03),
     ],
-    pair: null, unexplained: ["Unit locks out on low flow"], doubted: [],
+    pair: { words: "Two together explain it better: Air left in one circuit + Isolation valve part closed", shown: "14 %" }, unexplained: ["Unit locks out on low flow"], doubted: [{ cause: "gauge", title: "The gauge does not tell the truth", shown: "34 %" }],
     checks: [check("dead-head", "Dead-head test with the cart", ["static_pressure"], ["bubbles"]), check("second", "Second gauge", [], [])],
     stop: null, assumptions: ["Inside diameter from the pipe’s standard"], unused: [],
   };
@@ -142,7 +142,7 @@ export function fakeHost() {
   });
   const started = new Date(Date.now() - 400_000).toISOString();
   const plan = {
-    treats: ["Air left in one circuit"], tools: ["flush cart", "bag filter"], materials: ["methanol, 3 gal"],
+    treats: ["Air left in one circuit"], tools: ["flush cart", "bag filter"], materials: [{ label: "Fine filter bags", amounts: [{ label: "Fine bag", value: "1 µm", why: figures }] }, { label: "Antifreeze of the kind in the loop, or premix", amounts: [{ label: "Antifreeze to add", value: "3.1 ± 0.6 gal", why: figures }] }, { label: "Port caps and seals", amounts: [] }],
     remarks: ["The header is large: it needs more flow than the circuits."],
     steps: [
       step("s1", "Make safe", "Switch off the unit and the circulators and lock them out.", { cautions: [caution("power", "Switch off and lock out before opening anything.", true)], done: true }),
@@ -225,7 +225,7 @@ export function fakeHost() {
   const learned = {
     own: 38, elsewhere: 120, weight: 50, since: null, shown: "38 own callbacks and 120 counted elsewhere, against a shipped expectation worth 50.",
     causes: [["air-in-circuit", "Air left in one circuit", 21, 0.12, 0.19], ["debris", "Debris in the strainer", 9, 0.08, 0.09], ["valve", "Isolation valve part closed", 1, 0.05, 0.03], ["gauge", "The gauge does not tell the truth", 0, 0.04, 0.02]]
-      .map(([id, title, confirmed, before, after]) => ({ id, title, confirmed, before, after, spread: 0.02 })),
+      .map(([id, title, confirmed, before, after]) => ({ id, title, confirmed, before, after, spread: 0.02, before_shown: `${(before * 100).toFixed(1)} %`, after_shown: `${(after * 100).toFixed(1)} %` })),
   };
   const conflicts = [{
     kind: "visit", id: "c1", title: "Visit: Demo: Larch Hollow, unit B, 2026-08-14",
@@ -260,6 +260,7 @@ export function fakeHost() {
       line("v2", "Demo: Old Mill Lane 4", "2026-08-02", "Gauge fell from 55 to 8 psi since March", "put right and proven", true),
     ],
     start_visit: visit, open_visit: visit, set_field: visit, set_answer: visit, put_reading: visit, remove_reading: visit,
+    explain_learned: { ...figures, measured: null, expected: null, formula: "(shipped share × its weight + confirmed) ÷ (weight + callbacks)", inputs: [["It is worth", "50 callbacks"], ["Confirmed here", "21 of 38"]], source: "own estimate" },
     explain_board: { ...figures, measured: null, expected: null, inputs: [], formula: "Callbacks at which the cause was confirmed, of all callbacks.", source: "Wilson (1927)" },
     explain: { ...figures, measured: null, expected: null, formula: "The odds of the cause before anything was found, moved by all that was found.", inputs: [["Expected in callbacks before anything is known", "12 %"], ["Gurgling was heard", "+3.1 bits"], ["With all that was found", "71 %"]], source: "own estimate" },
     demo: { visits: 0, systems: 0, own: 0, shown: "Nothing invented is loaded." }, load_demo: { visits: 120, systems: 70, own: 0, shown: "120 invented visits at 70 invented systems are loaded." }, remove_demo: { visits: 0, systems: 0, own: 0, shown: "Nothing invented is loaded." },

@@ -258,6 +258,10 @@ export const listChecks = (): Promise<ChoiceView[]> => call("list_checks");
 /** What was learned from confirmed causes. */
 export const learned = (): Promise<LearnedView> => call("learned");
 
+/** How the callbacks moved what is expected of a cause. */
+export const explainLearned = (cause: string): Promise<FigureView> =>
+  call("explain_learned", { cause });
+
 /** Asks where to save what was counted here and writes it there. */
 export const saveLearned = (title: string): Promise<Saved> => call("save_learned", { title });
 

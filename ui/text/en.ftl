@@ -343,9 +343,9 @@ learned-what = Every cause that a check confirmed makes the next ranking a littl
 learned-since = Counted since { $since }.
 learned-cause =
     { $count ->
-        [0] not confirmed yet; expected in { $before } of calls, now { $after }
-        [one] confirmed once; expected in { $before } of calls, now { $after }
-       *[other] confirmed { $count } times; expected in { $before } of calls, now { $after }
+        [0] not confirmed yet; expected in { $before } of calls, now
+        [one] confirmed once; expected in { $before } of calls, now
+       *[other] confirmed { $count } times; expected in { $before } of calls, now
     }
 learned-others =
     { $count ->

@@ -359,9 +359,9 @@ learned-what = Cada causa que una comprobación confirmó hace el próximo orden
 learned-since = Contado desde { $since }.
 learned-cause =
     { $count ->
-        [0] sin confirmar aún; esperada en { $before } de las llamadas, ahora { $after }
-        [one] confirmada una vez; esperada en { $before } de las llamadas, ahora { $after }
-       *[other] confirmada { $count } veces; esperada en { $before } de las llamadas, ahora { $after }
+        [0] sin confirmar aún; esperada en { $before } de las llamadas, ahora
+        [one] confirmada una vez; esperada en { $before } de las llamadas, ahora
+       *[other] confirmada { $count } veces; esperada en { $before } de las llamadas, ahora
     }
 learned-others =
     { $count ->

@@ -1,7 +1,8 @@
 //! What was learned from confirmed causes: shown, taken along, begun anew.
 
 use super::knowledge::knowledge;
-use super::types::{LearnedCauseView, LearnedView};
+use super::types::{FigureView, LearnedCauseView, LearnedView};
+use super::why::marked;
 use super::{ApiError, Engine};
 use crate::diagnosis::{CauseId, Learned, PRIOR_WEIGHT};
 use crate::records::VisitId;
@@ -52,6 +53,8 @@ impl Engine {
                 before: cause.prior,
                 after: after.mean(),
                 spread: after.standard_deviation(),
+                before_shown: share(cause.prior),
+                after_shown: share(after.mean()),
             })
         });
         let mut causes: Vec<LearnedCauseView> = causes.collect();
@@ -71,6 +74,59 @@ impl Engine {
                 .map_err(|error| self.failed(&error))?,
             shown: catalog.fill("learned-from", &args),
             causes,
+        })
+    }
+
+    /// How the callbacks moved what is expected of a cause.
+    ///
+    /// # Errors
+    /// [`ApiError`], of code `no-such-name` where nothing was learned about it.
+    pub fn explain_learned(&self, cause: &str) -> Result<FigureView, ApiError> {
+        let own = self.confirmed(None)?;
+        let all = self.learned_for(None)?;
+        let graph = &knowledge().graph;
+        let place = graph.find_cause(&CauseId::new(cause));
+        let shipped = place.map(|place| graph.cause(place));
+        let learned =
+            shipped.and_then(|shipped| Some((shipped, all.of(&shipped.id, shipped.prior)?)));
+        let (shipped, learned) = learned.ok_or_else(|| {
+            let context = [("field", "cause"), ("found", cause)];
+            ApiError::new("no-such-name", &context, self.wording)
+        })?;
+        let catalog = self.wording.catalog();
+        let counted = |key: &str, confirmed: u32, callbacks: u32| {
+            let args = Args::new()
+                .text("confirmed", confirmed.to_string())
+                .text("callbacks", callbacks.to_string());
+            (catalog.text(key), catalog.fill("why-learned-of", &args))
+        };
+        let (callbacks, confirmed) = (all.callbacks(), all.confirmed(&shipped.id));
+        let own_confirmed = own.by_cause.get(cause).copied().unwrap_or(0);
+        let worth = Args::new().text("weight", format!("{PRIOR_WEIGHT:.0}"));
+        let spread = share(learned.standard_deviation());
+        let source = Args::new().text("source", marked(&shipped.source, self.wording));
+        Ok(FigureView {
+            measured: None,
+            expected: None,
+            formula: catalog.text("why-learned-prior"),
+            inputs: vec![
+                (catalog.text("why-expected"), share(shipped.prior)),
+                (
+                    catalog.text("why-learned-weight"),
+                    catalog.fill("why-learned-worth", &worth),
+                ),
+                counted("why-learned-own", own_confirmed, own.callbacks),
+                counted(
+                    "why-learned-elsewhere",
+                    confirmed.saturating_sub(own_confirmed),
+                    callbacks.saturating_sub(own.callbacks),
+                ),
+                (
+                    catalog.text("why-learned-after"),
+                    format!("{} ± {spread}", share(learned.mean())),
+                ),
+            ],
+            source: catalog.fill("why-learned-source", &source),
         })
     }
 
@@ -201,4 +257,10 @@ impl Engine {
     fn knows_cause(&self, cause: &str) -> bool {
         knowledge().graph.find_cause(&CauseId::new(cause)).is_some()
     }
+}
+
+/// A share of callbacks, with the digits that a rare cause needs.
+fn share(of: f64) -> String {
+    let digits = if of < 0.01 { 2 } else { 1 };
+    format!("{:.digits$} %", of * 100.0)
 }

@@ -1,9 +1,10 @@
 //! Where the numbers of an answer come from, each asked for on its own.
 
-use super::assess::{bits, percent};
+use super::assess::checks::outcome_id;
+use super::assess::{better_pair, bits, percent};
 use super::knowledge::knowledge;
 use super::types::{FigureView, WhyQuestion};
-use super::{ApiError, Call, OpenCall};
+use super::{ApiError, Call, OpenCall, Wording};
 use crate::diagnosis::{
     Carrier, CauseId, CheckId, Link, Parent, SourceId, SourceMark, Trace, TraceStep,
 };
@@ -28,13 +29,15 @@ impl Call {
     /// # Errors
     /// [`ApiError`] of code `no-such-name` where the answer holds no such number.
     pub fn explain(&self, question: &WhyQuestion) -> Result<FigureView, ApiError> {
-        let (found, asked) = match question {
+        let (found, asked): (_, &str) = match question {
             WhyQuestion::Probability { cause } => (self.why_probability(cause), cause),
             WhyQuestion::Reason { cause, finding } => (self.why_reason(cause, finding), finding),
             WhyQuestion::Check { check } => (self.why_check(check), check),
+            WhyQuestion::Outcome { check, outcome } => (self.why_outcome(check, outcome), outcome),
+            WhyQuestion::Pair => (self.why_pair(), "pair"),
         };
         found.ok_or_else(|| {
-            let context = [("field", "why"), ("found", asked.as_str())];
+            let context = [("field", "why"), ("found", asked)];
             ApiError::new("no-such-name", &context, self.wording)
         })
     }
@@ -164,12 +167,9 @@ impl Call {
         let shipped = checks.find(|known| known.id == id)?;
         let amount = |bits: f64| format!("{bits:.2} bits");
         let told = |(_, share): &&(CauseId, f64)| *share >= TELLING;
-        let about = outlook.about.iter().filter(told).map(|(cause, share)| {
-            let cause = self.word(&format!("cause-{cause}"));
-            let args = Args::new().text("cause", cause);
-            let key = "why-check-about";
-            (self.wording.catalog().fill(key, &args), amount(*share))
-        });
+        let about = outlook.about.iter().filter(told);
+        let about = about
+            .map(|(cause, share)| (self.named_after("why-check-about", cause), amount(*share)));
         let mut inputs = vec![
             (self.word("why-check-bits"), amount(outlook.bits)),
             (
@@ -194,27 +194,102 @@ impl Call {
         })
     }
 
+    /// How probable one outcome of a check is, and how it follows from the check
+    /// and what was found so far that the causes move.
+    fn why_outcome(&self, check: &str, outcome: &str) -> Option<FigureView> {
+        let id = CheckId::new(check);
+        let diagnosis = self.diagnosis.as_ref()?;
+        let outlook = diagnosis.checks.iter().find(|known| known.check == id)?;
+        let mut outcomes = outlook.outcomes.iter();
+        let outcome = outcomes.find(|known| outcome_id(known) == outcome)?;
+        let now = |cause: &CauseId| {
+            let mut ranked = diagnosis.causes.iter();
+            ranked.find(|ranked| ranked.cause == *cause)
+        };
+        let chance = outcome.probability;
+        let mut inputs = vec![(self.word("why-outcome-chance"), percent(chance))];
+        if let Some((cause, after)) = outcome.leading.first() {
+            let before = now(cause)?.probability;
+            // Bayes' theorem, read backwards: what of the chance comes with the
+            // cause and what without it.
+            let parts = [
+                ("why-outcome-with", after * chance / before),
+                (
+                    "why-outcome-without",
+                    (1.0 - after) * chance / (1.0 - before),
+                ),
+            ];
+            let parts = parts.into_iter().filter(|(_, share)| share.is_finite());
+            inputs.extend(parts.map(|(key, share)| (self.named_after(key, cause), percent(share))));
+        }
+        inputs.extend(outcome.leading.iter().filter_map(|(cause, after)| {
+            let moved = format!("{} → {}", percent(now(cause)?.probability), percent(*after));
+            Some((self.named_after("why-outcome-moves", cause), moved))
+        }));
+        Some(FigureView {
+            measured: None,
+            expected: None,
+            formula: self.word("why-outcome"),
+            inputs,
+            source: self.word("why-worked-out"),
+        })
+    }
+
+    /// How the best pair stands beside the best single cause.
+    fn why_pair(&self) -> Option<FigureView> {
+        let diagnosis = self.diagnosis.as_ref()?;
+        let pair = better_pair(diagnosis)?;
+        let single = diagnosis.explanations.single.as_ref()?;
+        let alone = |causes: &[CauseId]| {
+            let args = Args::new().text("cause", self.named(causes));
+            self.wording.catalog().fill("why-pair-alone", &args)
+        };
+        Some(FigureView {
+            measured: None,
+            expected: None,
+            formula: self.word("why-pair"),
+            inputs: vec![
+                (self.word("why-pair-together"), percent(pair.together)),
+                (alone(&pair.causes), percent(pair.alone)),
+                (alone(&single.causes), percent(single.alone)),
+            ],
+            source: self.word("why-worked-out"),
+        })
+    }
+
+    /// A label that names a cause.
+    fn named_after(&self, key: &str, cause: &CauseId) -> String {
+        let args = Args::new().text("cause", self.title("cause", cause));
+        self.wording.catalog().fill(key, &args)
+    }
+
     fn word(&self, key: &str) -> String {
         self.wording.catalog().text(key)
     }
 
     /// Whose word a number of the graph is.
     fn marked(&self, mark: &SourceMark) -> String {
-        let cited = |id: &SourceId| {
-            let mut sources = knowledge().graph.sources().iter();
-            let found = sources.find(|source| source.id == *id);
-            found.map_or_else(|| id.to_string(), |source| source.citation.clone())
-        };
-        match mark {
-            SourceMark::Published(id) => cited(id),
-            SourceMark::FromMemoryOf(id) => self.wording.catalog().fill(
-                "authority-from-memory",
-                &Args::new().text("source", cited(id)),
-            ),
-            SourceMark::FromMemory => self.word("authority-memory-only"),
-            SourceMark::CommonPractice => self.word("authority-common-practice"),
-            SourceMark::Judgement => self.word("authority-judgement"),
-        }
+        marked(mark, self.wording)
+    }
+}
+
+/// Whose word a number of the graph is.
+pub(super) fn marked(mark: &SourceMark, wording: Wording) -> String {
+    let cited = |id: &SourceId| {
+        let mut sources = knowledge().graph.sources().iter();
+        let found = sources.find(|source| source.id == *id);
+        found.map_or_else(|| id.to_string(), |source| source.citation.clone())
+    };
+    let catalog = wording.catalog();
+    match mark {
+        SourceMark::Published(id) => cited(id),
+        SourceMark::FromMemoryOf(id) => catalog.fill(
+            "authority-from-memory",
+            &Args::new().text("source", cited(id)),
+        ),
+        SourceMark::FromMemory => catalog.text("authority-memory-only"),
+        SourceMark::CommonPractice => catalog.text("authority-common-practice"),
+        SourceMark::Judgement => catalog.text("authority-judgement"),
     }
 }
 

@@ -42,8 +42,11 @@ pub(super) fn library(parsed: &Parsed) -> Option<Library> {
             .collect(),
         materials: parsed
             .each(|file| &file.material)
-            .map(|entry| MaterialId::new(&entry.id))
-            .collect(),
+            .map(|entry| {
+                let amounts = all(&entry.amounts, QuantityKind::from_id)?;
+                Some((MaterialId::new(&entry.id), amounts))
+            })
+            .collect::<Option<_>>()?,
         steps: parsed
             .each(|file| &file.step)
             .map(|entry| step(entry).map(|step| (step.id.clone(), step)))

@@ -14,7 +14,7 @@ pub struct ProcedureFile {
     /// Tools.
     pub tool: Vec<IdEntry>,
     /// Materials.
-    pub material: Vec<IdEntry>,
+    pub material: Vec<MaterialEntry>,
     /// Things that are opened and closed.
     pub opening: Vec<OpeningEntry>,
     /// Steps.
@@ -41,6 +41,17 @@ pub struct SourceEntry {
 #[allow(missing_docs)]
 pub struct IdEntry {
     pub id: String,
+}
+
+/// A material, and which quantities say how much or which.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[allow(missing_docs)]
+pub struct MaterialEntry {
+    pub id: String,
+    /// Told with it where a step that needs it shows them.
+    #[serde(default)]
+    pub amounts: Vec<String>,
 }
 
 /// A caution and the hazards that it answers.

@@ -188,7 +188,7 @@ pub struct Library {
     pub(super) cautions: BTreeMap<CautionId, Caution>,
     pub(super) openings: BTreeMap<OpeningId, Opening>,
     pub(super) tools: Vec<ToolId>,
-    pub(super) materials: Vec<MaterialId>,
+    pub(super) materials: BTreeMap<MaterialId, Vec<QuantityKind>>,
     pub(super) steps: BTreeMap<StepId, Step>,
     pub(super) proofs: BTreeMap<String, Proof>,
     pub(super) procedures: BTreeMap<ProcedureId, Procedure>,
@@ -227,6 +227,10 @@ impl Library {
     /// The caution with this id.
     pub fn caution(&self, id: &CautionId) -> Option<&Caution> {
         self.cautions.get(id)
+    }
+    /// The quantities that say how much or which of a material to bring.
+    pub fn amounts(&self, id: &MaterialId) -> &[QuantityKind] {
+        self.materials.get(id).map_or(&[], Vec::as_slice)
     }
     /// The opening with this id.
     pub fn opening(&self, id: &OpeningId) -> Option<&Opening> {

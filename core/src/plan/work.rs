@@ -1,7 +1,7 @@
 //! The plan of one visit.
 
 use super::id::{CautionId, MaterialId, ProcedureId, StepId, ToolId};
-use super::library::{Looked, Only, Origin};
+use super::library::{Library, Looked, Only, Origin};
 use super::quantity::{QuantityKind, Sheet};
 use super::terms::{FlowCentreKind, Hazard, ProofTime, Rule, Side, Stage, TimerKind};
 use crate::figures::Figure;
@@ -24,6 +24,19 @@ pub struct WorkPlan {
     pub notes: Vec<PlanNote>,
     /// The quantities that its steps ask for.
     pub sheet: Sheet,
+}
+
+impl WorkPlan {
+    /// The quantities that say how much or which of a material to bring, of those
+    /// that a step shows that needs it.
+    pub fn amounts(&self, library: &Library, material: &MaterialId) -> Vec<QuantityKind> {
+        let shown = |kind: &QuantityKind| {
+            let mut needing = self.steps.iter();
+            needing.any(|step| step.materials.contains(material) && step.quantities.contains(kind))
+        };
+        let amounts = library.amounts(material).iter().copied();
+        amounts.filter(shown).collect()
+    }
 }
 
 /// A correction and the causes that it answers.

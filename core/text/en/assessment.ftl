@@ -10,7 +10,7 @@ verdict-tied = These cannot be told apart yet: { $cause }. Treat them in this or
 verdict-undecided = Not decided yet. Leading so far: { $cause }.
 verdict-contradiction = The entries contradict each other so far that nothing can be told. Look at the readings again.
 
-pair-better = Two together explain it better: { $causes } ({ $probability }).
+pair-better = Two together explain it better: { $causes }
 doubted = { $instrument } ({ $probability })
 stop-found = Enough is known: { $cause }. Go on to the plan.
 stop-nothing-worthwhile = No further check is worth its time.
@@ -36,7 +36,7 @@ figure-measured = measured { $value }
 figure-expected = to be expected { $value }
 
 check-brings = { $bits } bits in { $minutes } min
-check-outcome = { $seen } ({ $chance }): then { $cause } { $probability }
+check-outcome = then { $cause }: { $probability }
 licence-refrigerant = certified for refrigerant work
 licence-electrical = licensed for electrical work
 

@@ -10,7 +10,7 @@ verdict-tied = Todavía no se pueden distinguir: { $cause }. Tratarlas en este o
 verdict-undecided = Aún sin decidir. De momento, en primer lugar: { $cause }.
 verdict-contradiction = Las entradas se contradicen tanto que no se puede concluir nada. Revise las lecturas.
 
-pair-better = Dos causas juntas lo explican mejor: { $causes } ({ $probability }).
+pair-better = Dos causas juntas lo explican mejor: { $causes }
 doubted = { $instrument } ({ $probability })
 stop-found = Ya se sabe lo suficiente: { $cause }. Pase al plan.
 stop-nothing-worthwhile = Ninguna otra comprobación compensa el tiempo que lleva.
@@ -36,7 +36,7 @@ figure-measured = medido { $value }
 figure-expected = esperado { $value }
 
 check-brings = { $bits } bits en { $minutes } min
-check-outcome = { $seen } ({ $chance }): entonces { $cause } { $probability }
+check-outcome = entonces { $cause }: { $probability }
 licence-refrigerant = certificado para trabajar con refrigerantes
 licence-electrical = con licencia para trabajos eléctricos
 

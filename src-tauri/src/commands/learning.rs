@@ -1,6 +1,6 @@
 //! Causes found true or false, and what was learned from them.
 
-use returnline_core::api::types::{ChoiceView, LearnedView, VerdictEntry, VisitView};
+use returnline_core::api::types::{ChoiceView, FigureView, LearnedView, VerdictEntry, VisitView};
 use returnline_core::api::write_whole;
 use tauri::{AppHandle, State};
 
@@ -27,6 +27,12 @@ pub fn list_checks(shell: State<'_, Shell>) -> Answer<Vec<ChoiceView>> {
 #[tauri::command(async)]
 pub fn learned(shell: State<'_, Shell>) -> Answer<LearnedView> {
     shell.engine().learned()
+}
+
+/// How the callbacks moved what is expected of a cause.
+#[tauri::command(async)]
+pub fn explain_learned(shell: State<'_, Shell>, cause: &str) -> Answer<FigureView> {
+    shell.engine().explain_learned(cause)
 }
 
 /// Asks where to save what was counted here and writes it there.

@@ -27,4 +27,12 @@ after: number,
 /**
  * Its standard deviation.
  */
-spread: number, };
+spread: number, 
+/**
+ * The shipped prior as it is shown.
+ */
+before_shown: string, 
+/**
+ * The prior after learning as it is shown.
+ */
+after_shown: string, };

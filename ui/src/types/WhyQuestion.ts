@@ -19,4 +19,12 @@ finding: string, } | { "about": "check",
 /**
  * Identifier of the check.
  */
-check: string, };
+check: string, } | { "about": "outcome", 
+/**
+ * Identifier of the check.
+ */
+check: string, 
+/**
+ * Identifier of the outcome.
+ */
+outcome: string, } | { "about": "pair" };

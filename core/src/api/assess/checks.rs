@@ -1,10 +1,12 @@
 //! The checks that would tell most for their minutes.
 
-use super::percent;
+use super::{level_id, percent};
 use crate::api::Call;
 use crate::api::knowledge::knowledge;
-use crate::api::types::CheckView;
-use crate::diagnosis::{CheckId, CheckOutlook, Diagnosis, EvidenceKind, Licence, NextStep};
+use crate::api::types::{CheckView, OutcomeView};
+use crate::diagnosis::{
+    CheckId, CheckOutlook, Diagnosis, EvidenceKind, Licence, NextStep, Outcome,
+};
 use crate::evidence::Evaluator;
 use crate::text::Args;
 
@@ -81,30 +83,34 @@ impl Call {
                 .outcomes
                 .iter()
                 .take(OUTCOMES)
-                .map(|outcome| {
-                    let seen = outcome
-                        .levels
-                        .iter()
-                        .map(|(finding, level)| self.found(finding, *level));
-                    let leading = outcome.leading.first();
-                    let args = Args::new()
-                        .text("seen", seen.collect::<Vec<_>>().join(", "))
-                        .text("chance", percent(outcome.probability))
-                        .text(
-                            "cause",
-                            leading
-                                .map(|(id, _)| self.title("cause", id))
-                                .unwrap_or_default(),
-                        )
-                        .text(
-                            "probability",
-                            leading.map(|(_, p)| percent(*p)).unwrap_or_default(),
-                        );
-                    self.catalog().fill("check-outcome", &args)
-                })
+                .map(|outcome| self.outcome(outcome))
                 .collect(),
         })
     }
+
+    fn outcome(&self, outcome: &Outcome) -> OutcomeView {
+        let seen = outcome.levels.iter();
+        let seen = seen.map(|(finding, level)| self.found(finding, *level));
+        let then = outcome.leading.first().map(|(id, probability)| {
+            let args = Args::new()
+                .text("cause", self.title("cause", id))
+                .text("probability", percent(*probability));
+            self.catalog().fill("check-outcome", &args)
+        });
+        OutcomeView {
+            id: outcome_id(outcome),
+            seen: seen.collect::<Vec<_>>().join(", "),
+            shown: percent(outcome.probability),
+            then: then.unwrap_or_default(),
+        }
+    }
+}
+
+/// An outcome's identifier: what it shows of each finding.
+pub(in crate::api) fn outcome_id(outcome: &Outcome) -> String {
+    let shows = outcome.levels.iter();
+    let shows = shows.map(|(finding, level)| format!("{finding}:{}", level_id(*level)));
+    shows.collect::<Vec<_>>().join(" ")
 }
 
 /// Each of some names once, where it first stands.

@@ -1,11 +1,11 @@
 //! What the engine thinks of a call, in the person's words.
 
 mod causes;
-mod checks;
+pub(super) mod checks;
 
 use super::Call;
-use super::types::AssessmentView;
-use crate::diagnosis::{CauseId, Diagnosis, FindingId, Level, NextStep, Verdict};
+use super::types::{AssessmentView, DoubtView, PairView};
+use crate::diagnosis::{CauseId, Diagnosis, Explanation, FindingId, Level, NextStep, Verdict};
 use crate::evidence::{Unused, WhyUnused};
 use crate::text::{Args, Catalog};
 use std::fmt::Display;
@@ -15,7 +15,7 @@ impl Call {
         self.wording.catalog()
     }
 
-    fn title(&self, kind: &str, id: impl Display) -> String {
+    pub(super) fn title(&self, kind: &str, id: impl Display) -> String {
         self.catalog().text(&format!("{kind}-{id}"))
     }
 
@@ -56,11 +56,10 @@ impl Call {
             doubted: diagnosis
                 .doubted
                 .iter()
-                .map(|doubted| {
-                    let args = Args::new()
-                        .text("instrument", self.title("cause", &doubted.instrument))
-                        .text("probability", percent(doubted.probability));
-                    self.catalog().fill("doubted", &args)
+                .map(|doubted| DoubtView {
+                    cause: doubted.instrument.as_str().to_owned(),
+                    title: self.title("cause", &doubted.instrument),
+                    shown: percent(doubted.probability),
                 })
                 .collect(),
             checks: self.checks(diagnosis),
@@ -73,7 +72,7 @@ impl Call {
     fn verdict(&self, diagnosis: &Diagnosis) -> (&'static str, String) {
         let cause = |id: &CauseId| self.title("cause", id);
         let named = |id: &Option<CauseId>| id.as_ref().map(cause).unwrap_or_default();
-        let both = |ids: &[CauseId]| ids.iter().map(cause).collect::<Vec<_>>().join(" + ");
+        let both = |ids: &[CauseId]| self.named(ids);
         let say = |key: &str, what: String, probability: f64| {
             let args = Args::new()
                 .text("cause", what)
@@ -123,32 +122,24 @@ impl Call {
     }
 
     pub(super) fn found(&self, finding: &FindingId, level: Level) -> String {
-        let key = match level {
-            Level::Absent => "found-absent",
-            Level::Present => "found-present",
-            Level::Low => "found-low",
-            Level::Normal => "found-normal",
-            Level::High => "found-high",
-        };
         let args = Args::new().text("finding", self.title("finding", finding));
-        self.catalog().fill(key, &args)
+        let key = format!("found-{}", level_id(level));
+        self.catalog().fill(&key, &args)
     }
 
-    fn pair(&self, diagnosis: &Diagnosis) -> Option<String> {
-        let explanations = &diagnosis.explanations;
-        let pair = explanations
-            .pair
-            .as_ref()
-            .filter(|_| explanations.pair_is_better)?;
-        let names: Vec<String> = pair
-            .causes
-            .iter()
-            .map(|id| self.title("cause", id))
-            .collect();
-        let args = Args::new()
-            .text("causes", names.join(" + "))
-            .text("probability", percent(pair.together));
-        Some(self.catalog().fill("pair-better", &args))
+    fn pair(&self, diagnosis: &Diagnosis) -> Option<PairView> {
+        let pair = better_pair(diagnosis)?;
+        let args = Args::new().text("causes", self.named(&pair.causes));
+        Some(PairView {
+            words: self.catalog().fill("pair-better", &args),
+            shown: percent(pair.together),
+        })
+    }
+
+    /// Causes that are there together, in words.
+    pub(super) fn named(&self, causes: &[CauseId]) -> String {
+        let titles = causes.iter().map(|id| self.title("cause", id));
+        titles.collect::<Vec<_>>().join(" + ")
     }
 
     fn stop(&self, diagnosis: &Diagnosis) -> Option<String> {
@@ -177,6 +168,23 @@ impl Call {
             .text("what", what)
             .text("why", self.title("unused", why.code()));
         Some(self.catalog().fill("unused-line", &args))
+    }
+}
+
+/// The pair that explains better than any single cause, if one does.
+pub(super) fn better_pair(diagnosis: &Diagnosis) -> Option<&Explanation> {
+    let explanations = &diagnosis.explanations;
+    let pair = explanations.pair.as_ref();
+    pair.filter(|_| explanations.pair_is_better)
+}
+
+fn level_id(level: Level) -> &'static str {
+    match level {
+        Level::Absent => "absent",
+        Level::Present => "present",
+        Level::Low => "low",
+        Level::Normal => "normal",
+        Level::High => "high",
     }
 }
 

@@ -131,3 +131,6 @@ fn treatments(diagnosis: &Diagnosis) -> Vec<Treatment> {
     }
     treatments
 }
+
+#[cfg(test)]
+mod tests;

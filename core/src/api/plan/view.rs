@@ -1,7 +1,10 @@
 //! The plan with its steps and quantities, as it is shown.
 
 use crate::api::Call;
-use crate::api::types::{CautionView, FigureView, PlanView, QuantityView, StepView, TimerView};
+use crate::api::knowledge::knowledge;
+use crate::api::types::{
+    CautionView, FigureView, MaterialView, PlanView, QuantityView, StepView, TimerView,
+};
 use crate::figures::{Figure, Reasoning};
 use crate::plan::quantity::{Computed, Lack, Part, QuantityKind, Remark};
 use crate::plan::{PlanNote, PlannedStep, PlannedTimer, StepId, WorkPlan};
@@ -34,7 +37,10 @@ impl Call {
             materials: plan
                 .materials
                 .iter()
-                .map(|id| self.words(&format!("plan-material-{}", id.as_str())))
+                .map(|id| MaterialView {
+                    label: self.words(&format!("plan-material-{}", id.as_str())),
+                    amounts: self.quantities(plan, &plan.amounts(&knowledge().library, id)),
+                })
                 .collect(),
             steps: plan
                 .steps
@@ -113,7 +119,7 @@ impl Call {
                         .any(|known| known == caution.as_str()),
                 })
                 .collect(),
-            quantities: self.quantities(plan, step),
+            quantities: self.quantities(plan, &step.quantities),
             gate: self.gate(plan, &step.gate, taken_up),
             timers: step
                 .timers
@@ -129,9 +135,9 @@ impl Call {
         }
     }
 
-    fn quantities(&self, plan: &WorkPlan, step: &PlannedStep) -> Vec<QuantityView> {
+    fn quantities(&self, plan: &WorkPlan, kinds: &[QuantityKind]) -> Vec<QuantityView> {
         let mut views = Vec::new();
-        for kind in &step.quantities {
+        for kind in kinds {
             let mut computed = plan.sheet.all(*kind).peekable();
             if computed.peek().is_none() {
                 let lacking = plan

@@ -33,6 +33,19 @@ fn confirmed_causes_teach_the_priors_of_later_calls() {
     // A prior worth 50 callbacks and one callback more.
     assert!((learned.after - (50.0 * cause.prior + 1.0) / 51.0).abs() < 1e-12);
 
+    // The screen shows the same number as its reasons end with.
+    let why = engine
+        .explain_learned(cause.id.as_str())
+        .expect("explained");
+    let after = &why.inputs.last().expect("an outcome").1;
+    assert!(after.starts_with(&learned.after_shown), "{why:?}");
+    assert!(
+        why.inputs.iter().any(|(_, value)| value == "1 of 1"),
+        "{why:?}"
+    );
+    let error = engine.explain_learned("unheard-of").expect_err("refused");
+    assert_eq!(error.code, "no-such-name");
+
     let prior = |engine: &Engine, visit: &str| {
         let call = engine.call(visit).expect("worked out");
         call.gathered.case.priors.get(&cause.id).copied()

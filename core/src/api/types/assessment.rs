@@ -14,11 +14,11 @@ pub struct AssessmentView {
     /// Causes, most probable first.
     pub causes: Vec<CauseView>,
     /// Two causes that together explain better than one.
-    pub pair: Option<String>,
+    pub pair: Option<PairView>,
     /// What the leading causes leave unexplained.
     pub unexplained: Vec<String>,
-    /// Instruments that may not tell the truth, in words.
-    pub doubted: Vec<String>,
+    /// Instruments that may not tell the truth.
+    pub doubted: Vec<DoubtView>,
     /// What to do next, best first.
     pub checks: Vec<CheckView>,
     /// Why no further check is worth its time, if so.
@@ -27,6 +27,28 @@ pub struct AssessmentView {
     pub assumptions: Vec<String>,
     /// Readings that could not be used, and why.
     pub unused: Vec<String>,
+}
+
+/// An instrument that may not tell the truth.
+#[derive(Clone, PartialEq, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct DoubtView {
+    /// Identifier of the cause that it lies.
+    pub cause: String,
+    /// What is doubted, in words.
+    pub title: String,
+    /// How probable that is, as it is shown.
+    pub shown: String,
+}
+
+/// Two causes that together explain better than one.
+#[derive(Clone, PartialEq, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct PairView {
+    /// That they do, in words.
+    pub words: String,
+    /// How probable it is that both are there, as it is shown.
+    pub shown: String,
 }
 
 /// A cause with its reasons.
@@ -111,6 +133,15 @@ pub enum WhyQuestion {
         /// Identifier of the check.
         check: String,
     },
+    /// The chance of one outcome of a check, and what it would do.
+    Outcome {
+        /// Identifier of the check.
+        check: String,
+        /// Identifier of the outcome.
+        outcome: String,
+    },
+    /// That two causes together explain better than one.
+    Pair,
 }
 
 /// A check worth making.
@@ -139,6 +170,20 @@ pub struct CheckView {
     pub asks: Vec<String>,
     /// Points where it takes a reading: their identifiers.
     pub reads: Vec<String>,
-    /// What each outcome would do, in words.
-    pub outcomes: Vec<String>,
+    /// What it may show, the most probable first.
+    pub outcomes: Vec<OutcomeView>,
+}
+
+/// One thing that a check may show.
+#[derive(Clone, PartialEq, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct OutcomeView {
+    /// Identifier, unique in the check.
+    pub id: String,
+    /// What it shows, in words.
+    pub seen: String,
+    /// How probable that is, as it is shown.
+    pub shown: String,
+    /// What it would make of the causes, in words.
+    pub then: String,
 }

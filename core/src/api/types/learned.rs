@@ -37,4 +37,8 @@ pub struct LearnedCauseView {
     pub after: f64,
     /// Its standard deviation.
     pub spread: f64,
+    /// The shipped prior as it is shown.
+    pub before_shown: String,
+    /// The prior after learning as it is shown.
+    pub after_shown: String,
 }

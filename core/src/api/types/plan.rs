@@ -12,14 +12,24 @@ pub struct PlanView {
     pub treats: Vec<String>,
     /// Tools to bring.
     pub tools: Vec<String>,
-    /// Materials to bring, with quantities.
-    pub materials: Vec<String>,
+    /// Materials to bring.
+    pub materials: Vec<MaterialView>,
     /// The steps.
     pub steps: Vec<StepView>,
     /// Readings that prove it afterwards.
     pub proof: Vec<ProofView>,
     /// What is to be said beside the steps.
     pub remarks: Vec<String>,
+}
+
+/// A material to bring.
+#[derive(Clone, PartialEq, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct MaterialView {
+    /// What it is.
+    pub label: String,
+    /// How much or which, for this system.
+    pub amounts: Vec<QuantityView>,
 }
 
 /// One step.

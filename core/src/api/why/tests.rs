@@ -56,6 +56,82 @@ fn every_cause_every_reason_and_every_check_says_where_its_number_comes_from() {
     }
 }
 
+/// A probability as it is shown, where it is neither nearly none nor nearly sure.
+fn share(text: &str) -> Option<f64> {
+    let plain = !text.contains(['<', '>']);
+    plain.then(|| number(text) / 100.0)
+}
+
+#[test]
+fn the_chance_of_an_outcome_is_the_sum_over_with_and_without_the_cause() {
+    let call = call();
+    let diagnosis = call.diagnosis().expect("weighed");
+    let mut summed = 0;
+    for check in &call.answer().assessment.checks {
+        assert!(!check.outcomes.is_empty(), "{}", check.id);
+        for outcome in &check.outcomes {
+            let question = WhyQuestion::Outcome {
+                check: check.id.clone(),
+                outcome: outcome.id.clone(),
+            };
+            let why = call.explain(&question).expect("explained");
+            assert_eq!(why.inputs[0].1, outcome.shown);
+            let [with, without, moves] = [1, 2, 3].map(|at| why.inputs[at].1.as_str());
+            let (now, after) = moves.split_once(" → ").expect("before and after");
+            let numbers = [&outcome.shown, with, without, now, after].map(share);
+            let [
+                Some(chance),
+                Some(with),
+                Some(without),
+                Some(now),
+                Some(after),
+            ] = numbers
+            else {
+                continue;
+            };
+            // The law of total probability, and Bayes' theorem. All are shown to
+            // whole per cent.
+            let total = now * with + (1.0 - now) * without;
+            assert!((total - chance).abs() < 0.015, "{why:?}");
+            assert!((after * chance - now * with).abs() < 0.015, "{why:?}");
+            summed += 1;
+        }
+    }
+    assert!(summed > 3, "only {summed} outcomes could be summed");
+    let known = |id: &CauseId| diagnosis.causes.iter().any(|ranked| ranked.cause == *id);
+    let doubts = &call.answer().assessment.doubted;
+    assert!(
+        doubts
+            .iter()
+            .all(|doubt| known(&CauseId::new(&doubt.cause)))
+    );
+}
+
+#[test]
+fn a_doubted_instrument_and_a_better_pair_say_where_their_numbers_come_from() {
+    // Two gauges that differ, and signs of two faults that cannot be one.
+    let file = br#"{"format":"returnline-visit","version":1,"visit":{"answers":[
+        {"finding":"second-gauge-disagrees","is":"yes"},
+        {"finding":"springy-gauge","is":"yes"},
+        {"finding":"air-at-vent","is":"yes"},
+        {"finding":"ground-wet-over-loop","is":"yes"}]}}"#;
+    let file = read_visit_file(file, Wording::default()).expect("a visit");
+    let call = Call::assess(&file, NaiveDate::default(), Wording::default());
+    let answer = &call.answer().assessment;
+    let doubt = answer.doubted.first().expect("a doubt");
+    let question = WhyQuestion::Probability {
+        cause: doubt.cause.clone(),
+    };
+    let why = call.explain(&question).expect("explained");
+    assert_eq!(why.inputs.last().expect("an outcome").1, doubt.shown);
+    assert!(why.inputs.len() > 3, "no finding is named: {why:?}");
+    let pair = answer.pair.as_ref().expect("a pair");
+    let why = call.explain(&WhyQuestion::Pair).expect("explained");
+    assert_eq!(why.inputs[0].1, pair.shown);
+    let [both, one] = [1, 2].map(|at| number(&why.inputs[at].1));
+    assert!(both > one, "{why:?}");
+}
+
 #[test]
 fn the_odds_before_and_the_bits_of_a_single_finding_make_the_odds_after() {
     // With one finding and nothing else, Bayes' rule in odds form says that the

@@ -72,18 +72,19 @@ fn assessment(out: &mut impl Write, view: &AssessmentView, catalog: &Catalog) ->
         writeln!(out, "  {:>6}  {}", cause.shown, cause.title)?;
     }
     if let Some(pair) = &view.pair {
-        writeln!(out, "  {pair}")?;
+        writeln!(out, "  {:>6}  {}", pair.shown, pair.words)?;
     }
     if let Some(leading) = view.causes.first() {
         heading(out, catalog, "program-reasons")?;
         reasons(out, leading)?;
     }
-    for line in view
-        .unexplained
-        .iter()
-        .chain(&view.doubted)
-        .chain(&view.unused)
-    {
+    for line in &view.unexplained {
+        writeln!(out, "  ! {line}")?;
+    }
+    for doubt in &view.doubted {
+        writeln!(out, "  ! {:>4}  {}", doubt.shown, doubt.title)?;
+    }
+    for line in &view.unused {
         writeln!(out, "  ! {line}")?;
     }
     if !view.checks.is_empty() {

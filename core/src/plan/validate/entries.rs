@@ -124,6 +124,10 @@ pub(super) fn terms_known(parsed: &Parsed, out: &mut Findings) {
         let subject = &entry.id;
         Words { file, subject, out }.hold("section", &entry.section, &sections);
     }
+    for (file, entry) in parsed.located(|file| &file.material) {
+        let subject = &entry.id;
+        Words { file, subject, out }.hold("amounts", &entry.amounts, &quantities);
+    }
     for (file, step) in parsed.located(|file| &file.step) {
         let subject = &step.id;
         let mut words = Words { file, subject, out };

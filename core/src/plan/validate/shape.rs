@@ -217,4 +217,14 @@ pub(super) fn nothing_unused(parsed: &Parsed, out: &mut Findings) {
     for (file, entry) in parsed.located(|file| &file.proof) {
         check("proof", file, &entry.id);
     }
+    for (file, entry) in parsed.located(|file| &file.material) {
+        for amount in &entry.amounts {
+            let shown = |step: &StepEntry| {
+                step.materials.contains(&entry.id) && step.quantities.contains(amount)
+            };
+            if !parsed.each(|file| &file.step).any(shown) {
+                out.add(file, &format!("{} {amount}", entry.id), Fault::Unused);
+            }
+        }
+    }
 }

@@ -72,6 +72,16 @@ fn each_check_finds_its_fault() {
             "terms-known/bleed",
         ),
         (
+            "[[proof]]",
+            "[[material]]\nid = \"water\"\namounts = [\"much\"]\n[[proof]]",
+            "terms-known/water",
+        ),
+        (
+            "[[proof]]",
+            "[[material]]\nid = \"water\"\namounts = [\"loop-volume\"]\n[[proof]]",
+            "nothing-unused/water loop-volume",
+        ),
+        (
             "needs = [\"look\"]",
             "needs = [\"look\", \"gone\"]",
             "references-known/purge",

@@ -25,7 +25,7 @@ pub fn text_keys(library: &Library) -> Vec<(String, String)> {
     for id in &library.tools {
         need("plan-tool", id.as_str());
     }
-    for id in &library.materials {
+    for id in library.materials.keys() {
         need("plan-material", id.as_str());
     }
     macro_rules! terms {

@@ -1,7 +1,7 @@
 import { clearMocks, mockIPC } from "@tauri-apps/api/mocks";
 import { render, screen } from "@testing-library/svelte";
 import { createRawSnippet } from "svelte";
-import { afterEach, expect, it } from "vitest";
+import { afterEach, expect, it, vi } from "vitest";
 
 import type { Answer } from "../../types/Answer";
 import type { ReasonView } from "../../types/ReasonView";
@@ -32,6 +32,8 @@ const reason: ReasonView = {
 };
 
 /** Everything said twice: the engine may repeat itself, the screen must not break. */
+const doubt = { cause: "gauge-lies", title: "The gauge lies", shown: "31 %" };
+const outcome = { id: "bubbles:present", seen: "Bubbles: yes", shown: "62 %", then: "then air: 90 %" };
 const repeating: Answer = {
   assessment: {
     verdict: "open",
@@ -50,9 +52,9 @@ const repeating: Answer = {
         has_plan: true,
       },
     ],
-    pair: null,
+    pair: { words: "Two together", shown: "14 %" },
     unexplained: ["same", "same"],
-    doubted: ["same", "same"],
+    doubted: [doubt, doubt],
     checks: [
       {
         id: "look",
@@ -66,7 +68,7 @@ const repeating: Answer = {
         cautions: ["same", "same"],
         asks: [],
         reads: ["static_pressure"],
-        outcomes: ["same", "same"],
+        outcomes: [outcome, outcome],
       },
     ],
     stop: null,
@@ -85,6 +87,27 @@ it("shows the causes with their reasons, even when the engine repeats itself", a
   expect(screen.getByText("50 %")).toBeTruthy();
   expect(screen.getAllByText("Enter: static_pressure")).toHaveLength(1);
   expect(screen.getAllByText("It gurgles")).toHaveLength(2);
+});
+
+it("asks for the number that was tapped: a chance, a doubt, a pair", async () => {
+  const asked: unknown[] = [];
+  mockIPC((command, args) => {
+    if (command !== "explain") return repeating;
+    asked.push((args as { question: unknown }).question);
+    return { measured: null, expected: null, formula: "By Bayes.", inputs: [], source: "own estimate" };
+  });
+  const asking = new Asking();
+  void asking.ask("v");
+  render(Causes, { visit: visit({ points: [point("static_pressure")] }), item: null, asking, path, onkept: () => {} });
+  for (const number of ["31 %", "14 %", "62 %"]) {
+    (await screen.findAllByText(number))[0]?.closest("button")?.click();
+  }
+  await vi.waitFor(() => expect(screen.getAllByText("By Bayes.")).toHaveLength(3));
+  expect(asked).toEqual([
+    { about: "probability", cause: "gauge-lies" },
+    { about: "pair" },
+    { about: "outcome", check: "look", outcome: "bubbles:present" },
+  ]);
 });
 
 it("says that it works until the answer is there, and why when there is none", async () => {

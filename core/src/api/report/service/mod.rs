@@ -8,7 +8,7 @@ use super::content::written;
 use super::{Issue, signature_parts};
 use crate::api::Call;
 use crate::api::knowledge::knowledge;
-use crate::api::types::{AssessmentView, PlanView};
+use crate::api::types::{AssessmentView, DoubtView, PlanView};
 use crate::report::parts::ChartPart;
 use crate::report::service::{ServiceReport, VerdictLine};
 use std::collections::BTreeSet;
@@ -46,11 +46,11 @@ impl Call {
             verdicts: self.verdict_lines(),
             causes: causes::causes(view),
             unexplained: view.unexplained.clone(),
-            doubted: view.doubted.clone(),
+            doubted: view.doubted.iter().map(|one| self.doubt(one)).collect(),
             checks: causes::check_lines(view),
             treats: of_plan(|plan| &plan.treats),
             tools: of_plan(|plan| &plan.tools),
-            materials: of_plan(|plan| &plan.materials),
+            materials: plan.map(work::material_lines).unwrap_or_default(),
             steps: plan.map(|plan| self.step_parts(plan)).unwrap_or_default(),
             others: others
                 .filter_map(|action| Some((action.text.clone()?, action.done)))
@@ -119,6 +119,14 @@ impl Call {
             drawing: Arc::new(drawing),
             caption: caption.join(" "),
         }
+    }
+
+    fn doubt(&self, doubt: &DoubtView) -> String {
+        let values = [
+            ("instrument", &*doubt.title),
+            ("probability", &*doubt.shown),
+        ];
+        self.fill("doubted", &values)
     }
 
     fn verdict_lines(&self) -> Vec<VerdictLine> {

@@ -143,6 +143,24 @@ impl Call {
     }
 }
 
+/// What to bring, with how much of it or which.
+pub(super) fn material_lines(plan: &PlanView) -> Vec<String> {
+    let lines = plan.materials.iter().map(|material| {
+        let amounts = material
+            .amounts
+            .iter()
+            .filter(|amount| amount.why.is_some());
+        let amounts: Vec<String> = amounts
+            .map(|amount| format!("{}: {}", amount.label, amount.value))
+            .collect();
+        match amounts.as_slice() {
+            [] => material.label.clone(),
+            told => format!("{} ({})", material.label, told.join(", ")),
+        }
+    });
+    lines.collect()
+}
+
 pub(super) fn proof_lines(plan: &PlanView) -> Vec<ProofLine> {
     plan.proof
         .iter()

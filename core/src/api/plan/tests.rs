@@ -1,0 +1,65 @@
+use crate::api::types::PlanView;
+use crate::api::{Call, Wording, read_visit_file};
+use chrono::NaiveDate;
+
+/// The plan for a cause that was found, in a loop of glycol that freezes at so many °F.
+fn plan_for(cause: &str, freezes: f64) -> PlanView {
+    let file = format!(
+        r#"{{"format":"returnline-visit","version":1,
+        "system":{{"fluid":{{"kind":"propylene_glycol"}}}},
+        "visit":{{"verdicts":[{{"cause":"{cause}","confirmed":true}}],
+        "readings":[{{"point":"freeze_point_supply","value":{{"value":{freezes},"unit":"degF"}}}}]}}}}"#
+    );
+    let file = read_visit_file(file.as_bytes(), Wording::default()).expect("a visit");
+    let call = Call::assess(&file, NaiveDate::default(), Wording::default());
+    call.answer().plan.clone().expect("a plan")
+}
+
+#[test]
+fn materials_say_how_much_of_them_as_the_step_does_that_needs_them() {
+    for (cause, freezes, material, amount) in [
+        (
+            "antifreeze-too-weak",
+            27.0,
+            "Antifreeze of the kind",
+            "Antifreeze to add",
+        ),
+        (
+            "antifreeze-too-strong",
+            -20.0,
+            "Approved fill water",
+            "Replace by water",
+        ),
+        ("debris-left-in-loop", 15.0, "Fine filter bags", "Fine bag"),
+    ] {
+        let plan = plan_for(cause, freezes);
+        let mut materials = plan.materials.iter();
+        let found = materials.find(|one| one.label.starts_with(material));
+        let found = found.unwrap_or_else(|| panic!("{cause}: {:?}", plan.materials));
+        let mut amounts = found.amounts.iter();
+        let told = amounts.find(|told| told.label == amount);
+        let told = told.unwrap_or_else(|| panic!("{cause}: {found:?}"));
+        assert!(told.why.is_some(), "{cause}: {told:?}");
+        let mut at_steps = plan.steps.iter().flat_map(|step| &step.quantities);
+        assert!(at_steps.any(|at_step| at_step == told), "{cause}: {told:?}");
+    }
+}
+
+#[test]
+fn what_no_step_measures_out_is_told_without_an_amount() {
+    let plan = plan_for("antifreeze-too-weak", 27.0);
+    let caps = plan
+        .materials
+        .iter()
+        .find(|one| one.label.starts_with("Port caps"));
+    assert!(caps.expect("caps").amounts.is_empty());
+    // The level of a loop that is dosed is made up, and no step says by how much.
+    let water = plan
+        .materials
+        .iter()
+        .find(|one| one.label.starts_with("Approved fill water"));
+    assert!(
+        water.is_none_or(|water| water.amounts.is_empty()),
+        "{water:?}"
+    );
+}
