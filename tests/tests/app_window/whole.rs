@@ -48,7 +48,9 @@ async fn pass_gate(window: &Window, step: &str) {
         .await;
     assert!(!fields.is_empty(), "{step} has no gate");
     for (met, field) in fields.iter().enumerate() {
-        let rule = window.text(&format!("[id='{field}-hint']")).await;
+        let rule = window
+            .text(&format!("[id='{field}-hint'] [data-test=number]"))
+            .await;
         let mut words = rule.split_whitespace();
         let limit: f64 = words
             .find_map(|word| word.parse().ok())
