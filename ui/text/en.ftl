@@ -404,7 +404,6 @@ exchange-decide =
     }
 exchange-decide-hint = Two devices say different things here. Choose what stands; the other is no longer shown.
 exchange-side = Side { $number }
-exchange-noted = Noted { $when } on { $device }
 exchange-stands = Stands now
 exchange-keep = Let side { $number } stand
 exchange-settled = Decided: { $what }

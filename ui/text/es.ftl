@@ -420,7 +420,6 @@ exchange-decide =
     }
 exchange-decide-hint = Dos dispositivos dicen cosas distintas. Elija lo que vale; lo otro ya no se muestra.
 exchange-side = Versión { $number }
-exchange-noted = Anotado { $when } en { $device }
 exchange-stands = Vale ahora
 exchange-keep = Que valga la versión { $number }
 exchange-settled = Decidido: { $what }

@@ -183,6 +183,11 @@ impl Unit {
             .filter(move |row| row.dimension == dimension)
             .map(|row| row.unit)
     }
+    /// The unit with this symbol, whatever it measures.
+    pub fn of_symbol(symbol: &str) -> Option<Self> {
+        let mut rows = TABLE.iter();
+        rows.find(|row| row.symbol == symbol).map(|row| row.unit)
+    }
     /// The unit of this dimension that someone wrote, by symbol or by a usual spelling;
     /// symbols match exactly first, then spellings without regard to case.
     pub fn named(dimension: Dimension, text: &str) -> Option<Self> {

@@ -9,6 +9,10 @@ export type ConflictSide = {
  */
 state: string, 
 /**
+ * When it was noted and whether here, in words.
+ */
+noted: string, 
+/**
  * When it was noted, UTC.
  */
 made_at: string, 
@@ -21,6 +25,6 @@ device: string,
  */
 stands: boolean, 
 /**
- * What it says where the sides differ: place and value.
+ * What it says where the sides differ: name and value.
  */
 differs: Array<[string, string]>, };

@@ -1,14 +1,12 @@
 //! Carrying records between devices.
 
-use crate::api::types::{ConflictSide, ConflictView, ExchangeChoice, ExchangeDone};
+use crate::api::types::{ConflictView, ExchangeChoice, ExchangeDone};
 use crate::api::{ApiError, Engine};
 use crate::exchange::Kind;
 use crate::records::SystemId;
 use crate::report::file::write_whole;
-use crate::store::{Conflict, StoreError};
+use crate::store::StoreError;
 use crate::text::Args;
-use serde_json::Value;
-use std::collections::BTreeMap;
 use std::fs::File;
 use std::io::BufReader;
 use std::path::Path;
@@ -118,80 +116,5 @@ impl Engine {
         let settled = self.store.settle(known, record, keep, now);
         settled.map_err(|error| self.failed(&error))?;
         self.record_conflicts()
-    }
-
-    fn conflict(&self, conflict: &Conflict) -> ConflictView {
-        let catalog = self.wording.catalog();
-        let flat: Vec<BTreeMap<String, String>> = conflict
-            .sides
-            .iter()
-            .map(|side| {
-                let mut places = BTreeMap::new();
-                let content = serde_json::from_str(&side.revision.content);
-                flatten("", &content.unwrap_or(Value::Null), &mut places);
-                places
-            })
-            .collect();
-        let differs = |place: &String, value: Option<&String>| {
-            flat.iter().any(|other| other.get(place) != value)
-        };
-        let sides = conflict.sides.iter().zip(&flat).map(|(side, places)| {
-            // What another side has and this one lacks is a difference, too.
-            let all = flat.iter().flat_map(BTreeMap::keys);
-            let mut all: Vec<&String> = all.collect();
-            all.sort_unstable();
-            all.dedup();
-            ConflictSide {
-                state: side.revision.id.to_string(),
-                made_at: side.revision.made_at.clone(),
-                device: side.revision.device.to_string(),
-                stands: side.shown,
-                differs: all
-                    .into_iter()
-                    .filter(|place| differs(place, places.get(*place)))
-                    .map(|place| {
-                        [
-                            place.clone(),
-                            places.get(place).cloned().unwrap_or_default(),
-                        ]
-                    })
-                    .collect(),
-            }
-        });
-        ConflictView {
-            kind: conflict.kind.id().to_owned(),
-            id: conflict.id.to_string(),
-            title: catalog.text(&format!("exchange-kind-{}", conflict.kind.id())),
-            sides: sides.collect(),
-        }
-    }
-}
-
-/// Every value of a document with its place.
-fn flatten(place: &str, value: &Value, into: &mut BTreeMap<String, String>) {
-    let inner = |name: &str| {
-        if place.is_empty() {
-            name.to_owned()
-        } else {
-            format!("{place}.{name}")
-        }
-    };
-    match value {
-        Value::Object(fields) => {
-            for (name, value) in fields {
-                flatten(&inner(name), value, into);
-            }
-        }
-        Value::Array(items) => {
-            for (number, value) in items.iter().enumerate() {
-                flatten(&inner(&(number + 1).to_string()), value, into);
-            }
-        }
-        Value::String(text) => {
-            into.insert(place.to_owned(), text.clone());
-        }
-        other => {
-            into.insert(place.to_owned(), other.to_string());
-        }
     }
 }

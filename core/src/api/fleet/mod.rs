@@ -1,6 +1,7 @@
 //! The manager's board, the exchange of records, and what became of fixes.
 
 mod board;
+mod conflict;
 mod csv;
 mod exchange;
 mod facts;

@@ -403,12 +403,14 @@ pub struct ConflictView {
 pub struct ConflictSide {
     /// Its name, to choose it by.
     pub state: String,
+    /// When it was noted and whether here, in words.
+    pub noted: String,
     /// When it was noted, UTC.
     pub made_at: String,
     /// The device that noted it.
     pub device: String,
     /// Whether it stands now.
     pub stands: bool,
-    /// What it says where the sides differ: place and value.
+    /// What it says where the sides differ: name and value.
     pub differs: Vec<[String; 2]>,
 }

@@ -63,6 +63,14 @@ pub struct Side {
 }
 
 impl Store {
+    /// This device's name among those that exchange records.
+    ///
+    /// # Errors
+    /// [`StoreError`].
+    pub fn this_device(&self) -> Result<Uuid, StoreError> {
+        device(&self.connection)
+    }
+
     /// Writes visits, with everything that belongs to them, as an exchange file.
     /// `visits` and `systems` add up; none of either is everything.
     ///
