@@ -5,7 +5,7 @@ use super::types::{ChoiceView, FieldGroupView, FieldKindView, FieldView, UnitVie
 use crate::records::field::{self, Field, FieldGroup, FieldKind, FieldValue, TABLE};
 use crate::records::visit_file::VisitFile;
 use crate::text::Catalog;
-use crate::units::{Dimension, Unit, format};
+use crate::units::{Dimension, Unit, UnitSystem, format};
 
 impl Engine {
     pub(super) fn field_groups(&self, file: &VisitFile) -> Vec<FieldGroupView> {
@@ -33,7 +33,7 @@ impl Engine {
                 .catalog()
                 .text(&format!("field-{}", field.id.replace('.', "-"))),
             quick: field.quick,
-            kind: self.kind_view(field.kind),
+            kind: self.kind_view(field),
             shown: value
                 .as_ref()
                 .map(|value| value_text(value, self.wording.catalog())),
@@ -45,14 +45,14 @@ impl Engine {
         }
     }
 
-    fn kind_view(&self, kind: FieldKind) -> FieldKindView {
-        match kind {
+    fn kind_view(&self, field: &Field) -> FieldKindView {
+        match field.kind {
             FieldKind::Text => FieldKindView::Text,
             FieldKind::Flag => FieldKindView::Flag,
             FieldKind::Date => FieldKindView::Date,
             FieldKind::Count => FieldKindView::Count,
             FieldKind::Measure(dimension) => FieldKindView::Measure {
-                units: self.units_offered(dimension),
+                units: units_offered(usual_unit(field.id, dimension, self.wording.units)),
                 signed: matches!(
                     dimension,
                     Dimension::Temperature | Dimension::TemperatureDifference
@@ -69,18 +69,30 @@ impl Engine {
             },
         }
     }
+}
 
-    /// The units of a dimension, the person's own first.
-    pub(super) fn units_offered(&self, dimension: Dimension) -> Vec<UnitView> {
-        let own = self.wording.units.unit(dimension);
-        let others = Unit::of(dimension).filter(|unit| *unit != own);
-        std::iter::once(own)
-            .chain(others)
-            .map(|unit| UnitView {
-                symbol: unit.symbol().to_owned(),
-                label: unit.display().to_owned(),
-            })
-            .collect()
+/// The units of what this one measures, this one first.
+pub(super) fn units_offered(usual: Unit) -> Vec<UnitView> {
+    let others = Unit::of(usual.dimension()).filter(|unit| *unit != usual);
+    std::iter::once(usual)
+        .chain(others)
+        .map(|unit| UnitView {
+            symbol: unit.symbol().to_owned(),
+            label: unit.display().to_owned(),
+        })
+        .collect()
+}
+
+/// The unit that stands on the nameplate or is said in the trade, where that is
+/// not the one that such quantities are otherwise shown in. Common practice, no source.
+fn usual_unit(field: &str, dimension: Dimension, system: UnitSystem) -> Unit {
+    match (field, system) {
+        ("unit.cooling_capacity", UnitSystem::Us) => Unit::Ton,
+        ("commissioning.cart_power", UnitSystem::Us) => Unit::Horsepower,
+        ("circulator.rated_power", _) => Unit::Watt,
+        ("means.reservoir_diameter", UnitSystem::Us) => Unit::Inch,
+        ("means.reservoir_diameter", UnitSystem::Si) => Unit::Centimetre,
+        _ => system.unit(dimension),
     }
 }
 

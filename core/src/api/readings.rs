@@ -1,5 +1,6 @@
 //! Readings: entering, changing, showing.
 
+use super::forms::units_offered;
 use super::types::{
     ChoiceView, EarlierReading, FigureView, PointView, ReadingEntry, ReadingView, VisitView,
 };
@@ -228,7 +229,7 @@ impl Engine {
                     label: self.point_label(*point),
                     group: group_id(point.group()).to_owned(),
                     group_label: catalog.text(&format!("proof-{}", group_id(point.group()))),
-                    units: self.units_offered(point.kind().dimension()),
+                    units: units_offered(point.usual_unit(self.wording.units)),
                     instruments: std::iter::once(usual)
                         // What is on the van comes before what is not.
                         .chain(others.clone().filter(|other| owned(*other)))

@@ -1,10 +1,11 @@
 //! What was chosen once: showing and changing it.
 
+use super::forms::units_offered;
 use super::types::{ChoiceView, InstrumentView, SettingChange, SettingsView};
 use super::{ApiError, Engine, Wording};
 use crate::records::{
-    Instrument, OwnedInstrument, Paper, Settings, Theme, WrittenAccuracy, accuracy_dimension,
-    main_kind, usual_accuracy,
+    Instrument, OwnedInstrument, Paper, ReadingKind, Settings, Theme, WrittenAccuracy,
+    accuracy_dimension, main_kind, usual_accuracy,
 };
 use crate::report::document::PageSize;
 use crate::report::photo::logo;
@@ -193,8 +194,12 @@ impl Engine {
     fn instrument_view(&self, instrument: Instrument) -> InstrumentView {
         let catalog = self.wording.catalog();
         let kind = main_kind(instrument);
-        let dimension = accuracy_dimension(kind);
-        let own = self.wording.units.unit(dimension);
+        let own = match (kind, self.wording.units) {
+            (ReadingKind::Length, UnitSystem::Us) => Unit::Inch,
+            (ReadingKind::Length, UnitSystem::Si) => Unit::Millimetre,
+            (ReadingKind::Power, _) => Unit::Watt,
+            (_, system) => system.unit(accuracy_dimension(kind)),
+        };
         let owned = self
             .settings
             .instruments
@@ -211,7 +216,7 @@ impl Engine {
             owned: owned.is_some(),
             accuracy: stated.map(|stated| stated.value.to_string()),
             unit: stated.map_or_else(|| own.symbol().to_owned(), |stated| stated.unit.clone()),
-            units: self.units_offered(dimension),
+            units: units_offered(own),
             usual: catalog.fill("instrument-usual", &Args::new().text("accuracy", shown)),
         }
     }

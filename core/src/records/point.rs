@@ -1,7 +1,7 @@
 //! The points at which a reading can be taken.
 
 use super::Instrument;
-use crate::units::{Dimension, Unit};
+use crate::units::{Dimension, Unit, UnitSystem};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -225,6 +225,16 @@ impl ReadingPoint {
             self,
             Self::StaticPressure | Self::ExchangerDrop | Self::EnteringWater | Self::LeavingWater
         )
+    }
+    /// The unit that its instrument usually shows: inches on a ruler, watts on a
+    /// power meter, whatever lengths and powers are shown in elsewhere.
+    pub fn usual_unit(self, system: UnitSystem) -> Unit {
+        match (system, self.row().bounds.unit) {
+            (UnitSystem::Us, unit) => unit,
+            (UnitSystem::Si, Unit::Inch) => Unit::Centimetre,
+            (UnitSystem::Si, Unit::Watt) => Unit::Watt,
+            (UnitSystem::Si, _) => system.unit(self.kind().dimension()),
+        }
     }
     /// What a value may be.
     pub fn bounds(self) -> PointBounds {

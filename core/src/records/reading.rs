@@ -1,7 +1,7 @@
 //! A reading: what was read, where, with what, in which state of operation.
 
 use super::{Instrument, ReadingId, ReadingKind, ReadingPoint};
-use crate::units::{Dimension, Measure, Quantity, Unit, format};
+use crate::units::{Dimension, Measure, Quantity, Unit, UnitSystem, format};
 use chrono::{DateTime, FixedOffset};
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
@@ -221,6 +221,19 @@ impl Reading {
             2.0 * self.standard_uncertainty() / width,
             unit,
         )
+    }
+
+    /// The value alone for a reader of these units; what was written stands in
+    /// brackets where that is another unit: `1.9 bar (27.0 psi)`.
+    pub fn text_for(&self, system: UnitSystem) -> String {
+        let PlainMeasure { value, unit } = self.value;
+        let written = format::plus_minus(value, 0.0, unit);
+        let own = self.point.usual_unit(system);
+        if own == unit {
+            return written;
+        }
+        let shown = format::plus_minus(own.from_si(unit.to_si(value)), 0.0, own);
+        format!("{shown} ({written})")
     }
 
     /// Standard uncertainty in SI: half the stated accuracy, or half the usual

@@ -3,7 +3,7 @@
 
 use crate::api::Engine;
 use crate::api::attachments::moment;
-use crate::api::forms::{value_text, written};
+use crate::api::forms::value_text;
 use crate::api::types::{ConflictSide, ConflictView};
 use crate::exchange::{
     FollowUp, Household, Kind, Revision, SiteContent, SystemContent, VisitContent, Words, read,
@@ -12,7 +12,7 @@ use crate::records::field::{FieldGroup, FieldValue, TABLE};
 use crate::records::visit_file::VisitFile;
 use crate::records::{
     Action, Commissioning, Instrument, Phase, PhotoPhase, Reading, ReadingPoint, SignatureRole,
-    SiteId, SystemId, VisitId,
+    SiteId, SystemId, VisitId, name_of,
 };
 use crate::store::Conflict;
 use crate::text::Args;
@@ -221,7 +221,7 @@ impl Engine {
         self.further_lines(file, &again, &mut lines);
         let visit = &file.visit;
         lines.extend(visit.answers.iter().map(|answer| {
-            let is = written(&answer.is).unwrap_or_default();
+            let is = name_of(&answer.is).unwrap_or_default();
             (
                 self.title_of("finding", &answer.finding),
                 self.told(&format!("answer-{is}")),

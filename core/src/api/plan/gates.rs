@@ -6,7 +6,7 @@ use crate::api::steps::{looked_id, looked_key};
 use crate::api::types::{CriterionView, FigureView, GateView, ProofView, UnitView};
 use crate::figures::{Authority, Reasoning};
 use crate::plan::{Basis, Gate, Limit, Looked, Origin, PlannedProof, Rule, WorkPlan};
-use crate::records::{Action, Phase, Reading};
+use crate::records::{Action, Phase};
 use crate::text::Args;
 use crate::units::{Duration, Quantity, Unit};
 
@@ -158,7 +158,7 @@ impl Call {
         };
         let shown = |phase: Phase| {
             let latest = self.latest(proof.reading, Some(phase));
-            latest.map(reading_text)
+            latest.map(|reading| reading.text_for(self.wording.units))
         };
         let args = Args::new()
             .text(
@@ -180,9 +180,4 @@ impl Call {
                 .map(|end| self.why_limit(end, plan)),
         }
     }
-}
-
-fn reading_text(reading: &Reading) -> String {
-    let value = reading.value();
-    crate::units::format::plus_minus(value.value, 0.0, value.unit)
 }

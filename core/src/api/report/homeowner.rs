@@ -10,7 +10,7 @@ use crate::plan::quantity::QuantityKind;
 use crate::records::{FlowCentre, GroundKind, LoopFluidKind, Outcome, Phase, ReadingPoint};
 use crate::report::homeowner::{HomeownerReport, PlainReading};
 use crate::report::parts::{ChartPart, PhotoPart};
-use crate::units::{GaugePressure, Quantity, format};
+use crate::units::{GaugePressure, Quantity};
 use std::sync::Arc;
 
 /// Width and height of the chart, points.
@@ -270,8 +270,7 @@ impl Call {
                 if value.circuit.is_some() {
                     return None;
                 }
-                let value = value.value();
-                Some(format::plus_minus(value.value, 0.0, value.unit))
+                Some(value.text_for(self.wording.units))
             };
             let (before, after) = (shown(Phase::Found), shown(Phase::Left));
             if before.is_none() && after.is_none() {

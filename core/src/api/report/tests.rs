@@ -267,3 +267,37 @@ fn a_homeowner_is_never_told_that_a_pressure_out_of_its_limits_is_normal() {
         assert!(!said.contains('−'), "a pressure below zero: {said}");
     }
 }
+
+#[test]
+fn readings_are_told_in_the_units_of_the_reader_with_what_was_written_beside_them() {
+    use crate::api::read_visit_file;
+    use crate::units::UnitSystem;
+    let file = br#"{"format":"returnline-visit","version":1,
+        "visit":{"readings":[
+            {"point":"static_pressure","value":{"value":27,"unit":"psi"},"mode":"idle"},
+            {"point":"static_pressure","value":{"value":3.1,"unit":"bar"},"mode":"idle","phase":"left"},
+            {"point":"flow","value":{"value":9,"unit":"gpm"},"mode":"heating"}]}}"#;
+    let told = |units: UnitSystem, language: Language| {
+        let wording = Wording { language, units };
+        let file = read_visit_file(file, wording).expect("a visit");
+        let call = Call::assess(&file, NaiveDate::default(), wording);
+        let page = call.homeowner_content(&issue());
+        let lines = page.readings.iter();
+        let lines = lines.map(|line| (line.before.clone(), line.after.clone()));
+        lines.collect::<Vec<_>>()
+    };
+    let text = |told: &str| Some(told.to_owned());
+    // 1 psi = 6894.757 Pa, 1 gpm = 6.309020e-5 m3/s: NIST SP 811, appendix B.8.
+    let si = [
+        (text("1.86 bar (27.0 psi)"), text("3.10 bar")),
+        (text("0.57 L/s (9.0 gpm)"), None),
+    ];
+    let us = [
+        (text("27.0 psi"), text("45.0 psi (3.10 bar)")),
+        (text("9.0 gpm"), None),
+    ];
+    for language in [Language::English, Language::Spanish] {
+        assert_eq!(told(UnitSystem::Si, language), si);
+        assert_eq!(told(UnitSystem::Us, language), us);
+    }
+}

@@ -1,6 +1,6 @@
 use super::{engine, entry, started};
 use crate::api::Engine;
-use crate::api::types::{FieldEntry, SettingChange};
+use crate::api::types::{FieldEntry, FieldKindView, SettingChange};
 
 #[test]
 fn a_reading_typed_with_its_own_unit_is_kept_as_written() {
@@ -154,4 +154,43 @@ fn what_was_chosen_words_the_answers_and_fills_a_new_visit() {
         engine.change_setting(&wrong).expect_err("refused").code,
         "no-such-name"
     );
+}
+
+#[test]
+fn the_unit_that_an_instrument_or_a_nameplate_shows_is_offered_first() {
+    let mut engine = engine();
+    let visit = started(&mut engine);
+    for (system, points, capacity) in [
+        ("us", ["in", "in", "W", "psi", "degF"], "ton"),
+        ("si", ["cm", "cm", "W", "bar", "degC"], "kW"),
+    ] {
+        let change = SettingChange::Units {
+            id: system.to_owned(),
+        };
+        engine.change_setting(&change).expect("kept");
+        let view = engine.visit(&visit).expect("read");
+        let first = |id: &str| {
+            let point = view.points.iter().find(|point| point.id == id);
+            point.expect("a point").units[0].symbol.clone()
+        };
+        let ids = [
+            "dead_head_drop",
+            "reservoir_level_change",
+            "circulator_power",
+            "static_pressure",
+            "entering_water",
+        ];
+        assert_eq!(ids.map(first), points);
+        let mut fields = view.groups.iter().flat_map(|group| &group.fields);
+        let field = fields.find(|field| field.id == "unit.cooling_capacity");
+        let kind = &field.expect("a field").kind;
+        let FieldKindView::Measure { units, .. } = kind else {
+            panic!("{kind:?}");
+        };
+        assert_eq!(units[0].symbol, capacity);
+        let settings = engine.settings().expect("read");
+        let mut instruments = settings.instruments.iter();
+        let ruler = instruments.find(|one| one.id == "ruler").expect("a ruler");
+        assert!(["in", "mm"].contains(&&*ruler.unit), "{ruler:?}");
+    }
 }
