@@ -40,7 +40,7 @@ check-outcome = then { $cause }: { $probability }
 licence-refrigerant = certified for refrigerant work
 licence-electrical = licensed for electrical work
 
-unused-line = { $what }: not used, { $why }
+unused-line = { $what }: not used. { $why }
 
 # The plan around its steps.
 plan-treats = { $procedure } (for: { $causes })

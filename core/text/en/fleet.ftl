@@ -1,7 +1,7 @@
 # The manager's board, the exchange of records, and what became of fixes.
 
 fleet-headline = { $callbacks ->
-    [one] one callback
+    [one] One callback
    *[other] { $callbacks } callbacks
 } among { $visits ->
     [one] one visit

@@ -80,7 +80,7 @@ plan-step-mix-unit = Open the heat pump and circulate through everything.
 plan-step-sample-two = Take a sample at supply and, when the timer ends, one at return. Measure both, corrected for temperature. Weak or strong: back to the dose. Unequal: mix on.
 
 plan-step-stretch-pipe = Raise the loop to the stretch pressure with the cart and hold it there with the supply valve open.
-plan-step-charge-to-pressure = Set the pressure to leave. Close supply and return. Write down the litres it took.
+plan-step-charge-to-pressure = Set the pressure to leave. Close supply and return. Write down how much it took.
 plan-step-let-pressure-down = Open a drain a crack, through a hose into the jug. Stop at the pressure to leave. Write down the volume.
 plan-step-set-reservoir-level = Fill the reservoir to its mark with fluid of the same strength. Close the lid and check its seal.
 plan-step-hold-test = Leave everything alone. Write down gauge and time at the start, in the middle and at the end.

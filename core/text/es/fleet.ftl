@@ -1,7 +1,7 @@
 # The manager's board, the exchange of records, and what became of fixes.
 
 fleet-headline = { $callbacks ->
-    [one] una rellamada
+    [one] Una rellamada
    *[other] { $callbacks } rellamadas
 } entre { $visits ->
     [one] una visita

@@ -80,7 +80,7 @@ plan-step-mix-unit = Abrir la bomba de calor y circular por todo el sistema.
 plan-step-sample-two = Tomar una muestra en la ida y, cuando acabe el temporizador, otra en el retorno. Medir ambas, corregidas por temperatura. Débil o fuerte: volver a la dosis. Desiguales: seguir mezclando.
 
 plan-step-stretch-pipe = Llevar el lazo con el carro a la presión de estirado y mantenerla con la válvula de ida abierta.
-plan-step-charge-to-pressure = Ajustar la presión que se dejará. Cerrar ida y retorno. Anotar los litros que entraron.
+plan-step-charge-to-pressure = Ajustar la presión que se dejará. Cerrar ida y retorno. Anotar cuánto entró.
 plan-step-let-pressure-down = Abrir apenas un drenaje, por una manguera a la jarra. Parar en la presión que se dejará. Anotar el volumen.
 plan-step-set-reservoir-level = Llenar el depósito hasta su marca con fluido de la misma concentración. Cerrar la tapa y revisar su junta.
 plan-step-hold-test = No tocar nada. Anotar manómetro y hora al principio, a la mitad y al final.
