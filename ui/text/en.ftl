@@ -151,6 +151,11 @@ cause-why = Why?
 why-number = Why this number?
 cause-for = Speaks for it
 cause-against = Speaks against it
+cause-more-reasons =
+    { $count ->
+        [one] One more reason
+       *[other] { $count } more reasons
+    }
 cause-path = How it leads there
 cause-figures = The numbers
 cause-no-reasons = Only how often it happens: nothing found so far speaks for or against it.

@@ -151,6 +151,11 @@ cause-why = ¿Por qué?
 why-number = ¿Por qué este número?
 cause-for = A favor
 cause-against = En contra
+cause-more-reasons =
+    { $count ->
+        [one] Una razón más
+       *[other] { $count } razones más
+    }
 cause-path = Cómo lleva hasta ahí
 cause-figures = Los números
 cause-no-reasons = Solo la frecuencia con que ocurre: nada de lo hallado hasta ahora habla a favor ni en contra.
