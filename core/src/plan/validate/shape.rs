@@ -223,7 +223,7 @@ pub(super) fn nothing_unused(parsed: &Parsed, out: &mut Findings) {
                 step.materials.contains(&entry.id) && step.quantities.contains(amount)
             };
             if !parsed.each(|file| &file.step).any(shown) {
-                out.add(file, &format!("{} {amount}", entry.id), Fault::Unused);
+                out.add(file, format!("{} {amount}", entry.id), Fault::Unused);
             }
         }
     }
