@@ -230,8 +230,8 @@ export function fakeHost() {
   const conflicts = [{
     kind: "visit", id: "c1", title: "Visit: Demo: Larch Hollow, unit B, 2026-08-14",
     sides: [
-      { state: "s1", made_at: "2026-08-14 13:02 UTC", device: "3f1c", stands: true, differs: [["technician", "A. Invented"], ["cost", "420"]] },
-      { state: "s2", made_at: "2026-08-14 18:40 UTC", device: "a07b", stands: false, differs: [["technician", "B. Invented"], ["cost", "485"]] },
+      { state: "s1", noted: "Noted 2026-08-14 13:02 UTC on this device", made_at: "2026-08-14T13:02:00Z", device: "3f1c", stands: true, differs: [["Technician", "A. Invented"], ["Cost to the company", "420"], ["Loop gauge, at rest, As found", "27 psi · dial gauge"]] },
+      { state: "s2", noted: "Noted 2026-08-14 18:40 UTC on another device (a07b)", made_at: "2026-08-14T18:40:00Z", device: "a07b", stands: false, differs: [["Technician", "B. Invented"], ["Cost to the company", "485"], ["Loop gauge, at rest, As found", "not noted"]] },
     ],
   }];
   const backup = (number, made, visits, trouble = null) => ({ number, made, visits, trouble });

@@ -56,6 +56,27 @@ async fn what_was_entered_survives_a_kill() {
 }
 
 #[tokio::test]
+async fn a_number_that_was_typed_is_kept_by_whatever_way_its_screen_is_left() {
+    let window = Window::open().await;
+    window.new_visit("Invented barn").await;
+    window.tap("[data-step=readings]").await;
+    window.tap("[data-points=pressure] > summary").await;
+    window
+        .tap("[data-points=pressure] [data-point=static_pressure]")
+        .await;
+    window.write("#value", "33").await;
+    // Not kept by its button: straight on to another step and back.
+    window.tap("[data-step=causes]").await;
+    window.tap("[data-step=readings]").await;
+    let kept = "[data-point=static_pressure] [data-test=shown]";
+    let shown = window.text(kept).await;
+    assert!(shown.starts_with("33"), "{shown:?}");
+    window.tap("[data-test=undo]").await;
+    window.wait_for_count(kept, 0).await;
+    window.close().await;
+}
+
+#[tokio::test]
 async fn a_value_that_cannot_be_is_refused_in_words_and_an_odd_one_is_questioned() {
     let window = Window::open().await;
     window.tap("[data-test=new-visit]").await;

@@ -8,9 +8,10 @@ export class Keeping {
   refused = $state.raw<{ subject: string; failure: unknown } | null>(null);
 
   readonly #onkept: (visit: VisitView) => void;
-  // Answers may overtake each other on the way back; only the newest counts.
-  #asked = 0;
-  #shown = 0;
+  // Answers may overtake each other on the way back, those of one screen also those
+  // of the next; only the newest counts.
+  static #asked = 0;
+  static #shown = 0;
 
   constructor(onkept: (visit: VisitView) => void) {
     this.#onkept = onkept;
@@ -18,12 +19,12 @@ export class Keeping {
 
   /** Waits for a change of `subject`; true when it was kept. */
   async keep(subject: string, change: Promise<VisitView>): Promise<boolean> {
-    this.#asked += 1;
-    const turn = this.#asked;
+    Keeping.#asked += 1;
+    const turn = Keeping.#asked;
     try {
       const visit = await change;
-      if (turn > this.#shown) {
-        this.#shown = turn;
+      if (turn > Keeping.#shown) {
+        Keeping.#shown = turn;
         this.#onkept(visit);
       }
       if (this.refused?.subject === subject) this.refused = null;

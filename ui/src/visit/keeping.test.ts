@@ -17,6 +17,17 @@ it("never shows an older answer over a newer one", async () => {
   expect(onkept.mock.calls.map(([kept]) => kept.title)).toEqual(["second"]);
 });
 
+it("holds that order across screens", async () => {
+  const shown: string[] = [];
+  const screens = [1, 2].map(() => new Keeping((kept) => shown.push(kept.title)));
+  let answerFirst = (): void => {};
+  const slow = screens[0]?.keep("a", new Promise((resolve) => (answerFirst = () => resolve(visit({ title: "first" })))));
+  await screens[1]?.keep("b", Promise.resolve(visit({ title: "second" })));
+  answerFirst();
+  await slow;
+  expect(shown).toEqual(["second"]);
+});
+
 it("forgets a refusal when the same subject is kept, not when another is", async () => {
   const keeping = new Keeping(() => {});
   expect(await keeping.keep("a", Promise.reject(new Error("no")))).toBe(false);
