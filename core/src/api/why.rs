@@ -1,6 +1,6 @@
 //! Where the numbers of an answer come from, each asked for on its own.
 
-use super::assess::checks::outcome_id;
+use super::assess::checks::{moved_most, outcome_id};
 use super::assess::{better_pair, bits, percent};
 use super::knowledge::knowledge;
 use super::types::{FigureView, WhyQuestion};
@@ -208,7 +208,8 @@ impl Call {
         };
         let chance = outcome.probability;
         let mut inputs = vec![(self.word("why-outcome-chance"), percent(chance))];
-        if let Some((cause, after)) = outcome.leading.first() {
+        let told = moved_most(diagnosis, outcome);
+        if let Some((cause, after)) = told {
             let before = now(cause)?.probability;
             // Bayes' theorem, read backwards: what of the chance comes with the
             // cause and what without it.
@@ -222,7 +223,8 @@ impl Call {
             let parts = parts.into_iter().filter(|(_, share)| share.is_finite());
             inputs.extend(parts.map(|(key, share)| (self.named_after(key, cause), percent(share))));
         }
-        inputs.extend(outcome.leading.iter().filter_map(|(cause, after)| {
+        let others = outcome.leading.iter().filter(|one| Some(*one) != told);
+        inputs.extend(told.into_iter().chain(others).filter_map(|(cause, after)| {
             let moved = format!("{} → {}", percent(now(cause)?.probability), percent(*after));
             Some((self.named_after("why-outcome-moves", cause), moved))
         }));

@@ -5,7 +5,7 @@ use crate::api::Call;
 use crate::api::knowledge::knowledge;
 use crate::api::types::{CheckView, OutcomeView};
 use crate::diagnosis::{
-    CheckId, CheckOutlook, Diagnosis, EvidenceKind, Licence, NextStep, Outcome,
+    CauseId, CheckId, CheckOutlook, Diagnosis, EvidenceKind, Licence, NextStep, Outcome,
 };
 use crate::evidence::Evaluator;
 use crate::text::Args;
@@ -28,11 +28,11 @@ impl Call {
         outlooks
             .into_iter()
             .take(CHECKS)
-            .filter_map(|outlook| self.check(outlook))
+            .filter_map(|outlook| self.check(diagnosis, outlook))
             .collect()
     }
 
-    fn check(&self, outlook: &CheckOutlook) -> Option<CheckView> {
+    fn check(&self, diagnosis: &Diagnosis, outlook: &CheckOutlook) -> Option<CheckView> {
         let graph = &knowledge().graph;
         let check = graph
             .checks()
@@ -83,15 +83,16 @@ impl Call {
                 .outcomes
                 .iter()
                 .take(OUTCOMES)
-                .map(|outcome| self.outcome(outcome))
+                .map(|outcome| self.outcome(diagnosis, outcome))
                 .collect(),
         })
     }
 
-    fn outcome(&self, outcome: &Outcome) -> OutcomeView {
+    fn outcome(&self, diagnosis: &Diagnosis, outcome: &Outcome) -> OutcomeView {
         let seen = outcome.levels.iter();
         let seen = seen.map(|(finding, level)| self.found(finding, *level));
-        let then = outcome.leading.first().map(|(id, probability)| {
+        let moved = moved_most(diagnosis, outcome);
+        let then = moved.map(|(id, probability)| {
             let args = Args::new()
                 .text("cause", self.title("cause", id))
                 .text("probability", percent(*probability));
@@ -104,6 +105,21 @@ impl Call {
             then: then.unwrap_or_default(),
         }
     }
+}
+
+/// The leading cause that an outcome moves most: the one that is certain anyway
+/// tells nothing about the check.
+pub(in crate::api) fn moved_most<'a>(
+    diagnosis: &Diagnosis,
+    outcome: &'a Outcome,
+) -> Option<&'a (CauseId, f64)> {
+    let change = |(cause, after): &(CauseId, f64)| {
+        let mut ranked = diagnosis.causes.iter();
+        let now = ranked.find(|ranked| ranked.cause == *cause);
+        now.map_or(0.0, |now| (after - now.probability).abs())
+    };
+    let leading = outcome.leading.iter();
+    leading.max_by(|a, b| change(a).total_cmp(&change(b)))
 }
 
 /// An outcome's identifier: what it shows of each finding.

@@ -198,6 +198,10 @@ pub(super) fn percent(probability: f64) -> String {
 }
 
 pub(super) fn bits(bits: f64) -> String {
-    let sign = if bits < 0.0 { "−" } else { "+" };
-    format!("{sign}{:.1} bits", bits.abs())
+    let shown = format!("{:.1} bits", bits.abs());
+    match shown.as_str() {
+        "0.0 bits" => shown,
+        _ if bits < 0.0 => format!("−{shown}"),
+        _ => format!("+{shown}"),
+    }
 }
