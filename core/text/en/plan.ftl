@@ -318,6 +318,7 @@ plan-part-group = group { $number }
 
 plan-lack-circuits = Cannot be worked out: the circuits are not recorded.
 plan-lack-fluid-kind = Cannot be worked out: the kind of fluid is not known. Have a sample tested.
+plan-lack-freeze-point-sample = Cannot be worked out: no freeze point was read with an instrument that fits this fluid. Test a sample first (alcohol: with a hydrometer).
 plan-lack-cart-curve = Cannot be worked out: the cart's pump curve is not recorded.
 plan-lack-cart-tank = Cannot be worked out: the diameter of the cart's tank is not recorded.
 plan-lack-exchanger-curve = Cannot be worked out: the exchanger's curve is not recorded.

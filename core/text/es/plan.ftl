@@ -318,6 +318,7 @@ plan-part-group = grupo { $number }
 
 plan-lack-circuits = No se puede calcular: los circuitos no constan.
 plan-lack-fluid-kind = No se puede calcular: no se conoce el tipo de fluido. Haga analizar una muestra.
+plan-lack-freeze-point-sample = No se puede calcular: no se leyó el punto de congelación con un instrumento apto para este fluido. Analice antes una muestra (alcohol: con densímetro).
 plan-lack-cart-curve = No se puede calcular: la curva de la bomba del carro no consta.
 plan-lack-cart-tank = No se puede calcular: el diámetro del depósito del carro no consta.
 plan-lack-exchanger-curve = No se puede calcular: la curva del intercambiador no consta.

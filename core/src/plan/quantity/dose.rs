@@ -4,6 +4,7 @@ use super::{Known, Lack, QuantityKind as Q, Remark, Sheet};
 use crate::charge::{ChargeError, FREEZE_MARGIN, Measured, Product, adjust_measured, target};
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::fluids::{Fluid, FluidKind};
+use crate::model::Concentration;
 use crate::records::{OperatingMode, ReadingPoint};
 use crate::uncertainty::{Uncertain, propagate};
 use crate::units::{Fraction, Quantity, Temperature, TemperatureDifference};
@@ -41,6 +42,10 @@ pub(super) fn compute(known: &Known<'_>, sheet: &mut Sheet) {
             return;
         }
     };
+    if !known.refilled && known.model.fluid.concentration == Concentration::Assumed {
+        sheet.lack(&doses, Lack::FreezePointSample);
+        return;
+    }
     let no_margin = TemperatureDifference::ZERO;
     let Ok(solution) = target(kind, wanted, no_margin) else {
         sheet.lack(&doses, Lack::OutsideModel);
@@ -55,13 +60,19 @@ pub(super) fn compute(known: &Known<'_>, sheet: &mut Sheet) {
             let why = reasoning("plan-dilution", known, now, solution);
             sheet.add(Q::DilutionVolume, Figure::uncertain(plan.drain.result), why);
         }
-        other => sheet.lack(&doses[2..], why_not(other)),
+        other => sheet.lack(&doses[2..], why_not(known, other)),
     }
 }
 
-fn why_not(result: Result<Measured, ChargeError>) -> Lack {
+/// That nothing is to be done takes a sample: what was written down, or dosed,
+/// is what may be wrong.
+fn why_not(known: &Known<'_>, result: Result<Measured, ChargeError>) -> Lack {
+    let sampled = known.model.fluid.concentration == Concentration::Measured;
     match result {
-        Ok(_) | Err(ChargeError::ProductCannotReach) => Lack::NothingToDo,
+        Ok(_) | Err(ChargeError::ProductCannotReach) if known.refilled || sampled => {
+            Lack::NothingToDo
+        }
+        Ok(_) | Err(ChargeError::ProductCannotReach) => Lack::FreezePointSample,
         Err(_) => Lack::OutsideModel,
     }
 }
@@ -91,7 +102,7 @@ fn strengthen(
             sheet.add(Q::AntifreezeDose, Figure::uncertain(add), why("plan-dose"));
             sheet.add(Q::DrainVolume, Figure::uncertain(drain), why("plan-drain"));
         }
-        other => sheet.lack(&[Q::AntifreezeDose, Q::DrainVolume], why_not(other)),
+        other => sheet.lack(&[Q::AntifreezeDose, Q::DrainVolume], why_not(known, other)),
     }
 }
 

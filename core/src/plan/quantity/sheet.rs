@@ -95,6 +95,8 @@ named! {
         Circuits = "circuits",
         /// The kind of fluid is not known.
         FluidKind = "fluid-kind",
+        /// No freeze point was read with an instrument that can tell this fluid.
+        FreezePointSample = "freeze-point-sample",
         /// The cart's pump curve is not known.
         CartCurve = "cart-curve",
         /// The diameter of the cart's tank is not known.

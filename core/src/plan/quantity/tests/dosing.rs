@@ -74,3 +74,22 @@ fn a_strong_loop_is_thinned_and_a_refilled_one_dosed_from_water() {
     });
     near(value(&fresh, Q::AntifreezeDose, Unit::Gallon), 13.7, 0.4);
 }
+
+#[test]
+fn without_a_sample_nothing_is_said_to_be_right() {
+    // A refractometer of glycols cannot tell methanol (common practice), so its
+    // reading is no sample; and a strength nobody knows gives no dose.
+    let mut alcohol = file();
+    let fluid = alcohol.system.fluid.as_mut().unwrap();
+    fluid.kind = LoopFluidKind::Methanol;
+    let freeze = ReadingPoint::FreezePointSupply;
+    read(&mut alcohol, freeze, -3.0, Unit::Celsius);
+    for strength in [Some(Measure::<Fraction>::new(40.0, Unit::Percent)), None] {
+        alcohol.system.fluid.as_mut().unwrap().volume_fraction = strength;
+        let sheet = computed(&alcohol, 5.0);
+        assert!(sheet.get(Q::AntifreezeDose).is_none());
+        let dose = |lacking: &&Lacking| lacking.kind == Q::AntifreezeDose;
+        let lacking = sheet.lacking.iter().find(dose).expect("a reason");
+        assert_eq!(lacking.lack, Lack::FreezePointSample, "{strength:?}");
+    }
+}
