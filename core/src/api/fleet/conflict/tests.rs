@@ -1,7 +1,9 @@
+use super::lines::flatten;
 use super::*;
 use crate::api::read_visit_file;
 use crate::api::tests::{engine, started};
 use crate::api::types::{ExchangeChoice, FieldEntry, ReadingEntry};
+use std::collections::BTreeMap;
 
 const FULL: &[u8] = include_bytes!("../../../../data/samples/air-in-one-circuit.json");
 
