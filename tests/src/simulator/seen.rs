@@ -3,12 +3,8 @@
 //! the graph (`tests/reference/ceiling.py`).
 
 use super::call::SimulatedCall;
-use super::trial::graph;
-use chrono::NaiveDate;
-use returnline_core::api::{Wording, read_visit_file};
+use super::trial::{case, graph, read};
 use returnline_core::diagnosis::Inference;
-use returnline_core::evidence::gather;
-use returnline_core::model::LoopModel;
 use serde_json::{Map, Value, json};
 
 /// The fault, the likelihood of each finding, the facts, and the probability that
@@ -18,11 +14,7 @@ use serde_json::{Map, Value, json};
 /// If the call is no visit file, or its evidence impossible: faults of the simulator.
 #[must_use]
 pub fn seen(call: &SimulatedCall) -> Value {
-    let text = call.file().to_string();
-    let file = read_visit_file(text.as_bytes(), Wording::default())
-        .unwrap_or_else(|error| panic!("{error:?}\n{text}"));
-    let today = NaiveDate::from_ymd_opt(2026, 1, 1).expect("a day");
-    let case = gather(&file, &LoopModel::of(&file), graph(), today).case;
+    let case = case(&read(call));
     let inference = Inference::new(graph(), &case).expect("evidence that can be weighed");
     let findings: Vec<Value> = case
         .observations

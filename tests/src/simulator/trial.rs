@@ -8,12 +8,13 @@ use crate::invented::Dice;
 use chrono::NaiveDate;
 use returnline_core::api::{Call, Wording, knowledge, read_visit_file};
 use returnline_core::diagnosis::{
-    CauseKind, Diagnosis, EvidenceKind, Graph, Licence, Means, NextStep, Policy, SourceText,
+    Case, CauseKind, Diagnosis, EvidenceKind, Graph, Licence, Means, NextStep, Policy, SourceText,
     Verdict, diagnose, shipped,
 };
 use returnline_core::evidence::{Evaluator, gather};
 use returnline_core::model::LoopModel;
 use returnline_core::records::ReadingPoint;
+use returnline_core::records::visit_file::VisitFile;
 use std::sync::OnceLock;
 
 /// A graph read from a folder instead of the one built in, to try a change of it
@@ -133,24 +134,36 @@ pub fn tried(setting: Setting, faulty: bool, seed: u64) -> Outcome {
     outcome
 }
 
+/// The call as the program reads it from its visit file.
+pub(super) fn read(call: &SimulatedCall) -> VisitFile {
+    let text = call.file().to_string();
+    read_visit_file(text.as_bytes(), Wording::default())
+        .unwrap_or_else(|error| panic!("{error:?}\n{text}"))
+}
+
+/// The day on which all calls are looked at.
+fn today() -> NaiveDate {
+    NaiveDate::from_ymd_opt(2026, 1, 1).expect("a day")
+}
+
+/// What the inference gets of a call, on the graph in use.
+pub(super) fn case(file: &VisitFile) -> Case {
+    gather(file, &LoopModel::of(file), graph(), today()).case
+}
+
 /// The ordinary path: a visit file, read and assessed.
 fn assess(call: &SimulatedCall) -> Diagnosis {
-    let text = call.file().to_string();
-    let file = read_visit_file(text.as_bytes(), Wording::default())
-        .unwrap_or_else(|error| panic!("{error:?}\n{text}"));
-    let today = NaiveDate::from_ymd_opt(2026, 1, 1).expect("a day");
-    if let Some(graph) = OTHER_GRAPH.get() {
-        let model = LoopModel::of(&file);
-        let gathered = gather(&file, &model, graph, today);
+    let file = read(call);
+    if OTHER_GRAPH.get().is_some() {
         let mut means = Means::default();
         means.licences.insert(Licence::Electrical);
         if file.visit.means.refrigerant_certified == Some(true) {
             means.licences.insert(Licence::Refrigerant);
         }
-        return diagnose(graph, &gathered.case, &means, &Policy::default(), 0)
+        return diagnose(graph(), &case(&file), &means, &Policy::default(), 0)
             .expect("evidence that can be weighed");
     }
-    let assessed = Call::assess(&file, today, Wording::default());
+    let assessed = Call::assess(&file, today(), Wording::default());
     assessed
         .diagnosis()
         .expect("evidence that can be weighed")

@@ -130,13 +130,14 @@ const TRIES: u32 = 4;
 /// what it is.
 pub(super) fn cheapest(graph: Adjacency, cards: &[usize]) -> Order {
     let Peeled { first, core } = Peeled::of(graph, cards);
-    let mut best = core.plain();
+    let mut best = core.ordered(0, f64::INFINITY);
     for trial in 1..TRIES {
         if first.cells + best.cells < CHEAP_CELLS {
             break;
         }
-        if let Some(cheaper) = core.ordered(trial, best.cells) {
-            best = cheaper;
+        let other = core.ordered(trial, best.cells);
+        if other.cells < best.cells {
+            best = other;
         }
     }
     first.then(best)
@@ -147,7 +148,7 @@ pub(super) fn cheapest(graph: Adjacency, cards: &[usize]) -> Order {
 /// one whose table is smallest.
 pub(super) fn min_fill(graph: Adjacency, cards: &[usize]) -> Order {
     let Peeled { first, core } = Peeled::of(graph, cards);
-    first.then(core.plain())
+    first.then(core.ordered(0, f64::INFINITY))
 }
 
 impl Order {
@@ -223,21 +224,12 @@ impl Peeled {
 }
 
 impl Core {
-    /// The order by the rule as it stands.
-    fn plain(&self) -> Order {
-        // Every number of cells is below this limit.
-        self.ordered(0, f64::INFINITY).unwrap_or(Order {
-            variables: Vec::new(),
-            cells: 0.0,
-        })
-    }
-
-    /// An order by the fewest new pairs, or nothing if it costs `limit` cells or
-    /// more. In trials after the first, fill counts are taken up to half as much
+    /// An order by the fewest new pairs, broken off once it costs `limit` cells. In
+    /// trials after the first, fill counts are taken up to half as much
     /// higher, by variable and trial: the rule looks one step ahead only, and
     /// swerving from it often does better. The same graph always gets the same
     /// orders.
-    fn ordered(&self, trial: u32, limit: f64) -> Option<Order> {
+    fn ordered(&self, trial: u32, limit: f64) -> Order {
         let cards = &self.cards;
         let count = cards.len();
         let mut graph = self.graph.clone();
@@ -262,7 +254,7 @@ impl Core {
             order.variables.push(self.names[chosen]);
             order.cells += size[chosen];
             if order.cells >= limit {
-                return None;
+                break;
             }
             neighbours.clear();
             neighbours.extend(graph.members(chosen));
@@ -277,7 +269,7 @@ impl Core {
                 size[neighbour] = graph.table(neighbour, cards);
             }
         }
-        Some(order)
+        order
     }
 }
 
