@@ -15,7 +15,13 @@ use commands::{
     about, answer, attachments, backups, exchange, fleet, learning, readings, report, settings,
     systems, visits,
 };
+use mimalloc::MiMalloc;
 use tauri::Manager;
+
+/// An answer takes and gives back a megabyte in small and large pieces; the
+/// system's allocator hands the large ones back to the system every time.
+#[global_allocator]
+static ALLOCATOR: MiMalloc = MiMalloc;
 
 /// Builds the app and runs it until its window is closed.
 ///

@@ -17,9 +17,14 @@ mod reference;
 mod start;
 mod timing;
 
+use mimalloc::MiMalloc;
 use reference::{Answer, Reference};
 use std::error::Error;
 use timing::{Timing, shown};
+
+/// The allocator of the programs.
+#[global_allocator]
+static ALLOCATOR: MiMalloc = MiMalloc;
 
 type Rows = Result<Vec<Row>, Box<dyn Error>>;
 

@@ -27,6 +27,10 @@ impl Adjacency {
         }
     }
 
+    fn has(&self, at: usize, other: usize) -> bool {
+        self.row(at)[other / 64] >> (other % 64) & 1 == 1
+    }
+
     fn row(&self, at: usize) -> &[u64] {
         &self.rows[at * self.words..(at + 1) * self.words]
     }
@@ -43,17 +47,16 @@ impl Adjacency {
 
     /// Twice the number of edges that eliminating `at` would add.
     fn fill(&self, at: usize) -> u32 {
-        let own = self.row(at);
         self.members(at)
-            .map(|other| {
-                let missing: u32 = own
-                    .iter()
-                    .zip(self.row(other))
-                    .map(|(&mine, &theirs)| (mine & !theirs).count_ones())
-                    .sum();
-                // `other` itself is among my neighbours but not among its own.
-                missing - 1
-            })
+            // `other` itself is among my neighbours but not among its own.
+            .map(|other| self.unseen(at, other) - 1)
+            .sum()
+    }
+
+    /// How many see `at` and not `other`.
+    fn unseen(&self, at: usize, other: usize) -> u32 {
+        let rows = self.row(at).iter().zip(self.row(other));
+        rows.map(|(&mine, &theirs)| (mine & !theirs).count_ones())
             .sum()
     }
 
@@ -80,29 +83,6 @@ impl Adjacency {
             .map(|other| cards[other] as f64)
             .product::<f64>()
             * cards[at] as f64
-    }
-
-    /// Joins every pair of `scope`, where `fill` holds the fill of every
-    /// variable, and keeps it true for those outside `scope`.
-    fn fill_in(&mut self, scope: &[usize], fill: &mut [u32]) {
-        for (at, &a) in scope.iter().enumerate() {
-            for &b in &scope[at + 1..] {
-                if self.row(a)[b / 64] >> (b % 64) & 1 == 1 {
-                    continue;
-                }
-                // Whoever sees both misses this pair no more, counted both ways.
-                for word in 0..self.words {
-                    let mut both = self.row(a)[word] & self.row(b)[word];
-                    while both != 0 {
-                        let seer = word * 64 + both.trailing_zeros() as usize;
-                        fill[seer] = fill[seer].saturating_sub(2);
-                        both &= both - 1;
-                    }
-                }
-                self.set(a, b);
-                self.set(b, a);
-            }
-        }
     }
 
     fn set(&mut self, at: usize, other: usize) {
@@ -230,46 +210,111 @@ impl Core {
     /// swerving from it often does better. The same graph always gets the same
     /// orders.
     fn ordered(&self, trial: u32, limit: f64) -> Order {
-        let cards = &self.cards;
-        let count = cards.len();
-        let mut graph = self.graph.clone();
+        let count = self.cards.len();
+        let mut shrinking = Shrinking::of(self.graph.clone(), &self.cards);
         let swerve: Vec<f64> = (0..count).map(|at| swerve(at, trial)).collect();
-        let mut fill: Vec<u32> = (0..count).map(|at| graph.fill(at)).collect();
-        let mut size: Vec<f64> = (0..count).map(|at| graph.table(at, cards)).collect();
         let mut open: Vec<usize> = (0..count).collect();
-        let mut neighbours = Vec::new();
         let mut order = Order {
             variables: Vec::with_capacity(count),
             cells: 0.0,
         };
-        let pairs = |at: usize, fill: &[u32]| f64::from(fill[at]) * swerve[at];
-        while let Some(best) = (0..open.len()).min_by(|&a, &b| {
-            let (a, b) = (open[a], open[b]);
-            pairs(a, &fill)
-                .total_cmp(&pairs(b, &fill))
-                .then(size[a].total_cmp(&size[b]))
-                .then(a.cmp(&b))
-        }) {
+        while let Some(best) = shrinking.cheapest(&open, &swerve) {
             let chosen = open.swap_remove(best);
             order.variables.push(self.names[chosen]);
-            order.cells += size[chosen];
+            order.cells += shrinking.size[chosen];
             if order.cells >= limit {
                 break;
             }
-            neighbours.clear();
-            neighbours.extend(graph.members(chosen));
-            if fill[chosen] > 0 {
-                graph.fill_in(&neighbours, &mut fill);
-            }
-            for &neighbour in &neighbours {
-                graph.clear(neighbour, chosen);
-            }
-            for &neighbour in &neighbours {
-                fill[neighbour] = graph.fill(neighbour);
-                size[neighbour] = graph.table(neighbour, cards);
-            }
+            shrinking.eliminate(chosen);
         }
         order
+    }
+}
+
+/// A graph from which variables go one by one. What each would cost is kept
+/// true through every change; counting it anew would take most of the time.
+struct Shrinking<'a> {
+    graph: Adjacency,
+    cards: &'a [usize],
+    /// Twice the pairs that eliminating each variable would join.
+    fill: Vec<u32>,
+    /// Cells of the table that eliminating each variable would make.
+    size: Vec<f64>,
+    neighbours: Vec<usize>,
+}
+
+impl<'a> Shrinking<'a> {
+    fn of(graph: Adjacency, cards: &'a [usize]) -> Self {
+        Self {
+            fill: (0..cards.len()).map(|at| graph.fill(at)).collect(),
+            size: (0..cards.len()).map(|at| graph.table(at, cards)).collect(),
+            neighbours: Vec::new(),
+            graph,
+            cards,
+        }
+    }
+
+    /// The place in `open` of the variable that joins the fewest new pairs, each
+    /// count taken so many times; among equals of the one with the smallest
+    /// table, and among those of the first.
+    fn cheapest(&self, open: &[usize], times: &[f64]) -> Option<usize> {
+        let mut best = None;
+        let mut least = (f64::INFINITY, f64::INFINITY, usize::MAX);
+        for (place, &at) in open.iter().enumerate() {
+            let pairs = f64::from(self.fill[at]) * times[at];
+            if pairs > least.0 {
+                continue;
+            }
+            let cost = (pairs, self.size[at], at);
+            if cost < least {
+                least = cost;
+                best = Some(place);
+            }
+        }
+        best
+    }
+
+    /// Joins all neighbours of a variable and takes it off.
+    fn eliminate(&mut self, gone: usize) {
+        let mut neighbours = std::mem::take(&mut self.neighbours);
+        neighbours.clear();
+        neighbours.extend(self.graph.members(gone));
+        if self.fill[gone] > 0 {
+            for (at, &a) in neighbours.iter().enumerate() {
+                for &b in &neighbours[at + 1..] {
+                    if !self.graph.has(a, b) {
+                        self.join(a, b);
+                    }
+                }
+            }
+        }
+        for &neighbour in &neighbours {
+            // Its pairs with those that the variable that goes did not see.
+            let missed = self.graph.unseen(neighbour, gone) - 1;
+            self.fill[neighbour] -= 2 * missed;
+            self.size[neighbour] /= self.cards[gone] as f64;
+            self.graph.clear(neighbour, gone);
+        }
+        self.neighbours = neighbours;
+    }
+
+    fn join(&mut self, a: usize, b: usize) {
+        // Whoever sees both misses this pair no more, counted both ways.
+        for word in 0..self.graph.words {
+            let mut both = self.graph.row(a)[word] & self.graph.row(b)[word];
+            while both != 0 {
+                let seer = word * 64 + both.trailing_zeros() as usize;
+                self.fill[seer] -= 2;
+                both &= both - 1;
+            }
+        }
+        // Each misses the other's pairs with those it sees and the other does not.
+        self.fill[a] += 2 * self.graph.unseen(a, b);
+        self.fill[b] += 2 * self.graph.unseen(b, a);
+        self.size[a] *= self.cards[b] as f64;
+        self.size[b] *= self.cards[a] as f64;
+        self.graph.set(a, b);
+        self.graph.set(b, a);
     }
 }
 
@@ -305,6 +350,30 @@ mod tests {
             order[0] == 0 || order[0] == 4,
             "starts at an end: {order:?}"
         );
+    }
+
+    #[test]
+    fn costs_stay_true_while_variables_go() {
+        let cards: Vec<usize> = (0..90).map(|at| [2, 2, 4, 3][at % 4]).collect();
+        let mut graph = Adjacency::new(cards.len());
+        let mut state = 1_u64;
+        for _ in 0..150 {
+            state = state.wrapping_mul(6364136223846793005).wrapping_add(1);
+            let (a, b, c) = (state >> 33, state >> 41, state >> 49);
+            graph.join(&[a, b, c].map(|place| place as usize % cards.len()));
+        }
+        let mut shrinking = Shrinking::of(graph, &cards);
+        let mut left: Vec<usize> = (0..cards.len()).collect();
+        while left.len() > 1 {
+            let gone = left.swap_remove(7 * left.len() / 11);
+            shrinking.eliminate(gone);
+            for &at in &left {
+                assert!(!shrinking.graph.has(at, gone));
+                assert_eq!(shrinking.fill[at], shrinking.graph.fill(at));
+                let size = shrinking.graph.table(at, &cards);
+                assert_eq!(shrinking.size[at].to_bits(), size.to_bits());
+            }
+        }
     }
 
     #[test]

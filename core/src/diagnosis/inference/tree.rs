@@ -22,9 +22,13 @@ use std::ops::Range;
 
 use super::order::{Adjacency, cheapest};
 
+mod passes;
 mod sounding;
+mod walk;
 
+pub(super) use passes::Workspace;
 pub(super) use sounding::Sounding;
+use walk::{Walk, Walks};
 
 /// A table of non-negative numbers over some variables, the last varying fastest.
 #[derive(Debug, Clone, PartialEq)]
@@ -39,17 +43,27 @@ pub(super) const MAX_STATES: usize = 4;
 /// A weight for each state of a variable.
 pub(super) type Weights = [f64; MAX_STATES];
 
+/// What a bucket takes in: a message or an evidence table.
 struct Input {
     slot: usize,
-    map: Range<usize>,
+    walk: Walk,
     is_evidence: bool,
 }
 
+/// The product of the fixed tables of a bucket.
+struct Fixed {
+    cells: Range<usize>,
+    walk: Walk,
+}
+
+/// One elimination. Its table has its own variable first, then those of its
+/// message in the order in which they go: what is left to the end is shared by
+/// many tables, and being last in all of them lets these run side by side.
 struct Bucket {
     variable: usize,
-    card: usize,
-    size: usize,
-    fixed: usize,
+    /// Where its table lies among those of all buckets.
+    cells: Range<usize>,
+    fixed: Option<Fixed>,
     inputs: Range<usize>,
     out: usize,
     /// The bucket that takes its message; none if that is a number.
@@ -61,31 +75,17 @@ pub(super) struct Tree {
     cards: Vec<usize>,
     buckets: Vec<Bucket>,
     inputs: Vec<Input>,
-    maps: Vec<u32>,
+    walks: Walks,
+    /// The fixed tables of all buckets.
     fixed: Vec<f64>,
+    /// Cells of the tables of all buckets.
+    cells: usize,
     /// Where each evidence table, then each message, lies in the value arena.
     slots: Vec<Range<usize>>,
     arena: usize,
     /// The bucket of each variable, and of each evidence table.
     bucket_of: Vec<usize>,
     bucket_of_evidence: Vec<Option<usize>>,
-}
-
-/// Room for one computation on a tree, to be used again and again.
-#[derive(Clone, Default)]
-pub(super) struct Workspace {
-    pub(super) values: Vec<f64>,
-    adjoints: Vec<f64>,
-    /// The product in each cell of each bucket, after [`Tree::inward`].
-    products: Vec<f64>,
-    /// The joint probabilities of the cells of one bucket.
-    joint: Vec<f64>,
-    /// By what each bucket's message was divided, and its logarithm.
-    divisors: Vec<(f64, f64)>,
-    /// Buckets to be summed anew: something at or before them has changed.
-    stale: Vec<bool>,
-    /// P(variable = state | evidence), after [`Tree::outward`].
-    pub(super) beliefs: Vec<Weights>,
 }
 
 impl Tree {
@@ -124,8 +124,9 @@ impl Tree {
             cards,
             buckets: Vec::with_capacity(order.len()),
             inputs: Vec::new(),
-            maps: Vec::new(),
+            walks: Walks::default(),
             fixed: Vec::new(),
+            cells: 0,
             slots,
             arena,
             bucket_of_evidence: evidence.iter().map(|table| home(&table.scope)).collect(),
@@ -133,57 +134,62 @@ impl Tree {
         };
         for (at, &variable) in order.iter().enumerate() {
             let incoming = std::mem::take(&mut inputs_at[at]);
-            let mut scope: Vec<usize> = fixed_at[at]
-                .iter()
-                .flat_map(|table| &table.scope)
-                .chain(incoming.iter().flat_map(|(_, scope)| scope))
-                .copied()
-                .filter(|&other| other != variable)
-                .collect();
-            scope.sort_unstable();
-            scope.dedup();
+            let fixed = union(fixed_at[at].iter().map(|table| &table.scope), &position);
+            let inputs = incoming.iter().map(|(_, scope)| scope);
+            let mut scope = union(inputs.chain([&fixed, &vec![variable]]), &position);
             let out = tree.slots.len();
-            let next = home(&scope);
+            let next = scope.get(1).map(|&next| position[next]);
+            let product =
+                (!fixed_at[at].is_empty()).then(|| tree.fix(&scope, &fixed, &fixed_at[at]));
+            tree.push_bucket(&scope, next, product, incoming);
             if let Some(next) = next {
-                inputs_at[next].push((out, scope.clone()));
+                scope.remove(0);
+                inputs_at[next].push((out, scope));
             }
-            tree.push_bucket(variable, scope, next, &fixed_at[at], incoming);
         }
         tree
     }
 
+    /// Multiplies fixed tables, whose variables are `own`, for a bucket over `scope`.
+    fn fix(&mut self, scope: &[usize], own: &[usize], tables: &[&Table]) -> Fixed {
+        let start = self.fixed.len();
+        self.fixed.resize(start + self.size(own), 1.0);
+        let cells = start..self.fixed.len();
+        for table in tables {
+            let mut walks = Walks::default();
+            let walk = walks.walk(own, &table.scope, &self.cards);
+            walks.multiply(&walk, &mut self.fixed[cells.clone()], &table.values);
+        }
+        Fixed {
+            cells,
+            walk: self.walks.walk(scope, own, &self.cards),
+        }
+    }
+
+    fn size(&self, scope: &[usize]) -> usize {
+        scope.iter().map(|&variable| self.cards[variable]).product()
+    }
+
     fn push_bucket(
         &mut self,
-        variable: usize,
-        mut scope: Vec<usize>,
+        scope: &[usize],
         next: Option<usize>,
-        fixed: &[&Table],
+        fixed: Option<Fixed>,
         incoming: Vec<(usize, Vec<usize>)>,
     ) {
         let evidence_count = self.bucket_of_evidence.len();
-        scope.push(variable);
+        let variable = scope[0];
         let card = self.cards[variable];
-        let size: usize = scope.iter().map(|&other| self.cards[other]).product();
-        let start = self.fixed.len();
-        self.fixed.resize(start + size, 1.0);
-        for table in fixed {
-            let map = cell_map(&scope, &table.scope, &self.cards);
-            for (value, &cell) in self.fixed[start..].iter_mut().zip(&map) {
-                *value *= table.values[cell as usize];
-            }
-        }
+        let size = self.size(scope);
         let first_input = self.inputs.len();
         // Messages before evidence, so that the outward pass may skip the latter.
         let (messages, evidence): (Vec<_>, Vec<_>) = incoming
             .into_iter()
             .partition(|(slot, _)| *slot >= evidence_count);
-        for (slot, input_scope) in messages.into_iter().chain(evidence) {
-            let from = self.maps.len();
-            self.maps
-                .extend(cell_map(&scope, &input_scope, &self.cards));
+        for (slot, part) in messages.into_iter().chain(evidence) {
             self.inputs.push(Input {
                 slot,
-                map: from..self.maps.len(),
+                walk: self.walks.walk(scope, &part, &self.cards),
                 is_evidence: slot < evidence_count,
             });
         }
@@ -192,214 +198,36 @@ impl Tree {
         self.arena += size / card;
         self.buckets.push(Bucket {
             variable,
-            card,
-            size,
-            fixed: start,
+            cells: self.cells..self.cells + size,
+            fixed,
             inputs: first_input..self.inputs.len(),
             out,
             next,
         });
+        self.cells += size;
     }
 
     /// Cells of all buckets: the cost of one pass.
     pub(super) fn cells(&self) -> usize {
-        self.buckets.iter().map(|bucket| bucket.size).sum()
+        self.cells
     }
 
     /// Cells of the largest bucket.
     pub(super) fn largest(&self) -> usize {
         self.buckets
             .iter()
-            .map(|bucket| bucket.size)
+            .map(|bucket| bucket.cells.len())
             .max()
             .unwrap_or(0)
     }
-
-    /// Makes `room` fit this tree.
-    pub(super) fn prepare(&self, room: &mut Workspace) {
-        room.values.resize(self.arena, 0.0);
-        room.adjoints.resize(self.arena, 0.0);
-        room.divisors.resize(self.buckets.len(), (1.0, 0.0));
-        room.beliefs.resize(self.cards.len(), [0.0; MAX_STATES]);
-        room.products.resize(self.fixed.len(), 0.0);
-        room.joint.resize(self.largest(), 0.0);
-        room.stale.clear();
-        room.stale.resize(self.buckets.len(), true);
-    }
-
-    /// Says that the weights of a variable are not those of the last sum.
-    pub(super) fn touch(&self, room: &mut Workspace, variable: usize) {
-        self.spoil(room, self.bucket_of.get(variable).copied());
-    }
-
-    fn spoil(&self, room: &mut Workspace, bucket: Option<usize>) {
-        let mut next = bucket;
-        while let Some(at) = next.filter(|&at| !room.stale[at]) {
-            room.stale[at] = true;
-            next = self.buckets[at].next;
-        }
-    }
-
-    /// Writes the values of an evidence table.
-    pub(super) fn set_evidence(&self, room: &mut Workspace, slot: usize, values: &[f64]) {
-        room.values[self.slots[slot].clone()].copy_from_slice(values);
-        self.spoil(room, self.bucket_of_evidence[slot]);
-    }
-
-    /// Makes an evidence table say nothing.
-    pub(super) fn silence(&self, room: &mut Workspace, slot: usize) {
-        room.values[self.slots[slot].clone()].fill(1.0);
-        self.spoil(room, self.bucket_of_evidence[slot]);
-    }
-
-    /// Sums everything: the natural logarithm of the sum over all variables of
-    /// the product of all tables and of `unary`, or `None` if that sum is 0.
-    /// Only buckets at or behind a change are summed anew; the messages of the
-    /// others stand from the last time.
-    pub(super) fn inward(&self, room: &mut Workspace, unary: &[Weights]) -> Option<f64> {
-        for at in 0..self.buckets.len() {
-            if room.stale[at] {
-                // It stays stale if the sum is 0, and so do all behind it.
-                self.sum(at, room, unary)?;
-                room.stale[at] = false;
-            }
-        }
-        Some(room.divisors.iter().map(|&(_, log)| log).sum())
-    }
-
-    fn sum(&self, at: usize, room: &mut Workspace, unary: &[Weights]) -> Option<()> {
-        let bucket = &self.buckets[at];
-        let out = self.slots[bucket.out].clone();
-        let weights = &unary[bucket.variable];
-        let cells = bucket.fixed..bucket.fixed + bucket.size;
-        let (before, rest) = room.values.split_at_mut(out.start);
-        let message = &mut rest[..out.len()];
-        let products = &mut room.products[cells.clone()];
-        spread(products, &self.fixed[cells], weights, bucket.card);
-        for input in &self.inputs[bucket.inputs.clone()] {
-            let values = &before[self.slots[input.slot].clone()];
-            for (product, &at) in products.iter_mut().zip(&self.maps[input.map.clone()]) {
-                *product *= values[at as usize];
-            }
-        }
-        let mut largest = 0.0_f64;
-        let rows = products.chunks_exact(bucket.card);
-        for (entry, row) in message.iter_mut().zip(rows) {
-            *entry = row.iter().sum();
-            largest = largest.max(*entry);
-        }
-        if largest <= 0.0 {
-            return None;
-        }
-        // Scaling keeps long products of small numbers away from zero.
-        for entry in message.iter_mut() {
-            *entry /= largest;
-        }
-        room.divisors[at] = (largest, largest.ln());
-        Some(())
-    }
-
-    /// After [`Tree::inward`] on the same room: the probability of each state
-    /// of each variable given the evidence, and, `with_evidence`, the
-    /// derivatives for the evidence tables.
-    pub(super) fn outward(&self, room: &mut Workspace, with_evidence: bool) {
-        room.adjoints.fill(0.0);
-        for (at, bucket) in self.buckets.iter().enumerate().rev() {
-            let out = self.slots[bucket.out].clone();
-            if bucket.next.is_none() {
-                // Its message was scaled to 1, so beliefs come out as probabilities.
-                room.adjoints[out.start] = 1.0;
-            }
-            let (adjoints_in, adjoints_out) = room.adjoints.split_at_mut(out.start);
-            let adjoints_out = &adjoints_out[..out.len()];
-            // The belief of a bucket sums to 1; making it so stops rounding
-            // from building up along the way.
-            let messages = &room.values[out];
-            let total: f64 = messages.iter().zip(adjoints_out).map(|(m, a)| m * a).sum();
-            let scale = if total > 0.0 {
-                1.0 / (total * room.divisors[at].0)
-            } else {
-                0.0
-            };
-            let products = &room.products[bucket.fixed..bucket.fixed + bucket.size];
-            let joint = &mut room.joint[..bucket.size];
-            let mut belief = [0.0; MAX_STATES];
-            let rows = products.chunks_exact(bucket.card);
-            let joint_rows = joint.chunks_exact_mut(bucket.card);
-            for ((row, joint), adjoint) in rows.zip(joint_rows).zip(adjoints_out) {
-                let factor = adjoint * scale;
-                for ((product, joint), sum) in row.iter().zip(joint).zip(&mut belief) {
-                    *joint = product * factor;
-                    *sum += *joint;
-                }
-            }
-            room.beliefs[bucket.variable] = belief;
-            for input in &self.inputs[bucket.inputs.clone()] {
-                if input.is_evidence && !with_evidence {
-                    break;
-                }
-                let slot = self.slots[input.slot].clone();
-                let adjoints = &mut adjoints_in[slot.clone()];
-                for (joint, &to) in joint.iter().zip(&self.maps[input.map.clone()]) {
-                    adjoints[to as usize] += joint;
-                }
-                for (adjoint, &value) in adjoints.iter_mut().zip(&room.values[slot]) {
-                    *adjoint = if value > 0.0 { *adjoint / value } else { 0.0 };
-                }
-            }
-        }
-    }
-
-    /// The derivative of the scaled sum by an evidence table: how probable each
-    /// of its cells is without it, up to a common factor.
-    pub(super) fn evidence_adjoint<'a>(&self, room: &'a Workspace, slot: usize) -> &'a [f64] {
-        &room.adjoints[self.slots[slot].clone()]
-    }
 }
 
-/// Multiplies the rows of a table by the weights of its last variable.
-fn spread(products: &mut [f64], fixed: &[f64], weights: &Weights, card: usize) {
-    if let (2, &[no, yes, ..]) = (card, weights) {
-        let pairs = products.chunks_exact_mut(2).zip(fixed.chunks_exact(2));
-        for (product, fixed) in pairs {
-            product[0] = fixed[0] * no;
-            product[1] = fixed[1] * yes;
-        }
-        return;
-    }
-    let rows = products
-        .chunks_exact_mut(card)
-        .zip(fixed.chunks_exact(card));
-    for (row, fixed) in rows {
-        for ((product, fixed), weight) in row.iter_mut().zip(fixed).zip(weights) {
-            *product = fixed * weight;
-        }
-    }
-}
-
-/// For each cell over `scope`, the cell over `part`, whose variables are among those of `scope`.
-fn cell_map(scope: &[usize], part: &[usize], cards: &[usize]) -> Vec<u32> {
-    let mut stride = 1;
-    let mut strides = vec![0_u32; scope.len()];
-    for variable in part.iter().rev() {
-        if let Some(at) = scope.iter().position(|other| other == variable) {
-            strides[at] = stride;
-        }
-        stride *= cards[*variable] as u32;
-    }
-    // From the last variable, which varies fastest, to the first: what is
-    // there so far is repeated once for each further state.
-    let mut map = Vec::with_capacity(scope.iter().map(|&variable| cards[variable]).product());
-    map.push(0_u32);
-    for (&variable, &stride) in scope.iter().zip(&strides).rev() {
-        let so_far = map.len();
-        for state in 1..cards[variable] as u32 {
-            for at in 0..so_far {
-                map.push(map[at] + state * stride);
-            }
-        }
-    }
-    map
+/// All variables of some scopes, each once, in the order in which they go.
+fn union<'a>(scopes: impl Iterator<Item = &'a Vec<usize>>, position: &[usize]) -> Vec<usize> {
+    let mut all: Vec<usize> = scopes.flatten().copied().collect();
+    all.sort_unstable_by_key(|&variable| position[variable]);
+    all.dedup();
+    all
 }
 
 #[cfg(test)]

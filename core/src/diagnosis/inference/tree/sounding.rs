@@ -7,6 +7,8 @@
 //! the large tables are. On the way only the ratio of each new message to the
 //! old one is kept: products already summed are reused, and nothing grows small.
 
+use super::passes::add_states;
+use super::walk::share;
 use super::{MAX_STATES, Tree, Weights, Workspace};
 use std::cmp::Reverse;
 use std::collections::BinaryHeap;
@@ -59,11 +61,13 @@ impl Tree {
     fn follow(&self, at: usize, settled: &Workspace, room: &mut Sounding) {
         let bucket = &self.buckets[at];
         let factors = &room.factors[at];
-        let products = &settled.products[bucket.fixed..bucket.fixed + bucket.size];
-        let cells = &mut room.cells[..bucket.size];
-        let rows = products.chunks_exact(bucket.card);
-        for (cells, row) in cells.chunks_exact_mut(bucket.card).zip(rows) {
-            for ((cell, product), factor) in cells.iter_mut().zip(row).zip(factors) {
+        let out = self.slots[bucket.out].clone();
+        let products = &settled.products[bucket.cells.clone()];
+        let cells = &mut room.cells[..products.len()];
+        let states = cells.chunks_exact_mut(out.len());
+        let products = products.chunks_exact(out.len());
+        for ((cells, products), factor) in states.zip(products).zip(factors) {
+            for (cell, product) in cells.iter_mut().zip(products) {
                 *cell = product * factor;
             }
         }
@@ -74,23 +78,15 @@ impl Tree {
             // Messages follow the evidence tables in the order of their buckets.
             if room.is_changed[input.slot - self.bucket_of_evidence.len()] {
                 let ratios = &room.ratios[self.slots[input.slot].clone()];
-                for (cell, &at) in cells.iter_mut().zip(&self.maps[input.map.clone()]) {
-                    *cell *= ratios[at as usize];
-                }
+                self.walks.multiply(&input.walk, cells, ratios);
             }
         }
-        let out = self.slots[bucket.out].clone();
         let divisor = settled.divisors[at].0;
-        let ratios = room.ratios[out.clone()].iter_mut();
-        let old = &settled.values[out];
-        for ((ratio, cells), &old) in ratios.zip(cells.chunks_exact(bucket.card)).zip(old) {
-            let new: f64 = cells.iter().sum();
+        let ratios = &mut room.ratios[out.clone()];
+        add_states(cells, ratios);
+        for (ratio, &old) in ratios.iter_mut().zip(&settled.values[out]) {
             // What had no weight before has none now.
-            *ratio = if old > 0.0 {
-                new / (old * divisor)
-            } else {
-                0.0
-            };
+            *ratio = share(*ratio, old * divisor);
         }
         room.is_changed[at] = true;
     }
