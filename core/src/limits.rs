@@ -44,5 +44,8 @@ pub use crate::api::LARGEST_LOGO_FILE as LOGO_FILE_BYTES;
 /// Longest free text of a field, bytes.
 pub use crate::records::field::LONGEST_TEXT as TEXT_BYTES;
 
+/// Longest text that is typed and not kept yet, bytes.
+pub use crate::api::LONGEST_DRAFT as DRAFT_BYTES;
+
 /// Longest name of a file that is made, bytes.
 pub use crate::report::file::LONGEST_NAME as FILE_NAME_BYTES;

@@ -45,6 +45,7 @@ pub fn run() {
             visits::open_visit,
             visits::set_field,
             visits::set_answer,
+            visits::put_draft,
             visits::undo_last,
             systems::list_templates,
             systems::use_template,

@@ -110,12 +110,17 @@ export const answerCall = (visit: string): Promise<Answer> => call("answer_call"
 export const explain = (visit: string, question: WhyQuestion): Promise<FigureView> =>
   call("explain", { visit, question });
 
-/** The drawing of the system and the charts. */
-export const pictures = (visit: string): Promise<PicturesView> => call("pictures", { visit });
+/** The drawing of the system and the charts, these so many points wide. */
+export const pictures = (visit: string, width: number): Promise<PicturesView> =>
+  call("pictures", { visit, width });
 
 /** Changes what is known of a step of the work plan. */
 export const changeStep = (visit: string, step: string, change: StepChange): Promise<VisitView> =>
   call("change_step", { visit, step, change });
+
+/** Keeps what is typed at a place and not kept yet, or forgets it. */
+export const putDraft = (visit: string, place: string, text: string | null): Promise<void> =>
+  call("put_draft", { visit, place, text });
 
 /** Takes the last entry of a visit back. */
 export const undoLast = (visit: string): Promise<VisitView> => call("undo_last", { visit });
@@ -218,8 +223,9 @@ export const recordConflicts = (): Promise<ConflictView[]> => call("record_confl
 export const settleRecord = (kind: string, record: string, keep: string): Promise<ConflictView[]> =>
   call("settle_record", { kind, record, keep });
 
-/** The board with its pictures. */
-export const board = (query: FleetQuery): Promise<BoardShown> => call("board", { query });
+/** The board with its pictures, these so many points wide. */
+export const board = (query: FleetQuery, width: number): Promise<BoardShown> =>
+  call("board", { query, width });
 
 /** How a part of the board is counted. */
 export const explainBoard = (part: string): Promise<FigureView> => call("explain_board", { part });

@@ -16,6 +16,8 @@ notice-wrong = Problem
 notice-good = Good
 failure-unknown = Something went wrong that the app does not know. Nothing you entered was removed.
 working = Working it out…
+draft-left = Typed, not kept yet
+draft-keep = Keep it
 measure-unit = Unit of { $label }
 measure-sign = Change the sign of { $label }
 

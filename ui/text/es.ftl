@@ -16,6 +16,8 @@ notice-wrong = Problema
 notice-good = Bien
 failure-unknown = Ocurrió un error que la aplicación no conoce. No se ha borrado nada de lo que introdujo.
 working = Calculando…
+draft-left = Escrito, aún sin guardar
+draft-keep = Guardarlo
 measure-unit = Unidad de { $label }
 measure-sign = Cambiar el signo de { $label }
 

@@ -10,6 +10,7 @@ mod attachments;
 mod backups;
 mod call;
 mod demo;
+mod drafts;
 mod error;
 mod fleet;
 mod forms;
@@ -39,6 +40,7 @@ pub use crate::report::file::write_whole;
 pub use attachments::{read_picture, read_picture_text};
 pub use backups::{backups, restore, restore_kept};
 pub use call::{Answer, Call, NetworkFormat, graph_network, read_visit_file};
+pub use drafts::LONGEST_DRAFT;
 pub use error::ApiError;
 pub use fleet::{Trial, trial};
 pub use graph::{

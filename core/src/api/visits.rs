@@ -269,6 +269,7 @@ impl Engine {
                 .similar_sites(record)
                 .map_err(|error| self.failed(&error))?,
             verdicts: self.verdict_views(visit),
+            drafts: self.drafts(record.id)?,
         })
     }
 }

@@ -8,6 +8,7 @@ mod attachments;
 pub mod backup;
 mod board;
 mod demo;
+mod drafts;
 mod error;
 mod exchange;
 mod follow_ups;
@@ -41,6 +42,7 @@ const MIGRATIONS: &[&str] = &[
     include_str!("../../data/schema/0004_learning.sql"),
     include_str!("../../data/schema/0005_fleet.sql"),
     include_str!("../../data/schema/0006_demo.sql"),
+    include_str!("../../data/schema/0007_drafts.sql"),
 ];
 
 /// How long a call waits for another process that holds the database.

@@ -41,6 +41,17 @@ pub fn set_answer(
     shell.engine().set_answer(visit, finding, answer)
 }
 
+/// Keeps what is typed at a place and not kept yet, or forgets it.
+#[tauri::command(async)]
+pub fn put_draft(
+    shell: State<'_, Shell>,
+    visit: &str,
+    place: &str,
+    text: Option<&str>,
+) -> Answer<()> {
+    shell.engine().put_draft(visit, place, text)
+}
+
 /// Takes the last entry of a visit back.
 #[tauri::command(async)]
 pub fn undo_last(shell: State<'_, Shell>, visit: &str) -> Answer<VisitView> {

@@ -76,6 +76,73 @@ async fn a_number_that_was_typed_is_kept_by_whatever_way_its_screen_is_left() {
     window.close().await;
 }
 
+/// Waits until what is being typed lies on the disk, then ends the app without a word.
+async fn kill_while_typing(window: Window, place: &str) -> tempfile::TempDir {
+    let asked = "const [place, done] = arguments; \
+        const visit = location.hash.split('/')[2]; \
+        window.__TAURI_INTERNALS__.invoke('open_visit', { visit }).then( \
+            ({ drafts }) => done(drafts.some((draft) => draft.place === place)), done)";
+    let started = std::time::Instant::now();
+    loop {
+        let stored = window.run(asked, vec![place.into()]).await;
+        if stored == true {
+            return window.kill();
+        }
+        assert!(started.elapsed().as_secs() < 60, "{place}: {stored:?}");
+        tokio::time::sleep(std::time::Duration::from_millis(50)).await;
+    }
+}
+
+#[tokio::test]
+async fn what_is_half_typed_survives_a_kill_and_is_no_fact_until_it_is_kept() {
+    let window = Window::open().await;
+    window.new_visit("Invented barn").await;
+    window.tap("[data-step=system]").await;
+    window.tap("[data-group=ground]").await;
+    window
+        .choose("[data-field='ground.length'] select", "m")
+        .await;
+    window.tap("#field-ground-length").await;
+    window.type_into_focused("field-ground-length", "4").await;
+    let data = kill_while_typing(window, "field/ground.length").await;
+
+    let window = Window::open_on(data).await;
+    window.tap("[data-visit]").await;
+    window.tap("[data-step=system]").await;
+    let known = window.text("[data-group=ground]").await;
+    window.tap("[data-group=ground]").await;
+    assert_eq!(window.value("#field-ground-length").await, "4");
+    let unit = window.value("[data-field='ground.length'] select").await;
+    assert_eq!(unit, "m", "it stands in the unit it was typed in");
+    let field = "[data-field='ground.length'] [data-draft]";
+    window.tap(&format!("{field} button")).await;
+    window.wait_for_count(field, 0).await;
+    window.tap("a[href$='/system']:not([data-step])").await;
+    let now = window.text("[data-group=ground]").await;
+    assert_ne!(known, now, "it is known only once it is kept");
+
+    // A reading, in the same way.
+    window.tap("[data-step=readings]").await;
+    window.tap("[data-point=static_pressure]").await;
+    window.type_into_focused("value", "3").await;
+    let data = kill_while_typing(window, "reading/static_pressure").await;
+
+    let window = Window::open_on(data).await;
+    window.tap("[data-visit]").await;
+    window.tap("[data-step=readings]").await;
+    let row = "[data-point=static_pressure]";
+    window.find(&format!("{row} [data-test=typed]")).await;
+    assert_eq!(window.count(&format!("{row} [data-test=shown]")).await, 0);
+    window.tap(row).await;
+    window.wait_for_value("#value", "3").await;
+    window.type_into_focused("value", "3").await;
+    window.tap("[data-test=save-reading]").await;
+    let shown = window.text(&format!("{row} [data-test=shown]")).await;
+    assert!(shown.starts_with("33"), "{shown:?}");
+    window.wait_for_count("[data-test=typed]", 0).await;
+    window.close().await;
+}
+
 #[tokio::test]
 async fn a_value_that_cannot_be_is_refused_in_words_and_an_odd_one_is_questioned() {
     let window = Window::open().await;

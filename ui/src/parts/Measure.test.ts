@@ -38,3 +38,46 @@ it("puts a minus where number pads have none, and takes it away again", async ()
   await fireEvent.click(sign);
   expect(onchange).toHaveBeenLastCalledWith("8", "psi");
 });
+
+it("keeps standing what is typed on while something older comes back", async () => {
+  let answer = (_: boolean): void => {};
+  const onchange = vi.fn(() => new Promise<boolean>((resolve) => (answer = resolve)));
+  const props = {
+    id: "value",
+    label: "Loop gauge",
+    text: "8",
+    unit: "psi",
+    units: [{ symbol: "psi", label: "psi" }],
+    onchange,
+  };
+  const { rerender } = render(Measure, props);
+  const input = screen.getByLabelText<HTMLInputElement>("Loop gauge");
+  input.focus();
+  await fireEvent.input(input, { target: { value: "12." } });
+  await fireEvent.change(input);
+  await fireEvent.input(input, { target: { value: "12.5" } });
+  await rerender({ ...props, text: "12" });
+  answer(true);
+  await Promise.resolve();
+  expect(input.value).toBe("12.5");
+});
+
+it("shows what was kept once it is kept, and what was typed when it is refused", async () => {
+  for (const [kept, stands] of [[true, "12"], [false, "12 no"]] as const) {
+    const props = {
+      id: "value",
+      label: "Loop gauge",
+      text: "8",
+      unit: "psi",
+      units: [],
+      onchange: () => Promise.resolve(kept),
+    };
+    const { rerender, unmount } = render(Measure, props);
+    const input = screen.getByLabelText<HTMLInputElement>("Loop gauge");
+    await fireEvent.input(input, { target: { value: "12 no" } });
+    await fireEvent.change(input);
+    await rerender({ ...props, text: kept ? "12" : "8" });
+    await vi.waitFor(() => expect(input.value).toBe(stands));
+    unmount();
+  }
+});

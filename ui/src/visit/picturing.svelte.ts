@@ -8,11 +8,11 @@ export class Picturing {
 
   #turn = 0;
 
-  async ask(visit: string): Promise<void> {
+  async ask(visit: string, width: number): Promise<void> {
     this.#turn += 1;
     const turn = this.#turn;
     try {
-      const drawn = await pictures(visit);
+      const drawn = await pictures(visit, width);
       if (turn !== this.#turn) return;
       this.drawn = drawn;
       this.failure = null;

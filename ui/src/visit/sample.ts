@@ -70,6 +70,7 @@ export function visit(extra: Partial<VisitView> = {}): VisitView {
     undo: null,
     similar: [],
     verdicts: [],
+    drafts: [],
     ...extra,
   };
 }

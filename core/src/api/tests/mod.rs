@@ -1,5 +1,6 @@
 //! What a person enters, through the one boundary.
 
+mod drafts;
 mod entries;
 mod learning;
 mod sites;

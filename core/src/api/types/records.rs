@@ -64,6 +64,18 @@ pub struct VisitView {
     pub similar: Vec<SimilarSite>,
     /// Causes found true or false.
     pub verdicts: Vec<VerdictView>,
+    /// What is typed and not kept yet.
+    pub drafts: Vec<DraftView>,
+}
+
+/// What is typed at one place and not kept yet.
+#[derive(Clone, PartialEq, Eq, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct DraftView {
+    /// Where, by the interface's own name.
+    pub place: String,
+    /// As the interface wrote it.
+    pub text: String,
 }
 
 /// A cause found true or false.

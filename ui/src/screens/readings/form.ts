@@ -23,6 +23,11 @@ export function itemFor(point: string, phase: string): string {
   return phase === PHASES[0] ? point : `${point}:${phase}`;
 }
 
+/** Where a reading that is not kept yet lies. */
+export function draftAt(point: string, phase: string): string {
+  return `reading/${itemFor(point, phase)}`;
+}
+
 /** The point and the phase that an address names. */
 export function asked(item: string): { point: string; phase: string } {
   const [point = "", phase] = item.split(":");
