@@ -1,4 +1,4 @@
-//! Prints the drawings of an invented call, or with `board` those of an invented
+//! Prints the drawings of an invented call laid out for each width, or with `board` those of an invented
 //! fleet, as JSON for the pictures of the screens: `make drawings` writes them to
 //! `ui/pictures`.
 
@@ -6,6 +6,11 @@ use chrono::NaiveDate;
 use returnline_core::api::types::{FleetQuery, PictureView};
 use returnline_core::api::{Call, Engine, ThisMachine, Wording, read_visit_file};
 use returnline_core::records::Phase;
+
+/// Widths of the charts, points: a narrow phone, a usual one, a desktop window.
+const WIDTHS: [f32; 3] = [184.0, 225.0, 495.0];
+/// The same for the board, where two charts stand side by side in a window.
+const BOARD_WIDTHS: [f32; 3] = [184.0, 225.0, 380.0];
 
 const SAMPLE: &[u8] = include_bytes!("../../core/data/samples/air-in-one-circuit.json");
 
@@ -22,8 +27,11 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
             "waiting",
             "rates-crew",
         ];
-        let mut pictures = engine.board_pictures(&board);
-        pictures.retain(|picture| shown.contains(&picture.id.as_str()));
+        let pictures = BOARD_WIDTHS.map(|width| {
+            let mut pictures = engine.board_pictures(&board, width);
+            pictures.retain(|picture| shown.contains(&picture.id.as_str()));
+            (width, pictures)
+        });
         println!("{}", serde_json::to_string(&pictures)?);
         return Ok(());
     }
@@ -45,14 +53,19 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         .collect();
     file.visit.readings.extend(left);
     let day = NaiveDate::from_ymd_opt(2026, 8, 14).ok_or("a day")?;
-    let mut pictures = Call::assess(&file, day, wording).pictures();
-    pictures.charts.extend(year_with_history()?);
-    println!("{}", serde_json::to_string(&pictures)?);
+    let call = Call::assess(&file, day, wording);
+    let mut laid_out = Vec::new();
+    for width in WIDTHS {
+        let mut pictures = call.pictures(width);
+        pictures.charts.extend(year_with_history(width)?);
+        laid_out.push((width, pictures));
+    }
+    println!("{}", serde_json::to_string(&laid_out)?);
     Ok(())
 }
 
 /// The year of a system whose gauge was read on visits before: of the demo company.
-fn year_with_history() -> Result<Vec<PictureView>, Box<dyn std::error::Error>> {
+fn year_with_history(width: f32) -> Result<Vec<PictureView>, Box<dyn std::error::Error>> {
     let mut engine = Engine::without_database(Box::new(ThisMachine))?;
     engine.load_demo()?;
     let visits = engine.visits()?;
@@ -62,7 +75,7 @@ fn year_with_history() -> Result<Vec<PictureView>, Box<dyn std::error::Error>> {
     let call = calls
         .find(|line| line.complaint.is_some())
         .ok_or("the call that lost its pressure")?;
-    let mut charts = engine.open_call(&call.id)?.pictures().charts;
+    let mut charts = engine.open_call(&call.id)?.pictures(width).charts;
     charts.retain(|chart| chart.title.contains("seasons"));
     for chart in &mut charts {
         chart.id = format!("{}-history", chart.id);

@@ -95,6 +95,8 @@ export function fakeHost() {
     earlier: [{ point: "suction_pressure", date: "2026-02-03", shown: "4.0 ± 2.0 psi", phase: "left", circuit: null }],
     undo: "Circulator suction, running",
     verdicts: [{ cause: "air-in-circuit", title: "Air left in one circuit", confirmed: true, by_check: "dead-head", check: "Dead-head test with the cart" }],
+    // As the app finds them after its battery died.
+    drafts: [{ place: "field/commissioning.charge_pressure", text: JSON.stringify({ text: "4", unit: "psi" }) }, { place: "reading/entering_water", text: "{}" }],
     similar: [{ visit: "v3", site: "Demo: Larch Hollow B", address: "2 Invented Lane", date: "2026-02-03" }],
   };
   const figures = {
@@ -108,7 +110,10 @@ export function fakeHost() {
   });
   const cause = (id, title, probability, reasons = [], context = []) => ({
     id, title, homeowner: "", kind: "loop", probability, shown: `${Math.round(probability * 100)} %`, reasons, context, has_plan: true,
-    turns: reasons.length ? ["It rests most on this: gurgling was heard. If that were wrong, this cause would lose most.", "Dead-head test with the cart: if it shows no drop, this falls from 71 % to 21 %."] : [],
+    turns: reasons.length ? [
+      { words: "It rests most on this: gurgling was heard. If that were wrong, this cause would lose most.", outcome: null },
+      { words: "Dead-head test with the cart: if it shows no drop, this falls.", outcome: { check: "dead-head", outcome: "drop:absent", shown: "71 % → 21 %" } },
+    ] : [],
   });
   const check = (id, title, reads, asks) => ({
     id, title, how: "Connect the cart, bring it to pressure, shut the return for a few seconds and watch the level in the reservoir.",
@@ -123,7 +128,7 @@ export function fakeHost() {
         reason("gurgling", "Gurgling was heard", 3.1, ["Air left in one circuit", "Air carried round by the flow", "Gurgling or rushing in the pipes"]),
         reason("drop-low", "The exchanger drop is low", 1.2, ["Air left in one circuit", "Less flow", "Low drop across the exchanger"], figures),
         reason("pressure", "The loop holds some pressure", -0.4, ["Air left in one circuit", "Lost pressure"]),
-      ], ["No flush record: more likely"]),
+      ], [{ words: "A flush record exists: no. What was not written down was seldom done.", shown: "+0.9 bits" }]),
       cause("valve", "Isolation valve part closed", 0.18), cause("undercharge", "Charge left too low", 0.12),
       cause("gauge", "The gauge does not tell the truth", 0.06), cause("relaxed", "Ordinary relaxation of the pipe", 0.05),
       cause("strainer", "Strainer loaded", 0.03),
@@ -143,7 +148,10 @@ export function fakeHost() {
   const started = new Date(Date.now() - 400_000).toISOString();
   const plan = {
     treats: ["Air left in one circuit"], tools: ["flush cart", "bag filter"], materials: [{ label: "Fine filter bags", amounts: [{ label: "Fine bag", value: "1 µm", why: figures }] }, { label: "Antifreeze of the kind in the loop, or premix", amounts: [{ label: "Antifreeze to add", value: "3.1 ± 0.6 gal", why: figures }] }, { label: "Port caps and seals", amounts: [] }],
-    remarks: ["The header is large: it needs more flow than the circuits."],
+    remarks: [
+      { words: "A header this large clears of air only at 2.9 ft/s: vent its high points.", why: figures },
+      { words: "The hoses are not recorded: two of 1 in, 10 ft each, are assumed.", why: null },
+    ],
     steps: [
       step("s1", "Make safe", "Switch off the unit and the circulators and lock them out.", { cautions: [caution("power", "Switch off and lock out before opening anything.", true)], done: true }),
       step("s1b", "Make safe", "Drain the strainer and clean its screen.", { skipped: "No spare gasket on the van" }),
@@ -175,7 +183,11 @@ export function fakeHost() {
     { id: "vertical-sealed", label: "Bores, sealed, 3 tons", note: "3 circuits of 3/4 in SDR 11, 400 ft each." },
     { id: "pond-sealed", label: "Pond, sealed, 5 tons", note: "5 circuits of 3/4 in SDR 11, 300 ft each." },
   ];
-  const picture = localStorage.getItem("picture");
+  // Drawn for several widths: the widest that fits.
+  const drawn = (name, width) => {
+    const all = JSON.parse(localStorage.getItem(name) ?? "[]");
+    return (all.findLast(([wide]) => wide <= width + 6) ?? all[0])?.[1];
+  };
   const photo = (id, caption) => ({ id, phase: "before", phase_label: "as met", caption, taken_at: "2026-08-14 10:12", width: 1, height: 1, thumbnail: settings.logo });
   const attachments = {
     photos: [photo("p1", "Strainer screen as found")],
@@ -193,9 +205,8 @@ export function fakeHost() {
     shown: `${rate} (${(rate * 0.8).toFixed(1)} to ${(rate * 1.2).toFixed(1)}) a year per 100 systems`, open: filter({ groups: [{ dimension: sort, group: value }] }),
   });
   const habit = "flushed-long-enough";
-  const drawnBoard = JSON.parse(localStorage.getItem("board") ?? "[]");
   const board = {
-    pictures: drawnBoard, tables: ["causes.csv"],
+    pictures: [], tables: ["causes.csv"],
     board: {
       headline: "1302 callbacks among 2000 visits at 1104 systems: 2210 h of work, cost 181 440.",
       notes: ["41 callbacks have no confirmed cause.", "Every system on record had a callback. Systems without trouble are missing, so rates and waiting times look worse than they are."],
@@ -266,12 +277,14 @@ export function fakeHost() {
     demo: { visits: 0, systems: 0, own: 0, shown: "Nothing invented is loaded." }, load_demo: { visits: 120, systems: 70, own: 0, shown: "120 invented visits at 70 invented systems are loaded." }, remove_demo: { visits: 0, systems: 0, own: 0, shown: "Nothing invented is loaded." },
     answer_call: { assessment, plan }, change_step: visit, undo_last: visit, join_site: visit, copy_system: visit, use_template: visit, list_templates: templates,
     settings, change_setting: settings, put_logo: settings, attachments, add_photo: attachments, describe_photo: attachments,
-    remove_photo: attachments, set_signature: attachments, clear_signature: attachments, pictures: picture ? JSON.parse(picture) : null, save_report: { place: "/home/tech/Larch Hollow.pdf", can_open: true }, open_report: null,
+    remove_photo: attachments, set_signature: attachments, clear_signature: attachments, put_draft: null, save_report: { place: "/home/tech/Larch Hollow.pdf", can_open: true }, open_report: null,
   };
   const empty = new URLSearchParams(window.location.search).has("empty");
   window.__TAURI_INTERNALS__ = {
-    invoke: async (command) => {
+    invoke: async (command, input) => {
       if (empty && command === "list_visits") return [];
+      if (command === "pictures") return drawn("picture", input.width);
+      if (command === "board") return { ...structuredClone(board), pictures: drawn("board", input.width) };
       if (!(command in answers)) throw { code: "unknown", message: `no fake for ${command}`, context: {} };
       return structuredClone(answers[command]);
     },

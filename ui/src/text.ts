@@ -5,6 +5,8 @@
  */
 import { FluentBundle, FluentResource, type FluentVariable } from "@fluent/bundle";
 
+import { whole } from "./parts/whole";
+
 /** Every catalog there is, by its language tag: a new file is a new language. */
 const SOURCES: Record<string, string> = import.meta.glob("../text/*.ftl", {
   query: "?raw",
@@ -48,7 +50,7 @@ export function t(key: string, values?: Record<string, FluentVariable>): string 
   const bundle = BUNDLES.get(spoken);
   const message = bundle?.getMessage(key);
   if (!bundle || !message?.value) return key;
-  return bundle.formatPattern(message.value, values ?? null, []);
+  return whole(bundle.formatPattern(message.value, values ?? null, []));
 }
 
 export function hasText(key: string, tag: string = spoken): boolean {

@@ -1,7 +1,9 @@
 //! What would change the engine's mind about a cause.
 
 use super::Call;
+use super::assess::checks::outcome_id;
 use super::assess::percent;
+use super::types::{TurnOutcome, TurnView};
 use crate::diagnosis::{CauseId, Diagnosis, Trace};
 use crate::text::Args;
 
@@ -21,7 +23,7 @@ impl Call {
         cause: &CauseId,
         probability: f64,
         trace: Option<&Trace>,
-    ) -> Vec<String> {
+    ) -> Vec<TurnView> {
         let catalog = self.wording.catalog();
         let rests = trace.and_then(|trace| {
             let strongest = trace
@@ -31,12 +33,15 @@ impl Call {
             (strongest.bits >= RESTS_BITS).then(|| {
                 let args =
                     Args::new().text("found", self.found(&strongest.finding, strongest.level));
-                catalog.fill("turn-rests-on", &args)
+                TurnView {
+                    words: catalog.fill("turn-rests-on", &args),
+                    outcome: None,
+                }
             })
         });
         // Only the outcomes that name the cause among their first say how
         // probable it would be.
-        let mut moves: Vec<(f64, f64, String)> = Vec::new();
+        let mut moves: Vec<(f64, TurnView)> = Vec::new();
         for outlook in diagnosis
             .checks
             .iter()
@@ -54,20 +59,26 @@ impl Call {
                     .map(|(finding, level)| self.found(finding, *level));
                 let args = Args::new()
                     .text("check", catalog.text(&format!("check-{}", outlook.check)))
-                    .text("seen", seen.collect::<Vec<_>>().join(", "))
-                    .text("before", percent(probability))
-                    .text("after", percent(*after));
+                    .text("seen", seen.collect::<Vec<_>>().join(", "));
                 let key = if *after < probability {
                     "turn-down"
                 } else {
                     "turn-up"
                 };
                 let weight = (after - probability).abs() * outcome.probability;
-                moves.push((weight, *after, catalog.fill(key, &args)));
+                let turn = TurnView {
+                    words: catalog.fill(key, &args),
+                    outcome: Some(TurnOutcome {
+                        check: outlook.check.as_str().to_owned(),
+                        outcome: outcome_id(outcome),
+                        shown: format!("{} → {}", percent(probability), percent(*after)),
+                    }),
+                };
+                moves.push((weight, turn));
             }
         }
         moves.sort_by(|a, b| b.0.total_cmp(&a.0));
-        let moves = moves.into_iter().take(TOLD).map(|(_, _, words)| words);
+        let moves = moves.into_iter().take(TOLD).map(|(_, turn)| turn);
         rests.into_iter().chain(moves).collect()
     }
 }

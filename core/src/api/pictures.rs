@@ -1,6 +1,7 @@
 //! The drawings of a call for the screen: the system, and the charts.
 
-use super::types::{PictureView, PicturesView};
+use super::readings::reading_why;
+use super::types::{PictureView, PicturesView, QuantityView};
 use super::{Call, OpenCall};
 use crate::diagnosis::{Carrier, Trace};
 use crate::records::{Phase, Reading, ReadingPoint};
@@ -10,42 +11,56 @@ use crate::text::Args;
 use crate::units::format;
 use std::sync::Arc;
 
-/// Width of a chart on a phone, points.
-const WIDTH: f32 = 230.0;
+/// Widths that a chart can be laid out for, points. Letters are of one size, so a
+/// narrower one has less room for its words, and a wider one less need to scroll.
+const WIDTHS: [f32; 2] = [150.0, 520.0];
+
+/// A width that a chart can be laid out for.
+pub(super) fn laid_out(width: f32) -> f32 {
+    let [least, most] = WIDTHS;
+    if width.is_nan() {
+        least
+    } else {
+        width.clamp(least, most)
+    }
+}
+
 /// Findings in the traced path.
 const FINDINGS: usize = 4;
 /// A finding that says less than this is not drawn, bits.
 const WEIGHTY_BITS: f64 = 0.3;
 
 impl OpenCall {
-    /// The drawings.
-    pub fn pictures(&self) -> PicturesView {
-        self.assessed().pictures()
+    /// The drawings, the charts so many points wide.
+    pub fn pictures(&self, width: f32) -> PicturesView {
+        self.assessed().pictures(width)
     }
 }
 
 impl Call {
-    /// The drawings.
-    pub fn pictures(&self) -> PicturesView {
+    /// The drawings, the charts so many points wide.
+    pub fn pictures(&self, width: f32) -> PicturesView {
+        let width = laid_out(width);
         let mut charts = Vec::new();
         // Without fonts nothing can be set; the words on the screens stand alone.
         if let Ok(mut set) = Typesetter::new() {
-            charts.extend(self.traced_path(&mut set));
-            charts.extend(self.before_and_after(&mut set));
+            charts.extend(self.traced_path(width, &mut set));
+            charts.extend(self.before_and_after(width, &mut set));
         }
         let plan = self.work_plan();
         let season = self.season(plan);
         let view = &self.answer().assessment;
-        let parts = self.charts(view, plan, season.as_ref(), WIDTH);
+        let parts = self.charts(view, plan, season.as_ref(), width);
         charts.extend(
             parts
                 .into_iter()
                 .zip(1..)
-                .map(|(part, number)| PictureView {
+                .map(|(chart, number)| PictureView {
                     id: format!("chart-{number}"),
-                    title: part.title,
-                    caption: part.caption,
-                    drawing: Arc::unwrap_or_clone(part.drawing),
+                    title: chart.part.title,
+                    caption: chart.words.unwrap_or(chart.part.caption),
+                    figures: chart.figures,
+                    drawing: Arc::unwrap_or_clone(chart.part.drawing),
                 }),
         );
         PicturesView {
@@ -55,7 +70,7 @@ impl Call {
     }
 
     /// How the leading cause leads to what was found.
-    fn traced_path(&self, set: &mut Typesetter) -> Option<PictureView> {
+    fn traced_path(&self, width: f32, set: &mut Typesetter) -> Option<PictureView> {
         let catalog = self.wording.catalog();
         let diagnosis = self.diagnosis.as_ref()?;
         let leading = self.answer().assessment.causes.first()?;
@@ -79,7 +94,7 @@ impl Call {
             .text("found", found.join("; "));
         let caption = catalog.fill("picture-path-words", &args);
         let chain = Chain {
-            width: WIDTH,
+            width,
             description: title.clone(),
             boxes,
             arrows,
@@ -88,6 +103,7 @@ impl Call {
             id: "path".to_owned(),
             title,
             caption,
+            figures: Vec::new(),
             drawing: chain.draw(set),
         })
     }
@@ -149,7 +165,7 @@ impl Call {
     }
 
     /// Each point that was read before and after the work, in one unit.
-    fn before_and_after(&self, set: &mut Typesetter) -> Vec<PictureView> {
+    fn before_and_after(&self, width: f32, set: &mut Typesetter) -> Vec<PictureView> {
         let last = |point: ReadingPoint, phase: Phase| {
             let mut readings = self.file.visit.readings.iter().rev();
             readings.find(|r| r.point() == point && r.phase == phase && r.circuit.is_none())
@@ -159,7 +175,7 @@ impl Call {
             Some((*point, pair))
         });
         pairs
-            .filter_map(|(point, pair)| self.pair_chart(point, pair, set))
+            .filter_map(|(point, pair)| self.pair_chart(point, pair, width, set))
             .collect()
     }
 
@@ -167,6 +183,7 @@ impl Call {
         &self,
         point: ReadingPoint,
         [found, left]: [&Reading; 2],
+        width: f32,
         set: &mut Typesetter,
     ) -> Option<PictureView> {
         let catalog = self.wording.catalog();
@@ -192,12 +209,17 @@ impl Call {
                 ..bar(left, "phase-left")
             },
         ];
-        let words = bars
-            .iter()
-            .map(|bar| format!("{}: {}", bar.label, bar.text));
-        let caption = words.collect::<Vec<_>>().join("; ");
+        let figures = bars.iter().zip([found, left]).map(|(bar, reading)| {
+            let why = reading_why(reading, self.wording);
+            QuantityView {
+                label: bar.label.clone(),
+                value: reading.text(),
+                why: Some(why),
+            }
+        });
+        let figures = figures.collect();
         let chart = BarChart {
-            width: WIDTH,
+            width,
             description: title.clone(),
             bars,
             full: None,
@@ -205,8 +227,12 @@ impl Call {
         Some(PictureView {
             id: format!("pair-{}", point.id()),
             title,
-            caption,
+            caption: catalog.text("picture-pair-words"),
+            figures,
             drawing: chart.draw(set),
         })
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -4,7 +4,7 @@ use super::forms::units_offered;
 use super::types::{
     ChoiceView, EarlierReading, FigureView, PointView, ReadingEntry, ReadingView, VisitView,
 };
-use super::{ApiError, Engine};
+use super::{ApiError, Engine, Wording};
 use crate::records::{
     Instrument, OperatingMode, Phase, PlainMeasure, PointGroup, Reading, ReadingId, ReadingPoint,
     name_of, of_name,
@@ -162,29 +162,7 @@ impl Engine {
                 let shown = format::plus_minus(value.value, 0.0, value.unit);
                 catalog.fill("unlikely-value", &Args::new().text("value", shown))
             }),
-            why: self.reading_why(reading),
-        }
-    }
-
-    /// Whose word the uncertainty of a reading is.
-    fn reading_why(&self, reading: &Reading) -> FigureView {
-        let catalog = self.wording.catalog();
-        let instrument = reading.instrument_or_usual();
-        let label = catalog.text(&format!("instrument-{}", instrument.id()));
-        let (input, source) = if reading.accuracy().is_some() {
-            ("reading-accuracy-stated", "reading-by-statement")
-        } else {
-            ("reading-accuracy-usual", "reading-by-practice")
-        };
-        FigureView {
-            measured: Some(catalog.fill(
-                "figure-measured",
-                &Args::new().text("value", reading.text()),
-            )),
-            expected: None,
-            formula: catalog.text("reading-formula"),
-            inputs: vec![(catalog.text(input), label)],
-            source: catalog.text(source),
+            why: reading_why(reading, self.wording),
         }
     }
 
@@ -246,6 +224,28 @@ impl Engine {
                 }
             })
             .collect()
+    }
+}
+
+/// Whose word the uncertainty of a reading is.
+pub(super) fn reading_why(reading: &Reading, wording: Wording) -> FigureView {
+    let catalog = wording.catalog();
+    let instrument = reading.instrument_or_usual();
+    let label = catalog.text(&format!("instrument-{}", instrument.id()));
+    let (input, source) = if reading.accuracy().is_some() {
+        ("reading-accuracy-stated", "reading-by-statement")
+    } else {
+        ("reading-accuracy-usual", "reading-by-practice")
+    };
+    FigureView {
+        measured: Some(catalog.fill(
+            "figure-measured",
+            &Args::new().text("value", reading.text()),
+        )),
+        expected: None,
+        formula: catalog.text("reading-formula"),
+        inputs: vec![(catalog.text(input), label)],
+        source: catalog.text(source),
     }
 }
 

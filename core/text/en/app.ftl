@@ -53,8 +53,8 @@ error-logo-too-large = The file is too large for a logo. Choose a picture under 
 error-logo-unreadable = The logo was not taken. Choose a PNG or JPEG picture. ({ $detail })
 
 turn-rests-on = It rests most on this: { $found }. If that were wrong, this cause would lose most.
-turn-down = { $check }: if it shows { $seen }, this falls from { $before } to { $after }.
-turn-up = { $check }: if it shows { $seen }, this rises from { $before } to { $after }.
+turn-down = { $check }: if it shows { $seen }, this falls.
+turn-up = { $check }: if it shows { $seen }, this rises.
 
 schematic-description = Drawing of this system: flow centre and heat pump indoors, the circuits in the ground, and the points where something can be read.
 schematic-flow-centre = Flow centre
@@ -110,6 +110,14 @@ picture-cause = Cause
 picture-mechanism = What it does
 picture-finding = Found
 picture-pair = Before and after: { $point }
+picture-pair-words = As it was found and as it was left, in one unit.
+picture-velocity-words = Water velocity in each part against the one that carries air along.
+picture-pump-words = The loop’s curve goes through the flow that was read, by the law of squares; fluid and temperature change it.
+picture-season-words = What the gauge should read at rest over the coming year, if the loop is tight. The loop’s temperatures are { $basis }. The band starts at one pressure and widens with time and temperature; nine readings in ten should lie in it.
+picture-season-winter = In the coldest weeks, loop at { $temperature }
+picture-season-summer = In the warmest weeks, loop at { $temperature }
+why-season-band = The pressure it starts from, moved by what fluid and pipe take up at the temperature of those weeks and by the pipe’s relaxing until then. Nine readings in ten should lie between the ends.
+input-season-start = Pressure it starts from
 
 demo-none = Nothing invented is loaded.
 demo-there = { $visits } invented visits at { $systems } invented systems are loaded.{ $own ->

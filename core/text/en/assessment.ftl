@@ -27,10 +27,10 @@ path-rival = It speaks for another cause: { $rival }.
 path-rivals = Other causes explain it as well.
 found-itself = It was found on this visit.
 ruled-out-itself = It was looked for on this visit and is not there.
-call-line = Somebody called: something is probably wrong ({ $bits }).
-learned-line = From { $callbacks } of your own callbacks: confirmed in { $confirmed }, so it starts at { $after } instead of { $before }.
+call-line = Somebody called: something is probably wrong.
+learned-line = From { $callbacks } of your own callbacks: confirmed in { $confirmed }, which moves where it starts.
 learned-from = Learned from { $own } of your own callbacks and { $elsewhere } counted elsewhere; the shipped priors are worth { $weight } callbacks.
-context-line = { $fact }: { $holds } ({ $bits }). { $why }
+context-line = { $fact }: { $holds }. { $why }
 
 figure-measured = measured { $value }
 figure-expected = to be expected { $value }

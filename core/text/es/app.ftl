@@ -53,8 +53,8 @@ error-logo-too-large = El archivo es demasiado grande para un logotipo. Elija un
 error-logo-unreadable = No se tomó el logotipo. Elija una imagen PNG o JPEG. ({ $detail })
 
 turn-rests-on = Se apoya sobre todo en esto: { $found }. Si eso estuviera mal, esta causa sería la que más perdería.
-turn-down = { $check }: si muestra { $seen }, esta baja de { $before } a { $after }.
-turn-up = { $check }: si muestra { $seen }, esta sube de { $before } a { $after }.
+turn-down = { $check }: si muestra { $seen }, esta baja.
+turn-up = { $check }: si muestra { $seen }, esta sube.
 
 schematic-description = Dibujo de este sistema: centro de bombeo y bomba de calor en el interior, los circuitos en el terreno y los puntos donde se puede leer algo.
 schematic-flow-centre = Centro de bombeo
@@ -110,6 +110,14 @@ picture-cause = Causa
 picture-mechanism = Qué provoca
 picture-finding = Hallado
 picture-pair = Antes y después: { $point }
+picture-pair-words = Como se encontró y como se dejó, en una misma unidad.
+picture-velocity-words = Velocidad del agua en cada parte frente a la que arrastra el aire.
+picture-pump-words = La curva del lazo pasa por el caudal leído, según la ley de los cuadrados; fluido y temperatura la cambian.
+picture-season-words = Lo que debería marcar el manómetro en reposo durante el próximo año, si el lazo es estanco. Las temperaturas del lazo son { $basis }. La franja parte de una presión y se ensancha con el tiempo y la temperatura; nueve de cada diez lecturas deberían quedar dentro.
+picture-season-winter = En las semanas más frías, lazo a { $temperature }
+picture-season-summer = En las semanas más cálidas, lazo a { $temperature }
+why-season-band = La presión de la que parte, movida por lo que fluido y tubería ocupan a la temperatura de esas semanas y por la relajación de la tubería hasta entonces. Nueve de cada diez lecturas deberían quedar entre los extremos.
+input-season-start = Presión de la que parte
 
 demo-none = No hay nada inventado cargado.
 demo-there = Hay cargadas { $visits } visitas inventadas en { $systems } sistemas inventados.{ $own ->

@@ -27,10 +27,10 @@ path-rival = Apunta a otra causa: { $rival }.
 path-rivals = También lo explican otras causas.
 found-itself = Se encontró en esta visita.
 ruled-out-itself = Se buscó en esta visita y no está.
-call-line = Alguien llamó: probablemente algo va mal ({ $bits }).
-learned-line = De { $callbacks } de sus propias visitas: confirmada en { $confirmed }, por eso parte de { $after } en lugar de { $before }.
+call-line = Alguien llamó: probablemente algo va mal.
+learned-line = De { $callbacks } de sus propias visitas: confirmada en { $confirmed }, y eso mueve su punto de partida.
 learned-from = Aprendido de { $own } de sus propias visitas y de { $elsewhere } contadas en otro lugar; las probabilidades de partida valen { $weight } visitas.
-context-line = { $fact }: { $holds } ({ $bits }). { $why }
+context-line = { $fact }: { $holds }. { $why }
 
 figure-measured = medido { $value }
 figure-expected = esperado { $value }

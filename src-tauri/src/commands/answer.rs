@@ -29,11 +29,11 @@ pub fn change_step(
     engine.visit(visit)
 }
 
-/// The drawing of the system and the charts.
+/// The drawing of the system and the charts, these so many points wide.
 #[tauri::command(async)]
-pub fn pictures(shell: State<'_, Shell>, visit: &str) -> Answer<PicturesView> {
+pub fn pictures(shell: State<'_, Shell>, visit: &str, width: f32) -> Answer<PicturesView> {
     let call = shell.engine().open_call(visit)?;
-    Ok(call.pictures())
+    Ok(call.pictures(width))
 }
 
 /// Where a number of the answer comes from.

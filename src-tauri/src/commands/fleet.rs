@@ -24,14 +24,14 @@ pub struct BoardShown {
     pub tables: Vec<String>,
 }
 
-/// The board.
+/// The board, its pictures so many points wide.
 #[tauri::command(async)]
-pub fn board(shell: State<'_, Shell>, query: FleetQuery) -> Answer<BoardShown> {
+pub fn board(shell: State<'_, Shell>, query: FleetQuery, width: f32) -> Answer<BoardShown> {
     let mut engine = shell.engine();
     let board = engine.board(&query)?;
     let tables = engine.board_tables(&board).into_iter();
     Ok(BoardShown {
-        pictures: engine.board_pictures(&board),
+        pictures: engine.board_pictures(&board, width),
         tables: tables.map(|table| table.name).collect(),
         board,
     })

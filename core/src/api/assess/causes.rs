@@ -3,7 +3,7 @@
 use super::{bits, percent};
 use crate::api::Call;
 use crate::api::knowledge::knowledge;
-use crate::api::types::{CauseView, FigureView, ReasonView};
+use crate::api::types::{CauseView, ContextView, FigureView, ReasonView};
 use crate::diagnosis::{Carrier, CauseId, CauseKind, Diagnosis, Trace, TraceStep};
 use crate::evidence::Explained;
 use crate::text::Args;
@@ -97,14 +97,15 @@ impl Call {
         }
     }
 
-    fn context(&self, trace: &Trace) -> Vec<String> {
+    fn context(&self, trace: &Trace) -> Vec<ContextView> {
+        let said = |words: String, shown: Option<String>| ContextView { words, shown };
         let found = trace.found_bits.map(|bits| {
             let key = if bits > 0.0 {
                 "found-itself"
             } else {
                 "ruled-out-itself"
             };
-            self.catalog().text(key)
+            said(self.catalog().text(key), None)
         });
         let moving = trace
             .context
@@ -122,15 +123,12 @@ impl Call {
                         "answer-no"
                     }),
                 )
-                .text("why", self.catalog().text(&key))
-                .text("bits", bits(step.bits));
-            self.catalog().fill("context-line", &args)
+                .text("why", self.catalog().text(&key));
+            let words = self.catalog().fill("context-line", &args);
+            said(words, Some(bits(step.bits)))
         });
         let call = trace.call_bits.filter(|bits| bits.abs() >= NEGLIGIBLE_BITS);
-        let call = call.map(|by| {
-            let args = Args::new().text("bits", bits(by));
-            self.catalog().fill("call-line", &args)
-        });
+        let call = call.map(|by| said(self.catalog().text("call-line"), Some(bits(by))));
         found
             .into_iter()
             .chain(call)
@@ -140,16 +138,17 @@ impl Call {
     }
 
     /// What own callbacks did to the prior of a cause.
-    fn learned_line(&self, cause: &CauseId) -> Option<String> {
+    fn learned_line(&self, cause: &CauseId) -> Option<ContextView> {
         let graph = &knowledge().graph;
         let before = graph.cause(graph.find_cause(cause)?).prior;
         let after = self.learned.of(cause, before)?;
         let args = Args::new()
             .text("callbacks", self.learned.callbacks().to_string())
-            .text("confirmed", self.learned.confirmed(cause).to_string())
-            .text("before", percent(before))
-            .text("after", percent(after.mean()));
-        Some(self.catalog().fill("learned-line", &args))
+            .text("confirmed", self.learned.confirmed(cause).to_string());
+        Some(ContextView {
+            words: self.catalog().fill("learned-line", &args),
+            shown: Some(format!("{} → {}", percent(before), percent(after.mean()))),
+        })
     }
 
     fn figures(&self, explained: &Explained) -> FigureView {

@@ -156,7 +156,7 @@ fn the_picture_of_the_year_shows_what_the_gauge_read_before() {
         cottage && line.complaint.is_some()
     });
     let call = call.expect("the call that lost its pressure");
-    let pictures = engine.open_call(&call.id).expect("opened").pictures();
+    let pictures = engine.open_call(&call.id).expect("opened").pictures(230.0);
     let mut charts = pictures.charts.iter();
     let chart = charts.rfind(|chart| chart.title.contains("seasons"));
     let chart = chart.expect("a sealed loop has its year");
@@ -187,7 +187,7 @@ fn the_picture_of_the_year_shows_what_the_gauge_read_before() {
         engine
             .open_call(&own)
             .expect("opened")
-            .pictures()
+            .pictures(230.0)
             .charts
             .iter()
             .all(|chart| !chart.caption.contains("Read before"))

@@ -1,13 +1,12 @@
 //! The board as pictures for the screen.
 
+use crate::api::pictures::laid_out;
 use crate::api::types::{BoardView, FleetCauseLine, PictureView};
 use crate::api::{Engine, Wording};
 use crate::report::chart::{Bar, BarChart};
 use crate::report::fleet::{CurveFrame, CurveStep, waiting_curve};
 use crate::report::fonts::Typesetter;
 
-/// Width of a chart on a phone, points.
-const WIDTH: f32 = 230.0;
 /// Height of the curve, points.
 const HEIGHT: f32 = 190.0;
 /// Bars of a chart; the table beside it names all.
@@ -15,22 +14,29 @@ const BARS: usize = 10;
 
 impl Engine {
     /// What the board shows, drawn: `causes-count`, `causes-hours`,
-    /// `causes-cost`, `waiting`, and `rates-<dimension>` for every sort of group.
+    /// `causes-cost`, `waiting`, and `rates-<dimension>` for every sort of group; each
+    /// so many points wide.
     #[must_use]
-    pub fn board_pictures(&self, board: &BoardView) -> Vec<PictureView> {
+    pub fn board_pictures(&self, board: &BoardView, width: f32) -> Vec<PictureView> {
+        let width = laid_out(width);
         // Without fonts nothing can be set; the tables say the same.
         let Ok(mut set) = Typesetter::new() else {
             return Vec::new();
         };
-        let mut pictures = causes(board, self.wording, &mut set);
-        pictures.extend(waiting(board, self.wording, &mut set));
-        pictures.extend(rates(board, self.wording, &mut set));
+        let mut pictures = causes(board, self.wording, width, &mut set);
+        pictures.extend(waiting(board, self.wording, width, &mut set));
+        pictures.extend(rates(board, self.wording, width, &mut set));
         pictures
     }
 }
 
 /// Causes by how often, how long and how dear: the greatest of each first.
-fn causes(board: &BoardView, wording: Wording, set: &mut Typesetter) -> Vec<PictureView> {
+fn causes(
+    board: &BoardView,
+    wording: Wording,
+    width: f32,
+    set: &mut Typesetter,
+) -> Vec<PictureView> {
     type Measure = (&'static str, fn(&FleetCauseLine) -> f64);
     #[allow(clippy::cast_precision_loss)]
     let measures: [Measure; 3] = [
@@ -53,7 +59,7 @@ fn causes(board: &BoardView, wording: Wording, set: &mut Typesetter) -> Vec<Pict
         let bars = lines.iter().take(BARS).enumerate();
         let title = catalog.text(&format!("fleet-picture-{name}"));
         let chart = BarChart {
-            width: WIDTH,
+            width,
             description: title.clone(),
             bars: bars
                 .map(|(index, line)| Bar {
@@ -70,6 +76,7 @@ fn causes(board: &BoardView, wording: Wording, set: &mut Typesetter) -> Vec<Pict
             id: format!("causes-{name}"),
             caption: title.clone(),
             title,
+            figures: Vec::new(),
             drawing: chart.draw(set),
         });
     }
@@ -77,7 +84,12 @@ fn causes(board: &BoardView, wording: Wording, set: &mut Typesetter) -> Vec<Pict
 }
 
 /// Share without a callback over the days, as steps with their band.
-fn waiting(board: &BoardView, wording: Wording, set: &mut Typesetter) -> Option<PictureView> {
+fn waiting(
+    board: &BoardView,
+    wording: Wording,
+    width: f32,
+    set: &mut Typesetter,
+) -> Option<PictureView> {
     let curve = &board.waiting;
     if curve.points.len() < 2 {
         return None;
@@ -85,7 +97,7 @@ fn waiting(board: &BoardView, wording: Wording, set: &mut Typesetter) -> Option<
     let catalog = wording.catalog();
     let title = catalog.text("fleet-picture-waiting");
     let frame = CurveFrame {
-        size: (WIDTH, HEIGHT),
+        size: (width, HEIGHT),
         description: format!("{title}: {}", curve.words),
         time: catalog.text("fleet-picture-days"),
     };
@@ -100,12 +112,18 @@ fn waiting(board: &BoardView, wording: Wording, set: &mut Typesetter) -> Option<
         id: "waiting".to_owned(),
         title,
         caption: curve.words.clone(),
+        figures: Vec::new(),
         drawing,
     })
 }
 
 /// Callbacks per system and year of every group, with their intervals.
-fn rates(board: &BoardView, wording: Wording, set: &mut Typesetter) -> Vec<PictureView> {
+fn rates(
+    board: &BoardView,
+    wording: Wording,
+    width: f32,
+    set: &mut Typesetter,
+) -> Vec<PictureView> {
     let caption = wording.catalog().text("fleet-picture-rates");
     let mut pictures = Vec::new();
     for sort in &board.rates {
@@ -129,7 +147,7 @@ fn rates(board: &BoardView, wording: Wording, set: &mut Typesetter) -> Vec<Pictu
             .map(|(_, high)| high)
             .fold(0.0, f64::max);
         let chart = BarChart {
-            width: WIDTH,
+            width,
             description: format!("{}: {caption}", sort.label),
             bars,
             full: Some(full),
@@ -138,6 +156,7 @@ fn rates(board: &BoardView, wording: Wording, set: &mut Typesetter) -> Vec<Pictu
             id: format!("rates-{}", sort.dimension),
             title: sort.label.clone(),
             caption: caption.clone(),
+            figures: Vec::new(),
             drawing: chart.draw(set),
         });
     }
@@ -153,10 +172,10 @@ mod tests {
     fn every_part_that_has_numbers_is_drawn_and_an_empty_board_is_not() {
         let mut engine = engine();
         let empty = engine.board(&FleetQuery::default()).expect("counted");
-        assert_eq!(engine.board_pictures(&empty).len(), 0);
+        assert_eq!(engine.board_pictures(&empty, 230.0).len(), 0);
         engine.invent_fleet(300, 1).expect("invented");
         let board = engine.board(&FleetQuery::default()).expect("counted");
-        let drawn = engine.board_pictures(&board);
+        let drawn = engine.board_pictures(&board, 230.0);
         for id in ["causes-count", "causes-hours", "waiting", "rates-crew"] {
             let picture = drawn.iter().find(|picture| picture.id == id);
             let picture = picture.unwrap_or_else(|| panic!("{id} is drawn"));

@@ -3,9 +3,9 @@
 use crate::api::Call;
 use crate::api::knowledge::knowledge;
 use crate::api::types::{
-    CautionView, FigureView, MaterialView, PlanView, QuantityView, StepView, TimerView,
+    CautionView, FigureView, MaterialView, PlanView, QuantityView, RemarkView, StepView, TimerView,
 };
-use crate::figures::{Figure, Reasoning};
+use crate::figures::{Authority, Figure, Reasoning};
 use crate::plan::quantity::{Computed, Lack, Part, QuantityKind, Remark};
 use crate::plan::{PlanNote, PlannedStep, PlannedTimer, StepId, WorkPlan};
 use crate::records::Action;
@@ -56,13 +56,15 @@ impl Call {
         }
     }
 
-    fn remarks(&self, plan: &WorkPlan) -> Vec<String> {
+    fn remarks(&self, plan: &WorkPlan) -> Vec<RemarkView> {
         let catalog = self.wording.catalog();
         let step = |id: &StepId| self.words(&format!("plan-step-{}", id.as_str()));
         let said = plan.sheet.remarks.iter().map(|remark| {
             let show = |figure: &Figure| figure.text(self.wording.units);
             let args = match remark {
-                Remark::LargeHeader { velocity } => Args::new().text("velocity", show(velocity)),
+                Remark::LargeHeader { velocity, .. } => {
+                    Args::new().text("velocity", show(velocity))
+                }
                 Remark::NoPressureServes {
                     inside,
                     short,
@@ -76,7 +78,10 @@ impl Call {
                     .text("short", show(short)),
                 _ => Args::new(),
             };
-            catalog.fill(&format!("plan-remark-{}", remark.id()), &args)
+            RemarkView {
+                words: catalog.fill(&format!("plan-remark-{}", remark.id()), &args),
+                why: why_remark(remark, plan).map(|reasoning| self.why(&reasoning)),
+            }
         });
         let noted = plan.notes.iter().filter_map(|note| match note {
             PlanNote::Excluded { kept, dropped } => {
@@ -92,6 +97,7 @@ impl Call {
                 Some(catalog.fill("plan-note-not-here", &Args::new().text("procedure", name)))
             }
         });
+        let noted = noted.map(|words| RemarkView { words, why: None });
         said.chain(noted).collect()
     }
 
@@ -189,7 +195,7 @@ impl Call {
         )
     }
 
-    fn quantity(&self, computed: &Computed) -> QuantityView {
+    pub(in crate::api) fn quantity(&self, computed: &Computed) -> QuantityView {
         QuantityView {
             label: self.quantity_label(computed.kind, computed.part),
             value: computed.figure.text(self.wording.units),
@@ -197,7 +203,7 @@ impl Call {
         }
     }
 
-    pub(super) fn why(&self, reasoning: &Reasoning) -> FigureView {
+    pub(in crate::api) fn why(&self, reasoning: &Reasoning) -> FigureView {
         let catalog = self.wording.catalog();
         FigureView {
             measured: None,
@@ -206,5 +212,33 @@ impl Call {
             inputs: reasoning.input_texts(catalog, self.wording.units),
             source: reasoning.authority_text(catalog),
         }
+    }
+}
+
+/// Where the numbers of a remark come from, if it holds any.
+fn why_remark(remark: &Remark, plan: &WorkPlan) -> Option<Reasoning> {
+    // They come out of the same reckoning as the pressure to leave.
+    let leave = || {
+        let leave = plan.sheet.get(QuantityKind::LeavePressure)?;
+        Some(leave.reasoning.clone())
+    };
+    match remark {
+        Remark::LargeHeader { velocity, bore } => {
+            let reasoning = Reasoning::new(
+                "plan-header-velocity",
+                Authority::FromMemory("plan-two-phase-textbook"),
+            );
+            let reasoning = reasoning.with("plan-bore", *bore);
+            Some(reasoning.with("plan-header-velocity", *velocity))
+        }
+        Remark::NoPressureServes { short, over, .. } => {
+            let with = leave()?.with("plan-too-low", *short);
+            Some(with.with("plan-too-high", *over))
+        }
+        Remark::LimitedByRating { short, .. } => Some(leave()?.with("plan-too-low", *short)),
+        Remark::RatingUnknown
+        | Remark::CartTooSmall
+        | Remark::HosesAssumed
+        | Remark::ProductAssumed => None,
     }
 }

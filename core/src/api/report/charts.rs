@@ -1,14 +1,15 @@
 //! Charts of the service report.
 
 use super::super::Call;
-use super::super::types::AssessmentView;
+use super::super::readings::reading_why;
+use super::super::types::{AssessmentView, QuantityView, WhyQuestion};
 use super::season::Season;
-use crate::figures::Figure;
+use crate::figures::{Authority, Figure, Reasoning};
 use crate::hydraulics::pump::PumpCurve;
 use crate::hydraulics::purge::PurgeRules;
 use crate::plan::WorkPlan;
 use crate::plan::quantity::QuantityKind;
-use crate::records::{Circulator, CirculatorPiping, Phase, ReadingPoint};
+use crate::records::{Circulator, CirculatorPiping, Phase, Reading, ReadingPoint};
 use crate::report::chart::{Bar, BarChart, LineChart, Role, Series, SeriesMark};
 use crate::report::fonts::Typesetter;
 use crate::report::parts::ChartPart;
@@ -24,6 +25,15 @@ const CAUSES: usize = 6;
 /// Points of a curve.
 const POINTS: u8 = 24;
 
+/// A chart with what the screen tells of it.
+pub(in crate::api) struct Charted {
+    pub part: ChartPart,
+    /// Its words where the numbers stand beside them.
+    pub words: Option<String>,
+    /// The numbers, each with where it comes from.
+    pub figures: Vec<QuantityView>,
+}
+
 impl Call {
     /// The charts of a call, so many points wide.
     pub(in crate::api) fn charts(
@@ -32,19 +42,23 @@ impl Call {
         plan: Option<&WorkPlan>,
         season: Option<&Season>,
         width: f32,
-    ) -> Vec<ChartPart> {
+    ) -> Vec<Charted> {
         let Ok(mut set) = Typesetter::new() else {
             return Vec::new();
         };
         let season = season.and_then(|season| {
             let words = ("service-chart-season-words", "season");
-            self.season_chart(season, words, (width, HEIGHT))
+            Some(Charted {
+                part: self.season_chart(season, words, (width, HEIGHT))?,
+                words: Some(self.season_words(season)),
+                figures: self.season_figures(season, plan),
+            })
         });
         [
             self.cause_chart(view, width, &mut set),
             season,
             plan.and_then(|plan| self.velocity_chart(plan, width, &mut set)),
-            self.pump_chart(width, &mut set),
+            self.pump_chart(plan, width, &mut set),
         ]
         .into_iter()
         .flatten()
@@ -56,11 +70,21 @@ impl Call {
         view: &AssessmentView,
         width: f32,
         set: &mut Typesetter,
-    ) -> Option<ChartPart> {
+    ) -> Option<Charted> {
         if view.causes.is_empty() {
             return None;
         }
         let title = self.say("service-chart-causes");
+        let figures = view.causes.iter().take(CAUSES).map(|cause| QuantityView {
+            label: cause.title.clone(),
+            value: cause.shown.clone(),
+            why: self
+                .explain(&WhyQuestion::Probability {
+                    cause: cause.id.clone(),
+                })
+                .ok(),
+        });
+        let figures = figures.collect();
         let bars = view.causes.iter().take(CAUSES).enumerate();
         let bars = bars.map(|(index, cause)| Bar {
             label: cause.title.clone(),
@@ -75,20 +99,19 @@ impl Call {
             bars: bars.collect(),
             full: Some(1.0),
         };
-        Some(ChartPart {
-            title,
-            drawing: Arc::new(chart.draw(set)),
-            caption: self.say("service-chart-causes-words"),
+        Some(Charted {
+            part: ChartPart {
+                title,
+                drawing: Arc::new(chart.draw(set)),
+                caption: self.say("service-chart-causes-words"),
+            },
+            words: None,
+            figures,
         })
     }
 
     /// Velocity the cart reaches in each part, against the one that is needed.
-    fn velocity_chart(
-        &self,
-        plan: &WorkPlan,
-        width: f32,
-        set: &mut Typesetter,
-    ) -> Option<ChartPart> {
+    fn velocity_chart(&self, plan: &WorkPlan, width: f32, set: &mut Typesetter) -> Option<Charted> {
         let units = self.wording.units;
         let needed = Figure::exact(PurgeRules::default().velocity);
         let reached: Vec<_> = plan.sheet.all(QuantityKind::CartVelocity).collect();
@@ -121,6 +144,13 @@ impl Call {
             strong: true,
             ..Bar::default()
         });
+        let mut figures: Vec<QuantityView> = reached.iter().map(|one| self.quantity(one)).collect();
+        let fixed = Reasoning::new("plan-fixed", Authority::Published("plan-estar-nw-ghp"));
+        figures.push(QuantityView {
+            label: self.say("service-chart-needed"),
+            value: needed.text(units),
+            why: Some(self.why(&fixed)),
+        });
         let title = self.say("service-chart-velocity");
         let list: Vec<String> = named
             .iter()
@@ -136,15 +166,24 @@ impl Call {
         let words = words
             .each_ref()
             .map(|(name, value)| (*name, value.as_str()));
-        Some(ChartPart {
-            title,
-            drawing: Arc::new(chart.draw(set)),
-            caption: self.fill("service-chart-velocity-words", &words),
+        Some(Charted {
+            part: ChartPart {
+                title,
+                drawing: Arc::new(chart.draw(set)),
+                caption: self.fill("service-chart-velocity-words", &words),
+            },
+            words: Some(self.say("picture-velocity-words")),
+            figures,
         })
     }
 
     /// The circulators' curve with the loop's curve through the flow read.
-    fn pump_chart(&self, width: f32, set: &mut Typesetter) -> Option<ChartPart> {
+    fn pump_chart(
+        &self,
+        plan: Option<&WorkPlan>,
+        width: f32,
+        set: &mut Typesetter,
+    ) -> Option<Charted> {
         let pumps = Pumps::of(self)?;
         let units = self.wording.units;
         let [flow_unit, head_unit] =
@@ -163,9 +202,9 @@ impl Call {
             mark: SeriesMark::Line,
             role: Role::Primary,
         }];
-        let flow = self
+        let (flow, reading) = self
             .read_flow()
-            .filter(|flow| (0.0..free).contains(flow) && *flow > 0.0)?;
+            .filter(|(flow, _)| (0.0..free).contains(flow) && *flow > 0.0)?;
         let head = pumps.head(flow).filter(|head| *head > 0.0)?;
         let highest = pumps.head(0.0)?;
         let by_squares = steps()
@@ -199,21 +238,38 @@ impl Call {
         let asks = Figure::uncertain(self.model.demand.flow).text(units);
         let pump = self.fill("service-chart-pump-needed", &[("flow", &asks)]);
         let read = Figure::exact(VolumeFlow::from_si(flow)).text(units);
-        Some(ChartPart {
-            title,
-            drawing: Arc::new(chart.draw(set)),
-            caption: self.fill(
-                "service-chart-pump-words",
-                &[("pump", &pump), ("flow", &read)],
-            ),
+        let needed = plan.and_then(|plan| plan.sheet.get(QuantityKind::NeededFlow));
+        let mut figures: Vec<QuantityView> =
+            needed.into_iter().map(|flow| self.quantity(flow)).collect();
+        figures.push(self.read_figure(reading));
+        Some(Charted {
+            part: ChartPart {
+                title,
+                drawing: Arc::new(chart.draw(set)),
+                caption: self.fill(
+                    "service-chart-pump-words",
+                    &[("pump", &pump), ("flow", &read)],
+                ),
+            },
+            words: Some(self.say("picture-pump-words")),
+            figures,
         })
     }
 
+    /// A reading with whose word its accuracy is.
+    pub(super) fn read_figure(&self, reading: &Reading) -> QuantityView {
+        QuantityView {
+            label: self.say(&format!("point-{}", reading.point().id())),
+            value: reading.text(),
+            why: Some(reading_why(reading, self.wording)),
+        }
+    }
+
     /// The flow as left, else as found, m³/s.
-    fn read_flow(&self) -> Option<f64> {
+    fn read_flow(&self) -> Option<(f64, &Reading)> {
         let read = |phase: Phase| {
             let found = self.latest(ReadingPoint::Flow, Some(phase))?;
-            Some(found.quantity::<VolumeFlow>()?.si())
+            Some((found.quantity::<VolumeFlow>()?.si(), found))
         };
         read(Phase::Left).or_else(|| read(Phase::Found))
     }

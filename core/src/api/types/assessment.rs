@@ -70,11 +70,53 @@ pub struct CauseView {
     /// Why, strongest reason first.
     pub reasons: Vec<ReasonView>,
     /// What is known of system and commissioning that raises or lowers it.
-    pub context: Vec<String>,
+    pub context: Vec<ContextView>,
     /// What would change the mind about it.
-    pub turns: Vec<String>,
+    pub turns: Vec<TurnView>,
     /// Whether there is a work plan for it.
     pub has_plan: bool,
+}
+
+/// What is known of system and commissioning that raises or lowers a cause.
+#[derive(Clone, PartialEq, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct ContextView {
+    /// In words.
+    pub words: String,
+    /// By how much, as it is shown; it is explained with the probability of the cause.
+    pub shown: Option<String>,
+}
+
+impl ContextView {
+    /// The words with their number, in one line.
+    pub fn whole(&self) -> String {
+        match &self.shown {
+            Some(shown) => format!("{} ({shown})", self.words),
+            None => self.words.clone(),
+        }
+    }
+}
+
+/// What would change the mind about a cause.
+#[derive(Clone, PartialEq, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct TurnView {
+    /// In words.
+    pub words: String,
+    /// What it would do; none for what the cause rests on now.
+    pub outcome: Option<TurnOutcome>,
+}
+
+/// An outcome of a check that would change the mind.
+#[derive(Clone, PartialEq, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct TurnOutcome {
+    /// Identifier of the check.
+    pub check: String,
+    /// Identifier of the outcome.
+    pub outcome: String,
+    /// The probability now and then, as it is shown.
+    pub shown: String,
 }
 
 /// One reason for or against a cause.

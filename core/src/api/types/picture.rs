@@ -1,5 +1,6 @@
 //! Drawings of a call.
 
+use super::QuantityView;
 use crate::report::chart::Drawing;
 use serde::Serialize;
 use ts_rs::TS;
@@ -22,8 +23,10 @@ pub struct PictureView {
     pub id: String,
     /// What it shows.
     pub title: String,
-    /// The same in words, with the numbers.
+    /// The same in words.
     pub caption: String,
+    /// Its numbers, each with where it comes from.
+    pub figures: Vec<QuantityView>,
     /// The drawing.
     pub drawing: Drawing,
 }

@@ -19,7 +19,17 @@ pub struct PlanView {
     /// Readings that prove it afterwards.
     pub proof: Vec<ProofView>,
     /// What is to be said beside the steps.
-    pub remarks: Vec<String>,
+    pub remarks: Vec<RemarkView>,
+}
+
+/// Something said beside the steps.
+#[derive(Clone, PartialEq, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct RemarkView {
+    /// The words, with their numbers.
+    pub words: String,
+    /// Where its numbers come from; none where it has none.
+    pub why: Option<FigureView>,
 }
 
 /// A material to bring.

@@ -167,3 +167,23 @@ fn what_the_answer_does_not_hold_is_refused_by_name() {
     let error = call().explain(&question).expect_err("refused");
     assert!(error.message.contains("never-heard-of"), "{error:?}");
 }
+
+#[test]
+fn what_would_change_the_mind_says_where_both_probabilities_come_from() {
+    let call = call();
+    let mut told = 0;
+    for cause in &call.answer().assessment.causes {
+        for turn in cause.turns.iter().filter_map(|turn| turn.outcome.as_ref()) {
+            assert!(turn.shown.starts_with(&cause.shown), "{turn:?}");
+            let question = WhyQuestion::Outcome {
+                check: turn.check.clone(),
+                outcome: turn.outcome.clone(),
+            };
+            let why = call.explain(&question).expect("explained");
+            let same = why.inputs.iter().any(|(_, value)| *value == turn.shown);
+            assert!(same, "{turn:?} is not in {why:?}");
+            told += 1;
+        }
+    }
+    assert!(told > 0, "nothing would change the mind");
+}

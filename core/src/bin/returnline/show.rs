@@ -108,7 +108,7 @@ fn assessment(out: &mut impl Write, view: &AssessmentView, catalog: &Catalog) ->
 
 fn reasons(out: &mut impl Write, cause: &CauseView) -> io::Result<()> {
     for line in &cause.context {
-        writeln!(out, "  · {line}")?;
+        writeln!(out, "  · {}", line.whole())?;
     }
     let weighty = cause
         .reasons
@@ -130,7 +130,8 @@ fn reasons(out: &mut impl Write, cause: &CauseView) -> io::Result<()> {
 
 fn plan(out: &mut impl Write, plan: &PlanView, catalog: &Catalog) -> io::Result<()> {
     heading(out, catalog, "program-plan")?;
-    for line in plan.treats.iter().chain(&plan.remarks) {
+    let remarks = plan.remarks.iter().map(|remark| &remark.words);
+    for line in plan.treats.iter().chain(remarks) {
         writeln!(out, "  {line}")?;
     }
     let mut stage = "";

@@ -251,10 +251,13 @@ fn needs(
             let flow = Uncertain::relative(need.needed, BORE_SPREAD);
             sheet.add_part(Q::PurgeFlow, part, Figure::uncertain(flow), why());
             if let Some(velocity) = need.froude
+                && let Some(run) = trunk(&known.model.piping.headers)
                 && part == Part::SupplyHeader
             {
-                let velocity = Figure::exact(velocity);
-                sheet.remarks.push(Remark::LargeHeader { velocity });
+                sheet.remarks.push(Remark::LargeHeader {
+                    velocity: Figure::exact(velocity),
+                    bore: bore(run.pipe.bore()),
+                });
             }
         }
     }

@@ -136,6 +136,8 @@ pub enum Remark {
     LargeHeader {
         /// The velocity.
         velocity: Figure,
+        /// Bore of the header.
+        bore: Figure,
     },
     /// The hoses are not known: 20 ft of 1 in hose were assumed.
     HosesAssumed,

@@ -2,6 +2,7 @@
 
 use super::{
     Anchor, Drawing, LABEL_SIZE, LabelStyle, Point, Role, Shape, Stroke, Ticks, nice_ticks,
+    path::wrap,
 };
 use crate::report::fonts::{Face, Typesetter};
 
@@ -10,7 +11,7 @@ use crate::report::fonts::{Face, Typesetter};
 pub struct LineChart {
     /// Width, points.
     pub width: f32,
-    /// Height, points.
+    /// Height, points; more where the legend needs it.
     pub height: f32,
     /// What it shows, for those who cannot see it.
     pub description: String,
@@ -67,24 +68,30 @@ pub struct Band {
 const PAD: f32 = 5.0;
 /// Height of a line of words.
 const ROW: f32 = 13.0;
+/// Rows of the legend that the height has room for.
+const LEGEND_ROWS: f32 = 3.0;
+/// Most lines of a name in the legend.
+const NAME_LINES: usize = 3;
 /// Length of the sample in the legend.
 const SAMPLE: f32 = 18.0;
 
 impl LineChart {
     /// The chart as a drawing.
     pub fn draw(&self, set: &mut Typesetter) -> Drawing {
-        let mut drawing = Drawing::new(self.width, self.height, self.description.clone());
+        let legend = self.legend(set);
         let mut words = |text: &str| set.width(Face::Regular, LABEL_SIZE, text);
-        let legend = self.legend(&mut words);
         let y_ticks = self.y_ticks();
         let gutter = y_ticks
             .values
             .iter()
             .map(|value| words(&y_ticks.label(*value)))
             .fold(0.0, f32::max);
-        let rows = legend.last().map_or(0.0, |last| last.row + 1.0);
+        let rows = legend.last().map_or(0.0, |last| last.row + last.rows());
+        // A legend that runs over many lines takes nothing from the picture.
+        let height = self.height + ROW * (rows - LEGEND_ROWS).max(0.0);
+        let mut drawing = Drawing::new(self.width, height, self.description.clone());
         let top = ROW * (1.0 + rows) + 6.0;
-        let bottom = self.height - 2.0 * ROW - 4.0;
+        let bottom = height - 2.0 * ROW - 4.0;
         let (left, right) = (gutter + PAD + 2.0, self.width - 10.0);
         let (x_low, x_high) = self.x_range();
         let plot = Plot {
@@ -215,7 +222,7 @@ impl LineChart {
             let at = Point::new(middle, plot.bottom + ROW);
             drawing.label(at, text, LabelStyle::soft(Anchor::Middle));
         }
-        let at = Point::new(plot.right, self.height - 3.0);
+        let at = Point::new(plot.right, drawing.height - 3.0);
         drawing.label(at, &self.x_label, LabelStyle::soft(Anchor::End));
     }
 
@@ -259,7 +266,7 @@ impl LineChart {
     }
 
     /// Places of the legend's entries, in rows.
-    fn legend(&self, words: &mut impl FnMut(&str) -> f32) -> Vec<Entry> {
+    fn legend(&self, set: &mut Typesetter) -> Vec<Entry> {
         let lines = self.series.iter().map(|series| {
             (
                 series.name.clone(),
@@ -283,14 +290,17 @@ impl LineChart {
             .chain(limits)
             .filter(|(name, _)| !name.is_empty())
         {
-            let wide = SAMPLE + 5.0 + words(&name);
+            let wide = SAMPLE + 5.0 + set.width(Face::Regular, LABEL_SIZE, &name);
             if x > 0.0 && x + wide > self.width {
-                (x, row) = (0.0, row + 1.0);
+                let rows = entries.last().map_or(1.0, Entry::rows);
+                (x, row) = (0.0, row + rows);
             }
+            let style = (Face::Regular, LABEL_SIZE);
+            let room = self.width - SAMPLE - 5.0;
             entries.push(Entry {
                 x,
                 row,
-                name,
+                lines: wrap(set, &name, style, room, NAME_LINES),
                 sample,
             });
             x += wide + 16.0;
@@ -328,8 +338,11 @@ impl LineChart {
                     drawing.push(ring(Point::new(entry.x + SAMPLE / 2.0, middle), role));
                 }
             }
-            let at = Point::new(entry.x + SAMPLE + 5.0, y);
-            drawing.label(at, &entry.name, LabelStyle::plain(Anchor::Start));
+            let mut at = Point::new(entry.x + SAMPLE + 5.0, y);
+            for line in &entry.lines {
+                drawing.label(at, line, LabelStyle::plain(Anchor::Start));
+                at.y += ROW;
+            }
         }
     }
 }
@@ -337,8 +350,16 @@ impl LineChart {
 struct Entry {
     x: f32,
     row: f32,
-    name: String,
+    lines: Vec<String>,
     sample: Sample,
+}
+
+impl Entry {
+    /// Rows it takes.
+    #[allow(clippy::cast_precision_loss)]
+    fn rows(&self) -> f32 {
+        self.lines.len().max(1) as f32
+    }
 }
 
 #[derive(Clone, Copy)]

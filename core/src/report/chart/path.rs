@@ -97,7 +97,8 @@ impl Chain {
 
     fn measure(&self, set: &mut Typesetter, index: usize, width: f32) -> (Vec<String>, f32) {
         let content = &self.boxes[index];
-        let lines = wrap(set, &content.text, face(content.strong), width - 2.0 * PAD);
+        let style = (face(content.strong), SIZE);
+        let lines = wrap(set, &content.text, style, width - 2.0 * PAD, LINES);
         let rows = lines.len() + usize::from(!content.kind.is_empty());
         #[allow(clippy::cast_precision_loss)]
         let height = 2.0 * PAD - 2.0 + rows as f32 * LEADING;
@@ -196,26 +197,32 @@ fn face(strong: bool) -> Face {
     }
 }
 
-/// Lines of a box: broken at spaces; a word that is too long, or the last line
-/// where there are too many, ends in an ellipsis.
-fn wrap(set: &mut Typesetter, text: &str, face: Face, width: f32) -> Vec<String> {
+/// Words in lines: broken at spaces; a word that is too long, or the last line
+/// where there are more than `most`, ends in an ellipsis.
+pub(super) fn wrap(
+    set: &mut Typesetter,
+    text: &str,
+    (face, size): (Face, f32),
+    width: f32,
+    most: usize,
+) -> Vec<String> {
     let text = set.clean(text).replace('\n', " ");
     let mut words = text.split(' ').filter(|word| !word.is_empty()).peekable();
     let mut lines: Vec<String> = Vec::new();
     while let Some(word) = words.next() {
-        let full = lines.len() == LINES;
+        let full = lines.len() == most;
         let Some(line) = lines.last_mut() else {
-            lines.push(set.fit(face, SIZE, word, width));
+            lines.push(set.fit(face, size, word, width));
             continue;
         };
         let longer = format!("{line} {word}");
-        if set.width(face, SIZE, &longer) <= width {
+        if set.width(face, size, &longer) <= width {
             *line = longer;
         } else if full {
             let rest: Vec<&str> = words.by_ref().collect();
-            *line = set.fit(face, SIZE, &format!("{longer} {}", rest.join(" ")), width);
+            *line = set.fit(face, size, &format!("{longer} {}", rest.join(" ")), width);
         } else {
-            lines.push(set.fit(face, SIZE, word, width));
+            lines.push(set.fit(face, size, word, width));
         }
     }
     lines

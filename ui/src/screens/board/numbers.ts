@@ -7,5 +7,6 @@ export function amount(value: number, digits = 0): string {
 
 /** A share in per cent. */
 export function share(value: number): string {
-  return new Intl.NumberFormat(language(), { style: "percent", maximumFractionDigits: 1 }).format(value);
+  // As the engine writes it, in every language.
+  return `${amount(100 * value, 1)} %`;
 }

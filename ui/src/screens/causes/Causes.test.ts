@@ -34,6 +34,11 @@ const reason: ReasonView = {
 /** Everything said twice: the engine may repeat itself, the screen must not break. */
 const doubt = { cause: "gauge-lies", title: "The gauge lies", shown: "31 %" };
 const outcome = { id: "bubbles:present", seen: "Bubbles: yes", shown: "62 %", then: "then air: 90 %" };
+const context = { words: "In its first year: yes.", shown: "+0.7 bits" };
+const turn = {
+  words: "Look: if it shows bubbles, this rises.",
+  outcome: { check: "look", outcome: "bubbles:present", shown: "50 % → 93 %" },
+};
 const repeating: Answer = {
   assessment: {
     verdict: "open",
@@ -47,8 +52,8 @@ const repeating: Answer = {
         probability: 0.5,
         shown: "50 %",
         reasons: [reason, reason],
-        context: ["same", "same"],
-        turns: ["same", "same"],
+        context: [context, context],
+        turns: [turn, turn, { words: "It rests on this", outcome: null }],
         has_plan: true,
       },
     ],
@@ -99,14 +104,16 @@ it("asks for the number that was tapped: a chance, a doubt, a pair", async () =>
   const asking = new Asking();
   void asking.ask("v");
   render(Causes, { visit: visit({ points: [point("static_pressure")] }), item: null, asking, path, onkept: () => {} });
-  for (const number of ["31 %", "14 %", "62 %"]) {
+  for (const number of ["31 %", "14 %", "62 %", "50 % → 93 %", "+0.7 bits"]) {
     (await screen.findAllByText(number))[0]?.closest("button")?.click();
   }
-  await vi.waitFor(() => expect(screen.getAllByText("By Bayes.")).toHaveLength(3));
+  await vi.waitFor(() => expect(screen.getAllByText("By Bayes.")).toHaveLength(5));
   expect(asked).toEqual([
     { about: "probability", cause: "gauge-lies" },
     { about: "pair" },
     { about: "outcome", check: "look", outcome: "bubbles:present" },
+    { about: "outcome", check: "look", outcome: "bubbles:present" },
+    { about: "probability", cause: "air" },
   ]);
 });
 

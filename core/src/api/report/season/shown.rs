@@ -2,7 +2,11 @@
 
 use super::{MONTHS, Range, Season, Start};
 use crate::api::Call;
+use crate::api::types::{FigureView, QuantityView};
 use crate::figures::Figure;
+use crate::plan::WorkPlan;
+use crate::plan::quantity::QuantityKind;
+use crate::records::{Phase, ReadingPoint};
 use crate::report::chart::{Band, LineChart, Role, Series, SeriesMark};
 use crate::report::fonts::Typesetter;
 use crate::report::parts::ChartPart;
@@ -108,6 +112,54 @@ impl Call {
             drawing: Arc::new(chart.draw(&mut set)),
             caption: caption + &self.gauge_history_words(season.start),
         })
+    }
+
+    /// What the screen says of the band; its numbers stand beside.
+    pub(in crate::api::report) fn season_words(&self, season: &Season) -> String {
+        let basis = if season.read { "read" } else { "usual" };
+        let basis = self.say(&format!("season-by-{basis}"));
+        let since = season.since.map(|day| {
+            let day = day.to_string();
+            format!(" {}", self.fill("season-since", &[("day", &day)]))
+        });
+        let words = self.fill("picture-season-words", &[("basis", &basis)]);
+        words + &since.unwrap_or_default() + &self.gauge_history_words(season.start)
+    }
+
+    /// The band's numbers, each with where it comes from.
+    pub(in crate::api::report) fn season_figures(
+        &self,
+        season: &Season,
+        plan: Option<&WorkPlan>,
+    ) -> Vec<QuantityView> {
+        let read = |phase| self.latest(ReadingPoint::StaticPressure, Some(phase));
+        let planned = plan.and_then(|plan| plan.sheet.get(QuantityKind::LeavePressure));
+        let start = match season.start {
+            Start::Left => read(Phase::Left).map(|reading| self.read_figure(reading)),
+            Start::Found => read(Phase::Found).map(|reading| self.read_figure(reading)),
+            Start::Planned => planned.map(|planned| self.quantity(planned)),
+        };
+        let starts = self.pressure(season.left);
+        let turns = [&season.winter, &season.summer];
+        let turns = turns.into_iter().zip(season.temperatures);
+        let turns = turns.zip(["winter", "summer"]).map(|((range, at), name)| {
+            let at = Figure::exact(at).text(self.wording.units);
+            QuantityView {
+                label: self.fill(&format!("picture-season-{name}"), &[("temperature", &at)]),
+                value: self.range(range),
+                why: Some(FigureView {
+                    measured: None,
+                    expected: None,
+                    formula: self.say("why-season-band"),
+                    inputs: vec![
+                        (self.say("input-season-start"), starts.clone()),
+                        (self.say("input-plan-loop-temperature"), at),
+                    ],
+                    source: self.say("source-plan-ppi-handbook"),
+                }),
+            }
+        });
+        start.into_iter().chain(turns).collect()
     }
 
     /// Loop temperatures, and what the gauge should read at each in half a year.

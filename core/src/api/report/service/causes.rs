@@ -1,7 +1,7 @@
 //! The causes and the checks that the report names.
 
 use super::CAUSES;
-use crate::api::types::{AssessmentView, CauseView};
+use crate::api::types::{AssessmentView, CauseView, ContextView};
 use crate::report::service::{CausePart, ReasonLine};
 
 /// A cause behind the first is argued from this probability on. Judgement; the
@@ -48,7 +48,7 @@ fn cause_part(cause: &CauseView) -> CausePart {
                 }),
             })
             .collect(),
-        context: cause.context.clone(),
+        context: cause.context.iter().map(ContextView::whole).collect(),
     }
 }
 

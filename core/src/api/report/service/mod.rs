@@ -55,10 +55,18 @@ impl Call {
             others: others
                 .filter_map(|action| Some((action.text.clone()?, action.done)))
                 .collect(),
-            remarks: of_plan(|plan| &plan.remarks),
+            remarks: plan
+                .map(|plan| plan.remarks.iter().map(|remark| remark.words.clone()))
+                .into_iter()
+                .flatten()
+                .collect(),
             used: self.used(plan),
             proof: plan.map(work::proof_lines).unwrap_or_default(),
-            charts: self.charts(view, worked, season.as_ref(), super::charts::WIDTH),
+            charts: self
+                .charts(view, worked, season.as_ref(), super::charts::WIDTH)
+                .into_iter()
+                .map(|chart| chart.part)
+                .collect(),
             gauge: season
                 .as_ref()
                 .map(|season| self.gauge_by_temperature(season))

@@ -1,0 +1,116 @@
+use super::*;
+use crate::api::{Wording, read_visit_file};
+use crate::report::chart::{Anchor, Drawing, Shape};
+use crate::report::fonts::Face;
+use crate::text::Language;
+use chrono::NaiveDate;
+
+const SAMPLES: [&[u8]; 3] = [
+    include_bytes!("../../../data/samples/air-in-one-circuit.json"),
+    include_bytes!("../../../data/samples/pressure-lost-over-summer.json"),
+    include_bytes!("../../../data/samples/freeze-guard-trips.json"),
+];
+
+fn calls(language: Language) -> Vec<Call> {
+    let wording = Wording {
+        language,
+        ..Wording::default()
+    };
+    let day = NaiveDate::from_ymd_opt(2026, 8, 14).expect("a day");
+    let calls = SAMPLES.map(|sample| {
+        let mut file = read_visit_file(sample, wording).expect("a sample");
+        // Read again after the work, as it was before.
+        let mut left = file.visit.readings.clone();
+        for reading in &mut left {
+            reading.id = None;
+            reading.phase = Phase::Left;
+        }
+        file.visit.readings.extend(left);
+        Call::assess(&file, day, wording)
+    });
+    calls.into()
+}
+
+/// Words that stand out of the drawing, or would be too small to read.
+fn out_of_sight(drawing: &Drawing, set: &mut Typesetter) -> Vec<String> {
+    let mut found = Vec::new();
+    for item in &drawing.items {
+        let Shape::Label {
+            at,
+            text,
+            size,
+            anchor,
+            strong,
+            ..
+        } = item
+        else {
+            continue;
+        };
+        let face = if *strong {
+            Face::SemiBold
+        } else {
+            Face::Regular
+        };
+        let wide = set.width(face, *size, text);
+        let from = match anchor {
+            Anchor::Start => at.x,
+            Anchor::Middle => at.x - wide / 2.0,
+            Anchor::End => at.x - wide,
+        };
+        let inside = from >= -0.5 && from + wide <= drawing.width + 0.5;
+        if !inside || at.y > drawing.height || *size < 8.0 {
+            found.push(format!("{text:?} from {from} of {}", drawing.width));
+        }
+    }
+    found
+}
+
+#[test]
+fn every_chart_keeps_its_words_inside_at_every_width() {
+    let mut set = Typesetter::new().expect("fonts");
+    for language in Language::ALL {
+        for call in calls(language) {
+            for width in [0.0, 150.0, 184.0, 225.0, 495.0, f32::INFINITY, f32::NAN] {
+                let charts = call.pictures(width).charts;
+                assert!(charts.len() > 2);
+                for chart in charts {
+                    let [least, most] = WIDTHS;
+                    assert!((least..=most).contains(&chart.drawing.width));
+                    let lost = out_of_sight(&chart.drawing, &mut set);
+                    assert!(lost.is_empty(), "{}: {lost:?}", chart.title);
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn every_number_of_a_chart_says_where_it_comes_from() {
+    for call in calls(Language::English) {
+        for chart in call.pictures(225.0).charts {
+            // The way from cause to finding holds no number.
+            assert_eq!(chart.figures.is_empty(), chart.id == "path", "{}", chart.id);
+            for figure in &chart.figures {
+                let why = figure.why.as_ref();
+                let why = why.unwrap_or_else(|| panic!("{}: {figure:?}", chart.title));
+                assert!(!why.formula.is_empty() && !why.source.is_empty());
+            }
+        }
+    }
+}
+
+#[test]
+fn a_remark_with_a_probability_says_where_it_comes_from() {
+    let mut told = 0;
+    for call in calls(Language::English) {
+        let plan = call.answer().plan.as_ref().expect("a plan");
+        for remark in plan.remarks.iter().filter(|one| one.words.contains('%')) {
+            let why = remark.why.as_ref().expect("explained");
+            let mut values = why.inputs.iter().map(|(_, value)| value);
+            let named = values.any(|value| remark.words.contains(value.as_str()));
+            assert!(named, "{remark:?}");
+            told += 1;
+        }
+    }
+    assert!(told > 0, "no remark holds a probability");
+}
