@@ -8,9 +8,9 @@ use returnline_core::api::{Call, Engine, ThisMachine, Wording, read_visit_file};
 use returnline_core::records::Phase;
 
 /// Widths of the charts, points: a narrow phone, a usual one, a desktop window.
-const WIDTHS: [f32; 3] = [184.0, 225.0, 495.0];
+const WIDTHS: [f32; 3] = [180.0, 220.0, 490.0];
 /// The same for the board, where two charts stand side by side in a window.
-const BOARD_WIDTHS: [f32; 3] = [184.0, 225.0, 380.0];
+const BOARD_WIDTHS: [f32; 3] = [180.0, 220.0, 400.0];
 
 const SAMPLE: &[u8] = include_bytes!("../../core/data/samples/air-in-one-circuit.json");
 

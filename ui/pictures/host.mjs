@@ -24,6 +24,9 @@ export function fakeHost() {
     { id: "visit", label: "Visit", fields: [
       field("visit.complaint", "What the customer says", text, "Gurgling in the basement since the first cold week. The unit stopped twice last night."),
       field("visit.date", "Day of the visit", date, "2026-08-14", null, false),
+      field("visit.outcome", "How the visit ended", choice(["fixed", "put right and proven"], ["open", "open"]), null, null, false),
+      field("visit.time_spent", "Working time of the call", measure("h", "min"), null, null, false),
+      field("visit.cost", "Cost to the company", measure(""), null, null, false),
     ] },
     { id: "unit", label: "Heat pump", fields: [
       field("unit.cooling_capacity", "Rated cooling capacity", measure("ton", "kW", "Btu/h"), "3", "ton"),
@@ -186,7 +189,7 @@ export function fakeHost() {
   // Drawn for several widths: the widest that fits.
   const drawn = (name, width) => {
     const all = JSON.parse(localStorage.getItem(name) ?? "[]");
-    return (all.findLast(([wide]) => wide <= width + 6) ?? all[0])?.[1];
+    return (all.findLast(([wide]) => wide <= width) ?? all[0])?.[1];
   };
   const photo = (id, caption) => ({ id, phase: "before", phase_label: "as met", caption, taken_at: "2026-08-14 10:12", width: 1, height: 1, thumbnail: settings.logo });
   const attachments = {

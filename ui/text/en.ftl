@@ -179,8 +179,8 @@ plan-step = Step { $number }
 plan-gate = Before going on
 plan-otherwise = Otherwise:
 plan-remarks = To keep in mind
-criterion-met = This passes.
-criterion-missed = This does not pass.
+criterion-met = Passes
+criterion-missed = Does not pass
 gate-open = Enter what you find. All of it must pass.
 gate-passed = Passed. Go on.
 gate-failed = Not passed. Do not go on.
@@ -217,6 +217,7 @@ proof-not-read = not read
 
 ## The report
 
+report-what = What the reports hold
 report-holds = The service report is a PDF of this visit:
 report-part-system = the system as far as it is known
 report-part-readings = every reading with its uncertainty

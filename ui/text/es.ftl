@@ -187,6 +187,7 @@ proof-not-read = sin leer
 
 ## The report
 
+report-what = Qué contienen los informes
 report-holds = El informe de servicio es un PDF de esta visita:
 report-part-system = el sistema, hasta donde se conoce
 report-part-readings = cada lectura con su incertidumbre
@@ -217,8 +218,8 @@ about-bounds = Returnline orienta a una persona formada. Las instrucciones de la
 ## The work, step by step
 
 plan-remarks = A tener en cuenta
-criterion-met = Esto cumple.
-criterion-missed = Esto no cumple.
+criterion-met = Cumple
+criterion-missed = No cumple
 gate-open = Anote lo que encuentra. Todo debe cumplir.
 gate-passed = Cumple. Siga.
 gate-failed = No cumple. No siga.
