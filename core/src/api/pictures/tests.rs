@@ -1,6 +1,6 @@
 use super::*;
 use crate::api::{Wording, read_visit_file};
-use crate::report::chart::{Anchor, Drawing, Shape};
+use crate::report::chart::{Anchor, Drawing, Point, Shape};
 use crate::report::fonts::Face;
 use crate::text::Language;
 use chrono::NaiveDate;
@@ -113,4 +113,48 @@ fn a_remark_with_a_probability_says_where_it_comes_from() {
         }
     }
     assert!(told > 0, "no remark holds a probability");
+}
+
+/// Whether a straight line along an axis runs through the inside of a box.
+fn runs_through(line: &[Point], box_: (f32, f32, f32, f32)) -> bool {
+    let (left, top, right, bottom) = box_;
+    let [x, y] = [|p: &Point| p.x, |p: &Point| p.y].map(|of| {
+        let ends = [of(&line[0]), of(&line[1])];
+        (ends[0].min(ends[1]), ends[0].max(ends[1]))
+    });
+    // The edge itself belongs to the arrows that begin and end there.
+    const EDGE: f32 = 0.5;
+    x.0 < right - EDGE && x.1 > left + EDGE && y.0 < bottom - EDGE && y.1 > top + EDGE
+}
+
+#[test]
+fn on_a_phone_no_arrow_runs_behind_a_box_that_it_does_not_come_from() {
+    let mut looked_at = 0;
+    for language in Language::ALL {
+        for call in calls(language) {
+            for width in [150.0, 180.0, 225.0] {
+                let charts = call.pictures(width).charts;
+                let path = charts.iter().find(|chart| chart.id == "path");
+                let items = &path.expect("a cause leads").drawing.items;
+                let boxes = items.iter().filter_map(|item| match item {
+                    Shape::Box {
+                        at, width, height, ..
+                    } => Some((at.x, at.y, at.x + width, at.y + height)),
+                    _ => None,
+                });
+                let boxes: Vec<_> = boxes.collect();
+                for item in items {
+                    let Shape::Arrow { points, .. } = item else {
+                        continue;
+                    };
+                    for line in points.windows(2) {
+                        let through = boxes.iter().find(|one| runs_through(line, **one));
+                        assert!(through.is_none(), "{line:?} runs through {through:?}");
+                        looked_at += 1;
+                    }
+                }
+            }
+        }
+    }
+    assert!(looked_at > 50, "only {looked_at} lines");
 }

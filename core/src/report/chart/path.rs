@@ -4,7 +4,9 @@ use super::{Anchor, Drawing, LabelStyle, Point, Role, Shape, Stroke};
 use crate::report::fonts::{Face, Typesetter};
 
 /// Boxes in ranks, joined by arrows. Ranks stand side by side from left to
-/// right, or below each other where the width is too small for that.
+/// right, or below each other where the width is too small for that; then what
+/// leads past a row of boxes goes round it on the left, so that no arrow seems to
+/// lead from a box that it only passes.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Chain {
     /// Width, points. The height follows.
@@ -42,11 +44,17 @@ const ARROW: f32 = 24.0;
 const GAP: f32 = 10.0;
 /// Narrowest box in ranks side by side.
 const NARROW: f32 = 92.0;
+/// Distance of the lines that go round rows of boxes.
+const LANE: f32 = 7.0;
+/// How far from the middle of a box such a line leaves it or comes in.
+const ASIDE: f32 = 4.5;
 /// Most lines in a box; the rest becomes an ellipsis.
 const LINES: usize = 6;
 
 struct Placed {
     at: Point,
+    /// Row from the top, where ranks stand below each other.
+    row: usize,
     width: f32,
     height: f32,
     lines: Vec<String>,
@@ -67,9 +75,18 @@ impl Chain {
             self.place_down(set, &ranks, &mut placed)
         };
         let mut drawing = Drawing::new(self.width, height, self.description.clone());
+        let round = if across {
+            Vec::new()
+        } else {
+            self.round(&rows_of(&placed))
+        };
         for &(from, to) in &self.arrows {
-            if let (Some(Some(from)), Some(Some(to))) = (placed.get(from), placed.get(to)) {
-                drawing.push(arrow(from, to, across));
+            if let (Some(Some(start)), Some(Some(end))) = (placed.get(from), placed.get(to)) {
+                let lane = round.iter().position(|source| *source == from);
+                drawing.push(match lane {
+                    Some(lane) if end.row != start.row + 1 => around(start, end, lane),
+                    _ => arrow(start, end, across),
+                });
             }
         }
         for (content, placed) in self.boxes.iter().zip(&placed) {
@@ -78,6 +95,19 @@ impl Chain {
             }
         }
         drawing
+    }
+
+    /// The boxes from which something leads past a row, the outermost line first.
+    fn round(&self, rows: &[Option<usize>]) -> Vec<usize> {
+        let row = |index: usize| rows.get(index).copied().flatten();
+        let past = |&(from, to): &(usize, usize)| Some(row(to)? != row(from)? + 1);
+        let mut sources: Vec<usize> = (self.arrows.iter())
+            .filter(|arrow| past(arrow).unwrap_or(false))
+            .map(|(from, _)| *from)
+            .collect();
+        sources.sort_unstable_by_key(|source| (row(*source), *source));
+        sources.dedup();
+        sources
     }
 
     /// Indices of the boxes of each rank.
@@ -134,6 +164,7 @@ impl Chain {
                 if let Some(place) = placed.get_mut(index) {
                     *place = Some(Placed {
                         at: Point::new(x, y),
+                        row: 0,
                         width,
                         height,
                         lines,
@@ -152,41 +183,80 @@ impl Chain {
         ranks: &[Vec<usize>],
         placed: &mut [Option<Placed>],
     ) -> f32 {
-        let mut y = 0.0;
-        for rank in ranks {
-            // As many side by side as there is width for.
-            #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
-            let most = (((self.width + GAP) / (NARROW + GAP)) as usize).max(1);
-            let mut rows = rank.chunks(most).peekable();
-            while let Some(row) = rows.next() {
-                #[allow(clippy::cast_precision_loss)]
-                let count = row.len() as f32;
-                let width = (self.width - GAP * (count - 1.0)) / count;
-                let boxes: Vec<_> = row
-                    .iter()
-                    .map(|index| (*index, self.measure(set, *index, width)))
-                    .collect();
-                let height = boxes
-                    .iter()
-                    .map(|(_, (_, height))| *height)
-                    .fold(1.0, f32::max);
-                let mut x = 0.0;
-                for (index, (lines, _)) in boxes {
-                    if let Some(place) = placed.get_mut(index) {
-                        *place = Some(Placed {
-                            at: Point::new(x, y),
-                            width,
-                            height,
-                            lines,
-                        });
-                    }
-                    x += width + GAP;
+        // Room for the lines on the left: they depend on the rows, and these on the room.
+        let mut gutter = 0.0;
+        let mut rows = chunked(ranks, self.width);
+        for _ in 0..3 {
+            let mut of_box = vec![None; self.boxes.len()];
+            for (number, (row, _)) in rows.iter().enumerate() {
+                for index in row {
+                    of_box[*index] = Some(number);
                 }
-                y += height + if rows.peek().is_some() { GAP } else { ARROW };
             }
+            let lines = self.round(&of_box).len();
+            #[allow(clippy::cast_precision_loss)]
+            let wanted = if lines == 0 {
+                0.0
+            } else {
+                (LANE * (lines as f32 + 0.7)).min(self.width / 3.0)
+            };
+            if wanted <= gutter {
+                break;
+            }
+            gutter = wanted;
+            rows = chunked(ranks, self.width - gutter);
+        }
+        let mut y = 0.0;
+        for (number, (row, is_last)) in rows.iter().enumerate() {
+            #[allow(clippy::cast_precision_loss)]
+            let count = row.len() as f32;
+            let width = (self.width - gutter - GAP * (count - 1.0)) / count;
+            let boxes: Vec<_> = row
+                .iter()
+                .map(|index| (*index, self.measure(set, *index, width)))
+                .collect();
+            let height = boxes
+                .iter()
+                .map(|(_, (_, height))| *height)
+                .fold(1.0, f32::max);
+            let mut x = gutter;
+            for (index, (lines, _)) in boxes {
+                if let Some(place) = placed.get_mut(index) {
+                    *place = Some(Placed {
+                        at: Point::new(x, y),
+                        row: number,
+                        width,
+                        height,
+                        lines,
+                    });
+                }
+                x += width + GAP;
+            }
+            y += height + if *is_last { ARROW } else { GAP };
         }
         (y - ARROW).max(1.0)
     }
+}
+
+/// Ranks in rows, as many boxes side by side as there is width for, each with
+/// whether it is the last of its rank.
+fn chunked(ranks: &[Vec<usize>], width: f32) -> Vec<(Vec<usize>, bool)> {
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+    let most = (((width + GAP) / (NARROW + GAP)) as usize).max(1);
+    let mut rows = Vec::new();
+    for rank in ranks {
+        let mut chunks = rank.chunks(most).peekable();
+        while let Some(chunk) = chunks.next() {
+            rows.push((chunk.to_vec(), chunks.peek().is_none()));
+        }
+    }
+    rows
+}
+
+fn rows_of(placed: &[Option<Placed>]) -> Vec<Option<usize>> {
+    let rows = placed.iter();
+    rows.map(|place| place.as_ref().map(|place| place.row))
+        .collect()
 }
 
 fn face(strong: bool) -> Face {
@@ -259,6 +329,37 @@ fn arrow(from: &Placed, to: &Placed, across: bool) -> Shape {
     } else {
         vec![start, bend[0], bend[1], end]
     };
+    Shape::Arrow {
+        points,
+        stroke: Stroke::solid(Role::Axis, 1.1),
+    }
+}
+
+/// An arrow that goes round the rows between, along its line on the left. A box
+/// that begins its row is left and reached at its side, any other below and above.
+fn around(from: &Placed, to: &Placed, lane: usize) -> Shape {
+    #[allow(clippy::cast_precision_loss)]
+    let x = LANE * (lane as f32 + 0.5);
+    let begins = |place: &Placed| place.at.x < NARROW;
+    let mut points = Vec::new();
+    if begins(from) {
+        let y = from.at.y + from.height / 2.0 + ASIDE;
+        points.extend([Point::new(from.at.x, y), Point::new(x, y)]);
+    } else {
+        let middle = from.at.x + from.width / 2.0;
+        let below = from.at.y + from.height + GAP / 2.0;
+        points.push(Point::new(middle, from.at.y + from.height));
+        points.extend([Point::new(middle, below), Point::new(x, below)]);
+    }
+    if begins(to) {
+        let y = to.at.y + to.height / 2.0 - ASIDE;
+        points.extend([Point::new(x, y), Point::new(to.at.x - 2.0, y)]);
+    } else {
+        let middle = to.at.x + to.width / 2.0;
+        let above = to.at.y - GAP * 0.8;
+        points.extend([Point::new(x, above), Point::new(middle, above)]);
+        points.push(Point::new(middle, to.at.y - 2.0));
+    }
     Shape::Arrow {
         points,
         stroke: Stroke::solid(Role::Axis, 1.1),
