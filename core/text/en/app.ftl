@@ -102,7 +102,6 @@ sign-valve = valve?
 sign-blocked = blocked?
 sign-leak = leak?
 sign-gauge = pressure?
-mark-cause = { $cause } ({ $probability })
 
 picture-path = From cause to finding: { $cause }
 picture-path-words = { $cause } leads to what was found: { $found }.

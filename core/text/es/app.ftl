@@ -102,7 +102,6 @@ sign-valve = ¿válvula?
 sign-blocked = ¿obstruido?
 sign-leak = ¿fuga?
 sign-gauge = ¿presión?
-mark-cause = { $cause } ({ $probability })
 
 picture-path = De la causa al hallazgo: { $cause }
 picture-path-words = { $cause } lleva a lo que se encontró: { $found }.

@@ -17,6 +17,10 @@ letter: string,
  */
 sign: string, 
 /**
- * The cause with its probability.
+ * Title of the cause.
  */
-text: string, };
+text: string, 
+/**
+ * Its probability, as it is shown.
+ */
+shown: string, };

@@ -70,7 +70,7 @@ fn every_chart_keeps_its_words_inside_at_every_width() {
     let mut set = Typesetter::new().expect("fonts");
     for language in Language::ALL {
         for call in calls(language) {
-            for width in [0.0, 150.0, 184.0, 225.0, 495.0, f32::INFINITY, f32::NAN] {
+            for width in [0.0, 184.0, f32::INFINITY] {
                 let charts = call.pictures(width).charts;
                 assert!(charts.len() > 2);
                 for chart in charts {
@@ -82,6 +82,16 @@ fn every_chart_keeps_its_words_inside_at_every_width() {
             }
         }
     }
+}
+
+#[test]
+fn a_width_that_is_no_number_is_the_least() {
+    let [least, most] = WIDTHS;
+    let asked = [f32::NAN, -1.0, 225.0, 1e9].map(laid_out);
+    assert_eq!(
+        asked.map(f32::to_bits),
+        [least, least, 225.0, most].map(f32::to_bits)
+    );
 }
 
 #[test]
@@ -132,7 +142,7 @@ fn on_a_phone_no_arrow_runs_behind_a_box_that_it_does_not_come_from() {
     let mut looked_at = 0;
     for language in Language::ALL {
         for call in calls(language) {
-            for width in [150.0, 180.0, 225.0] {
+            for width in [150.0, 225.0] {
                 let charts = call.pictures(width).charts;
                 let path = charts.iter().find(|chart| chart.id == "path");
                 let items = &path.expect("a cause leads").drawing.items;
@@ -156,5 +166,5 @@ fn on_a_phone_no_arrow_runs_behind_a_box_that_it_does_not_come_from() {
             }
         }
     }
-    assert!(looked_at > 50, "only {looked_at} lines");
+    assert!(looked_at > 40, "only {looked_at} lines");
 }

@@ -5,7 +5,6 @@ use super::layout::Layout;
 use crate::api::Call;
 use crate::api::types::{CauseView, MarkView};
 use crate::report::chart::{Anchor, Drawing, LabelStyle, Point, Role, Shape, Stroke};
-use crate::text::Args;
 use serde::Deserialize;
 use std::collections::BTreeMap;
 use std::sync::LazyLock;
@@ -69,14 +68,12 @@ pub(super) fn marks(
             let below = Point::new(at.x, at.y + layout.sign + 12.0);
             drawing.label(below, word.clone(), style);
         }
-        let args = Args::new()
-            .text("cause", cause.title.clone())
-            .text("probability", cause.shown.clone());
         let view = MarkView {
             cause: cause.id.clone(),
             letter: letter.to_owned(),
             sign: word,
-            text: catalog.fill("mark-cause", &args),
+            text: cause.title.clone(),
+            shown: cause.shown.clone(),
         };
         views.push(Marked { kind: sign, view });
     }

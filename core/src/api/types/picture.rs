@@ -71,6 +71,8 @@ pub struct MarkView {
     pub letter: String,
     /// What the sign says.
     pub sign: String,
-    /// The cause with its probability.
+    /// Title of the cause.
     pub text: String,
+    /// Its probability, as it is shown.
+    pub shown: String,
 }

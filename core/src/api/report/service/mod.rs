@@ -119,6 +119,7 @@ impl Call {
                 ("letter", mark.view.letter.as_str()),
                 ("sign", mark.view.sign.as_str()),
                 ("cause", mark.view.text.as_str()),
+                ("probability", mark.view.shown.as_str()),
             ];
             self.fill("service-picture-mark", &named)
         }));
