@@ -107,6 +107,7 @@ pub fn charge() -> (Belief, Demand, Today) {
         least: psi(15.0),
         most: psi(70.0),
         limit_today: psi(100.0),
+        ceiling: psi(100.0),
         moments: seasons
             .map(|(days, c)| Moment {
                 elapsed: Duration::from_si(86_400.0 * days),

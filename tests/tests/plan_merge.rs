@@ -33,6 +33,7 @@ proptest! {
             .collect();
         let situation = Situation {
             flow_centre: FlowCentreKind::ALL.get(centre).copied(),
+            is_pressurised: false,
             fluid: FluidKind::ALL.get(fluid).copied(),
         };
         let plan = assemble(&LIBRARY, &treatments, &situation);

@@ -325,6 +325,7 @@ topic! {
             least: q.least.get(),
             most: q.most.get(),
             limit_today: q.limit_today.get(),
+            ceiling: q.limit_today.get(),
             moments: q.moments.iter().map(|m| Moment {
                 elapsed: m.after.get(),
                 temperature: m.temperature.or_standard(THERMOMETER),

@@ -232,8 +232,9 @@ fn kind(known: &mut Known, file: &VisitFile, model: &LoopModel) {
         let tank = matches!(centre, FlowCentre::SealedWithTank { .. });
         known.is("sealed-flow-centre", Some(!open && !tank));
         known.is("sealed-with-tank", Some(tank));
-        known.is("non-pressurised", Some(open));
     }
+    let open = model.is_pressurised.map(|pressurised| !pressurised);
+    known.is("non-pressurised", open);
     known.is("has-strainer", system.strainer);
     known.is("has-check-valves", system.check_valves);
     if let Some(fluid) = system.fluid {

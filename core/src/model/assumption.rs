@@ -15,6 +15,8 @@ pub enum Assumption {
     FluidUnknown,
     StrengthUnknown,
     FlowCentreUnknown,
+    /// The flow centre is not recorded, but the gauge shows that it is no vented one.
+    FlowCentreClosed,
 }
 
 impl Assumption {
@@ -32,6 +34,7 @@ impl Assumption {
             Self::FluidUnknown => "fluid-unknown",
             Self::StrengthUnknown => "strength-unknown",
             Self::FlowCentreUnknown => "flow-centre-unknown",
+            Self::FlowCentreClosed => "flow-centre-closed",
         }
     }
 }

@@ -16,13 +16,17 @@ pub use fluid::{Concentration, FluidBelief, kind_of};
 pub use piping::{Piping, Section, pipe_of};
 
 use crate::fluids::atmospheric_pressure;
-use crate::records::FlowCentre;
 use crate::records::visit_file::VisitFile;
+use crate::records::{FlowCentre, Reading, ReadingPoint};
 use crate::units::{AbsolutePressure, GaugePressure, Quantity, Unit};
 
 /// Highest static pressure that a trade accepts for a loop of unknown rating.
 /// Common practice, no source.
 pub const CONSERVATIVE_RATING_PSI: f64 = 100.0;
+
+/// A gauge at rest above this, psi, does not stand on a vented reservoir: it
+/// would have to lie some 23 ft higher. Judgement.
+const VENTED_MOST_PSI: f64 = 10.0;
 
 /// Everything computable about one system.
 #[derive(Clone, Debug)]
@@ -37,6 +41,8 @@ pub struct LoopModel {
     pub fluid: FluidBelief,
     /// The flow centre, if known.
     pub flow_centre: Option<FlowCentre>,
+    /// Whether the loop is closed under pressure, if that is known.
+    pub is_pressurised: Option<bool>,
     /// What was assumed for want of a record, in the order it was needed.
     pub assumptions: Vec<Assumption>,
 }
@@ -53,8 +59,11 @@ impl LoopModel {
         let demand = Demand::of(&file.system, &mut assumptions);
         let piping = Piping::of(&file.system, &demand, &mut assumptions);
         let fluid = FluidBelief::of(file, &piping, &mut assumptions);
-        if file.system.flow_centre.is_none() {
-            assumptions.push(Assumption::FlowCentreUnknown);
+        let is_pressurised = is_pressurised(file);
+        match (&file.system.flow_centre, is_pressurised) {
+            (None, Some(_)) => assumptions.push(Assumption::FlowCentreClosed),
+            (None, None) => assumptions.push(Assumption::FlowCentreUnknown),
+            (Some(_), _) => {}
         }
         Self {
             atmosphere: atmosphere.unwrap_or(AbsolutePressure::standard_atmosphere()),
@@ -62,6 +71,7 @@ impl LoopModel {
             piping,
             fluid,
             flow_centre: file.system.flow_centre.clone(),
+            is_pressurised,
             assumptions,
         }
     }
@@ -82,6 +92,19 @@ impl LoopModel {
             None => (conservative, false),
         }
     }
+}
+
+/// By the record, or by a gauge that no vented reservoir would hold up.
+fn is_pressurised(file: &VisitFile) -> Option<bool> {
+    if let Some(centre) = &file.system.flow_centre {
+        return Some(!matches!(centre, FlowCentre::NonPressurised { .. }));
+    }
+    let most = Unit::Psi.to_si(VENTED_MOST_PSI);
+    let at_rest = |reading: &&Reading| reading.point() == ReadingPoint::StaticPressure;
+    let mut readings = file.visit.readings.iter().filter(at_rest);
+    readings
+        .any(|reading| reading.value().si() > most)
+        .then_some(true)
 }
 
 #[cfg(test)]

@@ -90,3 +90,32 @@ fn the_pressure_limit_is_the_lowest_known_rating() {
     let (limit, known) = LoopModel::of(&file).pressure_limit(&file);
     assert!(known && (Unit::Psi.from_si(limit.si()) - 60.0).abs() < 1e-9);
 }
+
+#[test]
+fn a_gauge_that_no_reservoir_holds_up_shows_a_closed_loop() {
+    let shown = |psi: f64| {
+        let mut file = VisitFile::default();
+        let value = PlainMeasure {
+            value: psi,
+            unit: Unit::Psi,
+        };
+        let reading = Reading::new(ReadingPoint::StaticPressure, value).expect("possible");
+        file.visit.readings.push(reading);
+        LoopModel::of(&file)
+    };
+    assert_eq!(shown(27.0).is_pressurised, Some(true));
+    let assumed = shown(27.0).assumptions;
+    assert!(assumed.contains(&Assumption::FlowCentreClosed));
+    // 3 psi is 7 ft of water, as a reservoir on the floor above gives: it may be either.
+    assert_eq!(shown(3.0).is_pressurised, None);
+    assert!(
+        shown(3.0)
+            .assumptions
+            .contains(&Assumption::FlowCentreUnknown)
+    );
+    let mut vented = VisitFile::default();
+    vented.system.flow_centre = Some(FlowCentre::NonPressurised {
+        reservoir_diameter: None,
+    });
+    assert_eq!(LoopModel::of(&vented).is_pressurised, Some(false));
+}

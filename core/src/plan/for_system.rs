@@ -22,6 +22,7 @@ impl Situation {
         });
         Self {
             flow_centre,
+            is_pressurised: model.is_pressurised == Some(true),
             fluid: model.fluid.kind,
         }
     }

@@ -23,6 +23,7 @@ fn plan(procedures: &[&str], situation: Situation) -> WorkPlan {
 
 const SEALED: Situation = Situation {
     flow_centre: Some(FlowCentreKind::Sealed),
+    is_pressurised: true,
     fluid: Some(FluidKind::PropyleneGlycol),
 };
 
@@ -107,6 +108,7 @@ fn thinning_and_strengthening_are_not_done_together() {
 fn a_vented_reservoir_is_filled_and_not_charged() {
     let vented = Situation {
         flow_centre: Some(FlowCentreKind::NonPressurised),
+        is_pressurised: false,
         ..SEALED
     };
     let here = plan(&["purge-loop"], vented);
@@ -143,6 +145,23 @@ fn an_unknown_system_keeps_every_step_and_every_caution() {
     );
     assert!(step("hold-test").condition.is_some());
     assert!(step("connect-cart").condition.is_none());
+}
+
+#[test]
+fn a_loop_under_pressure_has_no_reservoir_to_fill() {
+    let closed = Situation {
+        is_pressurised: true,
+        ..Situation::default()
+    };
+    let plan = plan(&["purge-loop"], closed);
+    assert!(position(&plan, "set-reservoir-level").is_none());
+    let hold = position(&plan, "hold-test").unwrap();
+    assert_eq!(plan.steps[hold].condition, None);
+    assert!(
+        plan.proofs
+            .iter()
+            .all(|proof| proof.reading.id() != "reservoir_level_change")
+    );
 }
 
 #[test]

@@ -175,10 +175,13 @@ pub enum PlanNote {
 impl Only {
     /// Whether the entry has a meaning: `None` if that is not known.
     pub(super) fn applies(&self, situation: &super::Situation) -> Option<bool> {
-        let centre = match situation.flow_centre {
+        let possible = situation.possible(&FlowCentreKind::ALL);
+        let named = situation.possible(&self.flow_centres);
+        let centre = match named.len() {
             _ if self.flow_centres.is_empty() => Some(true),
-            Some(kind) => Some(self.flow_centres.contains(&kind)),
-            None => None,
+            0 => Some(false),
+            all if all == possible.len() => Some(true),
+            _ => None,
         };
         let fluid = match situation.fluid {
             _ if !self.with_antifreeze => Some(true),

@@ -18,6 +18,9 @@ pub struct Demand {
     pub most: GaugePressure,
     /// Highest pressure that may be put on today.
     pub limit_today: GaugePressure,
+    /// Highest pressure that the loop may come to at any moment. Where the limits
+    /// cannot all be kept, the highest band stays under it and the lowest gives way.
+    pub ceiling: GaugePressure,
     /// The moments that count, time from today: both seasons, soon and in some years.
     pub moments: Vec<Moment>,
 }
@@ -264,7 +267,8 @@ impl Belief {
         } else {
             let between = (0.5 * (from + to)).min(limit);
             let best = prospect.most_probable(least, most, limit);
-            let best = best.unwrap_or(between);
+            let safe = first(&prospect, |r| r.high - demand.ceiling.si());
+            let best = best.unwrap_or(between).min(safe.max(least));
             let reach = prospect.reach(best);
             let short = PressureDifference::from_si((least - reach.low).max(0.0));
             let over = PressureDifference::from_si((reach.high - most).max(0.0));

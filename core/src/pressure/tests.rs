@@ -155,6 +155,7 @@ fn demand(least: f64, most: f64) -> Demand {
         least: GaugePressure::from_si(least * PSI),
         most: GaugePressure::from_si(most * PSI),
         limit_today: GaugePressure::from_si(100.0 * PSI),
+        ceiling: GaugePressure::from_si(100.0 * PSI),
         moments: vec![moment(60.0, 65.0), moment(240.0, 35.0), moment(425.0, 65.0)],
     }
 }
@@ -194,6 +195,18 @@ fn too_narrow_a_demand_is_said_to_be_impossible() {
     let limited = belief().leave(&low, &today()).unwrap();
     assert!(matches!(limited.outcome, Outcome::LimitedToday { .. }));
     assert!(limited.pressure <= low.limit_today);
+    // Where the limits cannot be kept, the rating still is, at the cost of the lower end.
+    let mut weak = demand(30.0, 35.0);
+    let highest = |left: &crate::pressure::leave::Leave| {
+        left.bands
+            .iter()
+            .map(|band| band.high.si())
+            .fold(0.0, f64::max)
+    };
+    weak.ceiling = GaugePressure::from_si(highest(&left) - 2.0 * PSI);
+    let weak_left = belief().leave(&weak, &today()).unwrap();
+    assert!(highest(&weak_left) <= weak.ceiling.si() + 0.01 * PSI);
+    assert!(weak_left.pressure < left.pressure);
     let wrong = belief().leave(&demand(30.0, 20.0), &today());
     assert_eq!(wrong.err(), Some(PressureError::EmptyBand));
 }

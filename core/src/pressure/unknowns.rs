@@ -44,6 +44,21 @@ impl Unknown {
         Self::Temperature,
         Self::Model,
     ];
+
+    /// Stable identifier.
+    pub fn id(self) -> &'static str {
+        match self {
+            Self::Modulus => "modulus",
+            Self::PipeExpansion => "pipe-expansion",
+            Self::Restraint => "restraint",
+            Self::FluidExpansion => "fluid-expansion",
+            Self::ChargePressure => "charge-pressure",
+            Self::ChargeTemperature => "charge-temperature",
+            Self::TrappedAir => "trapped-air",
+            Self::Temperature => "temperature",
+            Self::Model => "model",
+        }
+    }
 }
 
 /// What surrounds the pipe.

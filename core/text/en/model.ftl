@@ -11,6 +11,7 @@ assumption-pipe-ratio-usual = The wall of the pipe is unknown; SDR 11 is assumed
 assumption-fluid-unknown = The fluid is unknown.
 assumption-strength-unknown = The strength of the antifreeze is unknown; about 20 % by volume is assumed, loosely.
 assumption-flow-centre-unknown = The kind of flow centre is unknown.
+assumption-flow-centre-closed = The flow centre is not recorded. The pressure at rest shows that it is a closed one.
 
 authority-from-memory = { $source } (from memory)
 authority-common-practice = common practice, no source

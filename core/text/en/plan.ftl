@@ -27,7 +27,7 @@ plan-step-valve-off-unit = Close the valves to the heat pump, so that nothing wa
 plan-step-valve-off-loop = Close the loop valves, so that only the indoor part is opened.
 plan-step-take-circuit-out = Close both valves of the bad circuit and tag them. If it has no valves, do not cut: go on without, and plan the excavation.
 plan-step-open-dead-circuit = Open both valves of the dead circuit and tag them. Kinked, crushed or blocked: purging it by itself will tell; if it stays dead, plan the excavation.
-plan-step-bleed-ports = With the port valves shut, crack the caps over the tray. Wait until the gauge reads zero and nothing more comes.
+plan-step-bleed-ports = With the port valves shut, crack the caps over the tray: what stands behind them comes out, then nothing more. If it does not stop, a valve leaks: tighten the caps and relieve the loop first.
 plan-step-relieve-indoor = Drain the indoor part through a hose into the container. Wait until the gauge reads zero and stays there with the drain open.
 
 plan-step-connect-cart = Connect supply and return hose to the flush ports and the cart (a charging pump will do to top up alone). Fill the hoses and drive their air into the cart tank.
@@ -77,7 +77,7 @@ plan-step-drain-and-dilute = Drain this much into a labelled container and repla
 plan-step-dose-inhibitor = Add the inhibitor, as much as its sheet asks for this loop volume and fluid.
 plan-step-mix-loop = Circulate through the loop with the cart, heat pump valved off, until the timer ends.
 plan-step-mix-unit = Open the heat pump and circulate through everything.
-plan-step-sample-two = Take a sample at supply and, when the timer ends, one at return. Measure both, corrected for temperature. Weak or strong: back to the dose. Unequal: mix on.
+plan-step-sample-two = Take a sample at supply and, when the timer ends, one at return. Measure both, corrected for temperature. Weak or strong: correct the dose and mix again. Unequal: mix on.
 
 plan-step-stretch-pipe = Raise the loop to the stretch pressure with the cart and hold it there with the supply valve open.
 plan-step-charge-to-pressure = Set the pressure to leave. Close supply and return. Write down how much it took.
@@ -335,8 +335,18 @@ plan-remark-cart-too-small = This cart does not reach the velocity everywhere, n
 plan-remark-large-header = A header this large clears of air only at { $velocity }: vent its high points.
 plan-remark-hoses-assumed = The hoses are not recorded: two of 1 in, 10 ft each, are assumed.
 plan-remark-product-assumed = Glycol is taken as pure concentrate, alcohol as premix half and half by volume. Read the label and correct the dose for what it says.
-plan-remark-no-pressure-serves = No pressure is certain to keep this loop inside its limits in every season. The one given is the best: it stays inside with a probability of { $inside }. At the ends of its band it reads { $short } too low or { $over } too high. See it again before the season turns; its own readings narrow the band.
-plan-remark-limited-by-rating = The seasons ask for more than the rating allows: at the end of its band the pressure falls { $short } too low. It stays inside its limits with a probability of { $inside }. See it again before the season turns.
+plan-remark-no-pressure-serves = No pressure is certain to keep this loop inside its limits in every season. The one given is the best: it stays inside with a probability of { $inside }. At the ends of its band it reads { $short } too low or { $over } too high. { $narrow } See it again before the season turns.
+plan-remark-limited-by-rating = The seasons ask for more than may be left in the loop today: at the end of its band the pressure falls { $short } too low. It stays inside its limits with a probability of { $inside }. See it again before the season turns.
+plan-narrow-modulus = Most would be gained by recording the pipe and its wall, and by a second reading some days after the charge.
+plan-narrow-pipe-expansion = Most would be gained by recording the pipe, and by a second reading some days after the charge.
+plan-narrow-restraint = Most would be gained by later readings, which show how firmly the ground holds the pipe.
+plan-narrow-fluid-expansion = Most would be gained by testing a sample: which fluid, how strong.
+plan-narrow-charge-pressure = Most would be gained by a better gauge for the charge.
+plan-narrow-charge-temperature = Most would be gained by measuring how warm the loop is today: entering and leaving water.
+plan-narrow-trapped-air = Most would be gained by purging until no air is left.
+plan-narrow-temperature = Most would be gained by noting the water temperatures of the seasons.
+plan-narrow-model = Most would be gained by readings over the next weeks.
+plan-narrow-none = Its own readings narrow the band.
 
 # --- formulas in words -----------------------------------------------------
 

@@ -11,6 +11,7 @@ assumption-pipe-ratio-usual = No se conoce la pared de la tubería; se supone SD
 assumption-fluid-unknown = No se conoce el fluido.
 assumption-strength-unknown = No se conoce la concentración del anticongelante; se supone alrededor del 20 % en volumen, con holgura.
 assumption-flow-centre-unknown = No se conoce el tipo de centro de bombeo.
+assumption-flow-centre-closed = El centro de bombeo no está registrado. La presión en reposo muestra que es cerrado.
 
 authority-from-memory = { $source } (de memoria)
 authority-common-practice = práctica común, sin fuente

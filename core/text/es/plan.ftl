@@ -27,7 +27,7 @@ plan-step-valve-off-unit = Cerrar las válvulas hacia la bomba de calor, para qu
 plan-step-valve-off-loop = Cerrar las válvulas del lazo, para que solo se abra la parte interior.
 plan-step-take-circuit-out = Cerrar ambas válvulas del circuito dañado y etiquetarlas. Si no tiene válvulas, no cortar: continuar sin ello y planificar la excavación.
 plan-step-open-dead-circuit = Abrir ambas válvulas del circuito muerto y etiquetarlas. Doblado, aplastado u obstruido: lo dirá la purga por separado; si sigue muerto, planificar la excavación.
-plan-step-bleed-ports = Con las válvulas de las tomas cerradas, aflojar un poco las tapas sobre la bandeja. Esperar hasta que el manómetro marque cero y no salga nada más.
+plan-step-bleed-ports = Con las válvulas de las tomas cerradas, aflojar un poco las tapas sobre la bandeja: sale lo que hay detrás y después nada más. Si no para, una válvula pierde: apretar las tapas y aliviar antes el lazo.
 plan-step-relieve-indoor = Vaciar la parte interior por una manguera al recipiente. Esperar hasta que el manómetro marque cero y se quede ahí con el drenaje abierto.
 
 plan-step-connect-cart = Conectar las mangueras de ida y retorno a las tomas de lavado y al carro (para solo reponer basta una bomba de carga). Llenar las mangueras y llevar su aire al depósito del carro.
@@ -77,7 +77,7 @@ plan-step-drain-and-dilute = Vaciar esta cantidad en un recipiente etiquetado y 
 plan-step-dose-inhibitor = Añadir el inhibidor, la cantidad que pida su ficha para este volumen de lazo y este fluido.
 plan-step-mix-loop = Circular por el lazo con el carro, con la bomba de calor aislada, hasta que acabe el temporizador.
 plan-step-mix-unit = Abrir la bomba de calor y circular por todo el sistema.
-plan-step-sample-two = Tomar una muestra en la ida y, cuando acabe el temporizador, otra en el retorno. Medir ambas, corregidas por temperatura. Débil o fuerte: volver a la dosis. Desiguales: seguir mezclando.
+plan-step-sample-two = Tomar una muestra en la ida y, cuando acabe el temporizador, otra en el retorno. Medir ambas, corregidas por temperatura. Débil o fuerte: corregir la dosis y mezclar de nuevo. Desiguales: seguir mezclando.
 
 plan-step-stretch-pipe = Llevar el lazo con el carro a la presión de estirado y mantenerla con la válvula de ida abierta.
 plan-step-charge-to-pressure = Ajustar la presión que se dejará. Cerrar ida y retorno. Anotar cuánto entró.
@@ -335,8 +335,18 @@ plan-remark-cart-too-small = Este carro no alcanza la velocidad en todas partes,
 plan-remark-large-header = Un cabezal tan grande solo se libra del aire a { $velocity }: ventear sus puntos altos.
 plan-remark-hoses-assumed = Las mangueras no constan: se suponen dos de 1 in, de 10 ft cada una.
 plan-remark-product-assumed = Se toma el glicol como concentrado puro y el alcohol como premezcla a partes iguales en volumen. Lea la etiqueta y corrija la dosis según lo que diga.
-plan-remark-no-pressure-serves = Ninguna presión mantiene con seguridad este lazo dentro de sus límites en todas las temporadas. La que se da es la mejor: se mantiene dentro con una probabilidad de { $inside }. En los extremos de su margen marca { $short } demasiado baja o { $over } demasiado alta. Vuelva a verlo antes del cambio de temporada; sus propias lecturas estrechan el margen.
-plan-remark-limited-by-rating = Las temporadas piden más de lo que permite la presión nominal: en el extremo de su margen, la presión queda { $short } demasiado baja. Se mantiene dentro de sus límites con una probabilidad de { $inside }. Vuelva a verlo antes del cambio de temporada.
+plan-remark-no-pressure-serves = Ninguna presión mantiene con seguridad este lazo dentro de sus límites en todas las temporadas. La que se da es la mejor: se mantiene dentro con una probabilidad de { $inside }. En los extremos de su margen marca { $short } demasiado baja o { $over } demasiado alta. { $narrow } Vuelva a verlo antes del cambio de temporada.
+plan-remark-limited-by-rating = Las temporadas piden más de lo que se puede dejar hoy en el lazo: en el extremo de su margen, la presión queda { $short } demasiado baja. Se mantiene dentro de sus límites con una probabilidad de { $inside }. Vuelva a verlo antes del cambio de temporada.
+plan-narrow-modulus = Lo que más ayudaría es registrar el tubo y su pared, y una segunda lectura algunos días después de la carga.
+plan-narrow-pipe-expansion = Lo que más ayudaría es registrar el tubo, y una segunda lectura algunos días después de la carga.
+plan-narrow-restraint = Lo que más ayudaría son lecturas posteriores, que muestran con qué firmeza sujeta el terreno el tubo.
+plan-narrow-fluid-expansion = Lo que más ayudaría es analizar una muestra: qué fluido, qué concentración.
+plan-narrow-charge-pressure = Lo que más ayudaría es un manómetro mejor para la carga.
+plan-narrow-charge-temperature = Lo que más ayudaría es medir a qué temperatura está hoy el lazo: agua de entrada y de salida.
+plan-narrow-trapped-air = Lo que más ayudaría es purgar hasta que no quede aire.
+plan-narrow-temperature = Lo que más ayudaría es anotar las temperaturas del agua en cada temporada.
+plan-narrow-model = Lo que más ayudaría son lecturas en las próximas semanas.
+plan-narrow-none = Sus propias lecturas estrechan el margen.
 
 # --- formulas in words -----------------------------------------------------
 

@@ -69,10 +69,15 @@ impl Call {
                     inside,
                     short,
                     over,
-                } => Args::new()
-                    .text("inside", show(inside))
-                    .text("short", show(short))
-                    .text("over", show(over)),
+                    widest,
+                } => {
+                    let doubt = widest.map_or("none", |unknown| unknown.id());
+                    Args::new()
+                        .text("inside", show(inside))
+                        .text("short", show(short))
+                        .text("over", show(over))
+                        .text("narrow", self.words(&format!("plan-narrow-{doubt}")))
+                }
                 Remark::LimitedByRating { inside, short } => Args::new()
                     .text("inside", show(inside))
                     .text("short", show(short)),

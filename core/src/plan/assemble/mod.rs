@@ -38,9 +38,22 @@ pub struct Treatment {
 pub struct Situation {
     /// Kind of flow centre.
     pub flow_centre: Option<FlowCentreKind>,
+    /// Whether the loop is surely closed under pressure, even where the kind is unknown.
+    pub is_pressurised: bool,
     /// Kind of fluid. Left unknown unless it is certain: the cautions of every
     /// fluid it may be are then kept.
     pub fluid: Option<FluidKind>,
+}
+
+impl Situation {
+    /// Those of some kinds of flow centre that this one may be.
+    pub(super) fn possible(&self, kinds: &[FlowCentreKind]) -> Vec<FlowCentreKind> {
+        let may_be = |kind: &FlowCentreKind| match self.flow_centre {
+            Some(known) => *kind == known,
+            None => !self.is_pressurised || *kind != FlowCentreKind::NonPressurised,
+        };
+        kinds.iter().copied().filter(may_be).collect()
+    }
 }
 
 /// Why no plan can be made.
@@ -208,7 +221,7 @@ fn planned(
             None => Some(Condition {
                 flow_centres: match situation.flow_centre {
                     Some(_) => Vec::new(),
-                    None => step.only.flow_centres.clone(),
+                    None => situation.possible(&step.only.flow_centres),
                 },
                 with_antifreeze: step.only.with_antifreeze && situation.fluid.is_none(),
             }),

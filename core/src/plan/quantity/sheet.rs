@@ -5,6 +5,7 @@ use crate::figures::{Authority, Figure, Reasoning};
 use crate::model::{Assumption, LoopModel};
 use crate::named::named;
 use crate::pressure::belief::Belief;
+use crate::pressure::belief::Unknown;
 use crate::pressure::year::Year;
 use crate::records::visit_file::VisitFile;
 use crate::records::{Phase, ReadingPoint};
@@ -151,6 +152,8 @@ pub enum Remark {
         short: Figure,
         /// How far the highest lies over the most.
         over: Figure,
+        /// What makes the band widest.
+        widest: Option<Unknown>,
     },
     /// What the seasons ask for is more than may be put on: see it again.
     LimitedByRating {

@@ -7,6 +7,7 @@ use crate::figures::{Authority, Figure, Reasoning};
 use crate::pressure::PressureError;
 use crate::pressure::balance::{ChargeState, Properties, SealedLoop, balance};
 use crate::pressure::band::Band;
+use crate::pressure::belief::Unknown;
 use crate::pressure::belief::{Belief, Charge, Moment, Unknowns};
 use crate::pressure::leave::{Demand, Leave, Outcome, Today};
 use crate::records::{FlowCentre, ReadingPoint};
@@ -157,13 +158,25 @@ fn charge(known: &Known<'_>, system: SealedLoop, sheet: &mut Sheet) -> Result<()
     let demand = Demand {
         least: GaugePressure::from_si(least),
         most: GaugePressure::from_si(most),
-        limit_today: GaugePressure::from_si(rating),
+        limit_today: GaugePressure::from_si(most),
+        ceiling: GaugePressure::from_si(rating),
         moments,
     };
     let leave = belief.leave(&demand, &today)?;
     leaving(&leave, &demand, now, &today, sheet);
-    let left = belief.recharged(leave.pressure, &today);
+    // What is read soon after is held against today's temperature, whatever it is,
+    // and for the hold against what the same gauge read.
+    let same_day = Today {
+        temperature: Uncertain::exact(now.value()),
+        ..today
+    };
+    let same_gauge = Today {
+        gauge: 0.0,
+        ..same_day
+    };
+    let left = belief.recharged(leave.pressure, &same_gauge);
     hold(&left, &leave, now, sheet)?;
+    let left = belief.recharged(leave.pressure, &same_day);
     let (volume, air) = known.model.trapped_air();
     rechecks(&left.with_air(volume, air), &leave, now, sheet)?;
     volumes(known, &system, unknowns, &leave, now, sheet);
@@ -207,6 +220,12 @@ fn ends(bands: &[Band]) -> (GaugePressure, GaugePressure) {
     )
 }
 
+/// What makes the widest of some bands wide.
+fn widest(bands: &[Band]) -> Option<Unknown> {
+    let wider = |a: &&Band, b: &&Band| a.width().total_cmp(&b.width());
+    bands.iter().max_by(wider)?.widest()
+}
+
 fn leaving(
     leave: &Leave,
     demand: &Demand,
@@ -221,7 +240,7 @@ fn leaving(
         )
         .with("plan-least-pressure", Figure::exact(demand.least))
         .with("plan-most-pressure", Figure::exact(demand.most))
-        .with("plan-lowest-rating", Figure::exact(demand.limit_today))
+        .with("plan-lowest-rating", Figure::exact(demand.ceiling))
         .with("plan-loop-temperature", Figure::uncertain(now))
     };
     let inside =
@@ -235,6 +254,7 @@ fn leaving(
                 inside,
                 short: difference(short),
                 over: difference(over),
+                widest: widest(&leave.bands),
             });
             (leave.pressure - gauge, leave.pressure + gauge)
         }
@@ -246,19 +266,20 @@ fn leaving(
             (leave.pressure - gauge, leave.pressure + gauge)
         }
     };
-    let limit = demand.limit_today;
-    let capped = |pressure: GaugePressure| if pressure > limit { limit } else { pressure };
+    let capped = |pressure: GaugePressure, limit| if pressure > limit { limit } else { pressure };
+    let today_most = |pressure| capped(pressure, demand.limit_today);
     sheet.add(
         Q::LeavePressure,
-        Figure::uncertain(Uncertain::new(capped(leave.pressure), today.gauge)),
+        Figure::uncertain(Uncertain::new(today_most(leave.pressure), today.gauge)),
         why().with("plan-inside-limits", inside),
     );
-    sheet.add(Q::LeavePressureLow, Figure::exact(capped(from)), why());
-    sheet.add(Q::LeavePressureHigh, Figure::exact(capped(to)), why());
+    sheet.add(Q::LeavePressureLow, Figure::exact(today_most(from)), why());
+    sheet.add(Q::LeavePressureHigh, Figure::exact(today_most(to)), why());
     let (low, high) = ends(&leave.bands);
     sheet.add(Q::SeasonLow, Figure::exact(low), why());
     sheet.add(Q::SeasonHigh, Figure::exact(high), why());
-    let stretch = capped(leave.pressure + PressureDifference::from_si(psi(STRETCH_PSI)));
+    let higher = leave.pressure + PressureDifference::from_si(psi(STRETCH_PSI));
+    let stretch = capped(higher, demand.ceiling);
     sheet.add(
         Q::StretchPressure,
         Figure::exact(stretch),
@@ -267,7 +288,7 @@ fn leaving(
             Authority::FromMemory("plan-astm-f2164"),
         )
         .with("plan-leave-pressure", Figure::exact(leave.pressure))
-        .with("plan-lowest-rating", Figure::exact(limit)),
+        .with("plan-lowest-rating", Figure::exact(demand.ceiling)),
     );
 }
 
@@ -277,13 +298,12 @@ fn rechecks(
     now: Uncertain<Temperature>,
     sheet: &mut Sheet,
 ) -> Result<(), PressureError> {
-    let spread = now.standard().hypot(RECHECK_SPREAD);
     let bands: Vec<Band> = RECHECK_DAYS
         .iter()
         .map(|day| {
             left.band(&Moment {
                 elapsed: days(*day),
-                temperature: Uncertain::new(now.value(), spread),
+                temperature: Uncertain::new(now.value(), RECHECK_SPREAD),
             })
         })
         .collect::<Result<_, _>>()?;

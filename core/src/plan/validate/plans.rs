@@ -8,13 +8,19 @@ use crate::plan::{Library, Situation, Treatment, assemble};
 
 /// Situations that differ in which steps apply.
 pub(in crate::plan) fn situations() -> Vec<Situation> {
-    let centres = [None]
-        .into_iter()
-        .chain(FlowCentreKind::ALL.into_iter().map(Some));
+    let known =
+        FlowCentreKind::ALL.map(|kind| (Some(kind), kind != FlowCentreKind::NonPressurised));
+    let centres = [(None, false), (None, true)].into_iter().chain(known);
     // Other kinds of fluid differ in cautions only, not in steps.
     let fluids = [None, Some(FluidKind::Water)];
     centres
-        .flat_map(|flow_centre| fluids.map(|fluid| Situation { flow_centre, fluid }))
+        .flat_map(|(flow_centre, is_pressurised)| {
+            fluids.map(|fluid| Situation {
+                flow_centre,
+                is_pressurised,
+                fluid,
+            })
+        })
         .collect()
 }
 

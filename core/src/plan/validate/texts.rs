@@ -6,6 +6,7 @@ use crate::plan::quantity::{Lack, QuantityKind, Remark};
 use crate::plan::terms::{
     FlowCentreKind, Hazard, Observation, ProofTime, Rule, Section, Side, Stage, TimerKind,
 };
+use crate::pressure::belief::Unknown;
 
 /// The keys that a catalog must hold, each with the entry that needs it.
 pub fn text_keys(library: &Library) -> Vec<(String, String)> {
@@ -52,6 +53,9 @@ pub fn text_keys(library: &Library) -> Vec<(String, String)> {
     }
     for id in Remark::IDS {
         need("plan-remark", id);
+    }
+    for unknown in Unknown::ALL.map(Unknown::id).into_iter().chain(["none"]) {
+        need("plan-narrow", unknown);
     }
     keys
 }

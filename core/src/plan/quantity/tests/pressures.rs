@@ -1,4 +1,5 @@
 use super::*;
+use crate::pressure::belief::Unknown;
 
 #[test]
 fn the_dead_head_limit_is_stretch_plus_the_air_allowed() {
@@ -105,4 +106,44 @@ fn the_hold_limit_is_at_least_that_of_the_published_test() {
     // half the modulus falls from 82 to about 76 ksi (table B.1.1, log-log): 8 %.
     assert!(limit >= 0.05 * leave - 1e-9, "{limit} {leave}");
     assert!(limit <= 0.2 * leave, "{limit} {leave}");
+}
+
+/// A system of which nothing is recorded, at a loop temperature known to 6 K.
+fn bare() -> Sheet {
+    let file = VisitFile::default();
+    let model = LoopModel::of(&file);
+    sheet(&Known {
+        file: &file,
+        model: &model,
+        conditions: Conditions {
+            loop_temperature: Uncertain::new(Temperature::from_celsius(12.0), 6.0),
+            ..conditions(12.0)
+        },
+        refilled: false,
+    })
+}
+
+#[test]
+fn what_is_unknown_of_the_system_passes_no_leak() {
+    let sheet = bare();
+    let leave = value(&sheet, Q::LeavePressure, Unit::Psi);
+    let limit = value(&sheet, Q::HoldFallLimit, Unit::Psi);
+    // As above: the pipe itself explains a fall of 8 %, the standard allows 5 %. How
+    // warm the loop is nobody knows here, but it is as warm at the end as at the start.
+    assert!(limit >= 0.05 * leave - 1e-9, "{limit} {leave}");
+    assert!(limit <= 0.2 * leave, "{limit} {leave}");
+}
+
+#[test]
+fn no_season_of_an_unknown_system_goes_above_its_rating() {
+    let sheet = bare();
+    let rating = value(&sheet, Q::LowestRating, Unit::Psi);
+    assert!(value(&sheet, Q::SeasonHigh, Unit::Psi) <= rating + 0.1);
+    // The upper end of what is left at start-up: common practice, no source.
+    assert!(value(&sheet, Q::LeavePressureHigh, Unit::Psi) <= 70.0 + 1e-9);
+    let said = sheet.remarks.iter().find_map(|remark| match remark {
+        Remark::NoPressureServes { widest, .. } => Some(*widest),
+        _ => None,
+    });
+    assert_eq!(said, Some(Some(Unknown::ChargeTemperature)));
 }
