@@ -62,10 +62,10 @@ pub(super) fn marks(
         if layout.sign_words {
             let style = LabelStyle {
                 strong: true,
-                size: 12.0,
+                size: 13.0,
                 ..LabelStyle::plain(Anchor::Middle)
             };
-            let below = Point::new(at.x, at.y + layout.sign + 12.0);
+            let below = Point::new(at.x, at.y + layout.sign + 12.5);
             drawing.label(below, word.clone(), style);
         }
         let view = MarkView {
