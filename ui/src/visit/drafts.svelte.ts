@@ -9,7 +9,8 @@ import { putDraft } from "../client";
 import { settled } from "../parts/settled";
 import type { DraftView } from "../types/DraftView";
 
-const KEY = Symbol("drafts");
+/** Under what the drafts of a visit are found by what is inside of it. */
+export const DRAFTS = Symbol("drafts");
 
 export class Drafts {
   readonly #visit: string;
@@ -75,10 +76,10 @@ export class Drafts {
 
 /** For everything below the component that calls it. */
 export function provideDrafts(drafts: Drafts): void {
-  setContext(KEY, drafts);
+  setContext(DRAFTS, drafts);
 }
 
 /** Those of the visit around a component; none outside of a visit. */
 export function useDrafts(): Drafts | undefined {
-  return getContext(KEY);
+  return getContext(DRAFTS);
 }
