@@ -116,6 +116,19 @@ async fn a_call_goes_from_its_complaint_over_a_kill_to_both_reports_and_the_next
         assert!(!told.trim().is_empty(), "{asked} tells nothing");
     }
 
+    // The charts, laid out for this screen, their numbers with reasons too.
+    window.tap("[data-test=pictures]").await;
+    window.find("[data-chart=path] svg").await;
+    let causes = "[data-chart]:has([data-why])";
+    window.tap(&format!("{causes} [data-why] button")).await;
+    let told = window.text(&format!("{causes} [data-why] dl")).await;
+    assert!(!told.trim().is_empty(), "a number of a chart tells nothing");
+    let beyond = "const done = arguments[arguments.length - 1]; \
+        done([...document.querySelectorAll('[data-chart] .scroll')] \
+            .filter((box) => box.scrollWidth > box.clientWidth + 1).length)";
+    let beyond = window.run(beyond, Vec::new()).await;
+    assert_eq!(beyond, 0, "charts wider than the screen");
+
     // The work: cautions, a step done, a timer, a gate.
     window.tap("[data-step=plan]").await;
     let open = "[data-state=open]:has([aria-expanded=true])";
