@@ -19,7 +19,9 @@ demo: setup-build
 	@for call in $(SAMPLES); do \
 	  name=$$(basename $$call .json); \
 	  printf '\n==== %s ====\n' "$$name"; \
-	  target/debug/returnline diagnose $$call --pdf out/$$name.pdf || exit 1; \
+	  target/debug/returnline diagnose $$call --pdf out/$$name.pdf > out/$$name.txt || exit 1; \
+	  sed '/^Why/,$$d' out/$$name.txt; \
+	  printf 'Reasons, next checks and work plan: out/%s.txt\nService report: out/%s.pdf\n' $$name $$name; \
 	done
 
 ## Everything: formatting, lints, the engine, the interface, the app in a real window.

@@ -6,7 +6,7 @@ program-faults = { $path }: { $count ->
 }
 program-pdf-written = Report: { $path }
 program-stored = Kept in: { $path }
-program-causes = Causes
+program-causes = Causes (each on its own; several may be true at once)
 program-reasons = Why
 program-next = Next checks
 program-plan = Plan

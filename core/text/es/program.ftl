@@ -6,7 +6,7 @@ program-faults = { $path }: { $count ->
 }
 program-pdf-written = Informe: { $path }
 program-stored = Guardado en: { $path }
-program-causes = Causas
+program-causes = Causas (cada una por sí sola; pueden darse varias a la vez)
 program-reasons = Por qué
 program-next = Próximas comprobaciones
 program-plan = Plan
