@@ -12,7 +12,8 @@ use returnline_tests::invented::Dice;
 use serde_json::{Value, json};
 use std::error::Error;
 
-const READINGS: [usize; 4] = [1, 10, 40, 100];
+/// 75 findings hold what a visit holds on which every sign is asked.
+const READINGS: [usize; 5] = [1, 10, 40, 75, 100];
 const PYAGRUM: &str = "pyAgrum, same graph and evidence";
 
 pub fn rows(reference: &Reference) -> Rows {
