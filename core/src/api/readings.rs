@@ -12,6 +12,7 @@ use crate::records::{
 use crate::store::VisitRecord;
 use crate::text::Args;
 use crate::units::{Dimension, Unit, format, parse};
+use chrono::{DateTime, FixedOffset, NaiveDate};
 
 /// Numbers a circuit can have.
 const CIRCUITS: std::ops::RangeInclusive<u32> = 1..=400;
@@ -28,7 +29,7 @@ impl Engine {
         entry: &ReadingEntry,
     ) -> Result<VisitView, ApiError> {
         let visit_id = self.visit_id(visit)?;
-        let reading = self.read_entry(entry)?;
+        let mut reading = self.read_entry(entry)?;
         let id = match &entry.id {
             Some(id) => id
                 .parse::<ReadingId>()
@@ -36,6 +37,18 @@ impl Engine {
             None => ReadingId(self.surroundings.new_id()),
         };
         let before = self.record(visit)?;
+        let mut known = before.file.visit.readings.iter();
+        match known.find(|known| known.id == Some(id)) {
+            // What no form asks for stays.
+            Some(known) => {
+                reading.taken_at = known.taken_at;
+                reading.note.clone_from(&known.note);
+            }
+            None if reading.phase == Phase::Left => {
+                reading.taken_at = self.taken_later(before.file.visit.date);
+            }
+            None => {}
+        }
         let now = self.surroundings.now();
         self.store
             .put_reading(visit_id, id, &reading, now)
@@ -43,6 +56,13 @@ impl Engine {
         let what = self.point_label(reading.point());
         self.entered(what, before);
         self.visit(visit)
+    }
+
+    /// When a reading is taken that is entered now, if that is after the day of the
+    /// visit: a reading of a later day proves something else than one of that day.
+    pub(super) fn taken_later(&self, visited: Option<NaiveDate>) -> Option<DateTime<FixedOffset>> {
+        let later = visited.is_some_and(|day| self.surroundings.today() > day);
+        later.then(|| self.surroundings.here())
     }
 
     /// Takes a reading away.

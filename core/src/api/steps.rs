@@ -8,6 +8,7 @@ use crate::records::{
 };
 use crate::store::VisitRecord;
 use crate::units::{Dimension, Duration, Measure, Unit, parse};
+use chrono::{DateTime, NaiveDate, Utc};
 
 /// Longest time that one step can take. Beyond it is a slip of the pen.
 const LONGEST_MINUTES: f64 = 6000.0;
@@ -38,9 +39,21 @@ impl Engine {
         let action = &mut actions[place];
         let mut reading = None;
         match change {
-            StepChange::Done { done } => {
-                action.done = *done;
+            StepChange::Done { done: false } => {
+                action.done = false;
                 action.skipped = None;
+                action.without = None;
+            }
+            StepChange::Done { done: true } => {
+                self.may_be_done(visit, step, action)?;
+                self.finish(action, None);
+            }
+            StepChange::Without { reason } => {
+                let reason = written(reason).ok_or_else(|| {
+                    let label = self.wording.catalog().text("step-without-reason");
+                    ApiError::new("no-value", &[("field", &label)], self.wording)
+                })?;
+                self.finish(action, Some(reason));
             }
             StepChange::Skipped { reason } => {
                 action.skipped = written(reason.as_deref().unwrap_or_default());
@@ -55,12 +68,20 @@ impl Engine {
                 }
             }
             StepChange::Timer { kind, running } => {
-                action.timers.retain(|timer| timer.kind != *kind);
+                let now = self.surroundings.now();
                 if *running {
+                    action.timers.retain(|timer| timer.kind != *kind);
                     action.timers.push(StartedTimer {
                         kind: kind.clone(),
-                        started_at: self.surroundings.now(),
+                        started_at: now,
+                        stopped_at: None,
                     });
+                } else {
+                    // How long it ran stays on record.
+                    stop(
+                        action.timers.iter_mut().filter(|timer| timer.kind == *kind),
+                        now,
+                    );
                 }
             }
             StepChange::Minutes { text } => action.duration = self.minutes(text)?,
@@ -71,7 +92,10 @@ impl Engine {
                 reading = Some((id, None));
                 if !text.trim().is_empty() {
                     let found = self.gate_entry(looked, text, unit)?;
-                    reading = Some((id, self.gate_reading(&found, looked)));
+                    reading = Some((
+                        id,
+                        self.gate_reading(&found, looked, before.file.visit.date),
+                    ));
                     action.gates.push(GateEntry {
                         looked: looked.clone(),
                         value: found.value,
@@ -93,6 +117,21 @@ impl Engine {
             _ => self.entered(label, before),
         }
         Ok(())
+    }
+
+    /// Whether a step may count as done: it wants nothing more.
+    fn may_be_done(&self, visit: &str, step: &str, action: &Action) -> Result<(), ApiError> {
+        self.call(visit)?
+            .refusal(step, action, self.surroundings.now())
+            .map_or(Ok(()), Err)
+    }
+
+    /// Marks a step as done; its timers run no longer.
+    fn finish(&self, action: &mut Action, without: Option<String>) {
+        action.done = true;
+        action.skipped = None;
+        action.without = without;
+        stop(action.timers.iter_mut(), self.surroundings.now());
     }
 
     fn minutes(&self, text: &str) -> Result<Option<Measure<Duration>>, ApiError> {
@@ -133,10 +172,16 @@ impl Engine {
     }
 
     /// What is read at a gate is a reading of the system as it is left.
-    fn gate_reading(&self, found: &PlainMeasure, looked: &str) -> Option<Reading> {
+    fn gate_reading(
+        &self,
+        found: &PlainMeasure,
+        looked: &str,
+        visited: Option<NaiveDate>,
+    ) -> Option<Reading> {
         let point = ReadingPoint::from_id(looked)?;
         let mut reading = Reading::new(point, *found).ok()?;
         reading.phase = Phase::Left;
+        reading.taken_at = self.taken_later(visited);
         let own = self
             .settings
             .accuracy(reading.instrument_or_usual(), point.kind());
@@ -176,6 +221,13 @@ fn gate_reading_id(visit: VisitId, step: &str, looked: &str) -> ReadingId {
     ReadingId(uuid::Builder::from_custom_bytes(hash.to_be_bytes()).into_uuid())
 }
 
+/// Stops those that run.
+fn stop<'a>(timers: impl Iterator<Item = &'a mut StartedTimer>, now: DateTime<Utc>) {
+    for timer in timers {
+        timer.stopped_at.get_or_insert(now);
+    }
+}
+
 fn written(text: &str) -> Option<String> {
     Some(text.trim().to_owned()).filter(|text| !text.is_empty())
 }
@@ -187,14 +239,6 @@ fn looked_at(id: &str) -> Option<(Looked, Dimension)> {
     }
     let seen = Observation::from_id(id)?;
     Some((Looked::Observation(seen), seen.dimension()))
-}
-
-/// Identifier of what is looked at.
-pub(super) fn looked_id(looked: Looked) -> &'static str {
-    match looked {
-        Looked::Reading(point) => point.id(),
-        Looked::Observation(seen) => seen.id(),
-    }
 }
 
 /// Catalog key of what is looked at.

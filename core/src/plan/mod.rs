@@ -12,6 +12,7 @@ pub mod file;
 mod for_system;
 mod id;
 mod library;
+mod progress;
 pub mod quantity;
 pub mod rules;
 mod shipped;
@@ -26,6 +27,7 @@ pub use library::{
     Caution, Criterion, Library, Looked, Only, Opening, Origin, Procedure, Proof, ProofLimit,
     SourceText, Step, Timer,
 };
+pub use progress::{Progress, Run, Want};
 pub use shipped::{FILES, load};
 pub use terms::{
     FlowCentreKind, Hazard, Observation, ProofTime, Rule, Section, Side, Stage, TimerKind,

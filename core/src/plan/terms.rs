@@ -53,6 +53,23 @@ named! {
     }
 }
 
+impl Stage {
+    /// Whether its steps are what corrects, not what leads there and back.
+    pub fn corrects(self) -> bool {
+        matches!(
+            self,
+            Self::Repair
+                | Self::Clean
+                | Self::Flush
+                | Self::Purge
+                | Self::Dose
+                | Self::Mix
+                | Self::Charge
+                | Self::Adjust
+        )
+    }
+}
+
 named! {
     /// Which side of the isolation valves a step works on. Within a stage the
     /// loop comes before the unit, so that what is washed out of the ground

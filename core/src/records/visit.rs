@@ -128,6 +128,10 @@ pub struct Action {
     /// Why it was left out, when it was.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub skipped: Option<String>,
+    /// Why it was gone on from although a gate of it was not passed or a timer had
+    /// not run to its end.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub without: Option<String>,
     /// Parts and materials used.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub parts: Option<String>,
@@ -150,6 +154,9 @@ pub struct StartedTimer {
     pub kind: String,
     /// When it was started.
     pub started_at: DateTime<Utc>,
+    /// When it was stopped, or its step was done; none while it runs.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub stopped_at: Option<DateTime<Utc>>,
 }
 
 /// What was found at a gate: the number and its unit, as written.

@@ -15,6 +15,10 @@ pub struct Words {
     pub not_done: String,
     /// State of a check: did not apply.
     pub not_applied: String,
+    /// State of a step: left out for a reason.
+    pub left_out: String,
+    /// State of a step: done, though what it asks for was not met.
+    pub unmet: String,
     /// Said after a caption that is repeated on a later page.
     pub continued: String,
     /// Said where a table without rows stands.

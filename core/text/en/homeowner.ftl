@@ -21,6 +21,7 @@ homeowner-what = What
 homeowner-before = Before
 homeowner-after = After
 homeowner-should = Should be
+homeowner-is-it = Is it so?
 
 # How it ended, in one sentence.
 homeowner-short-fixed = Your system is fixed and we checked that it runs as it should.
@@ -30,6 +31,11 @@ homeowner-short-handed_over = The cause is outside the ground pipe. Another spec
 homeowner-short-open = We are not finished yet. Below is what we know so far.
 homeowner-short-found = We know what is most likely wrong. The repair still has to be done.
 homeowner-short-unknown = We do not know the cause yet. More has to be measured first.
+homeowner-short-done = The work is done, and what we measured afterwards is as it should be.
+homeowner-short-done-unread = The work is done. Not everything that shows it was measured yet.
+homeowner-short-done-missed = The work is done, but not everything that we measured afterwards is as it should be yet.
+homeowner-short-done-excused = The work is done, except that one check on the way was not met. Your technician wrote down why.
+homeowner-short-begun = The work is begun, but not finished.
 
 # How sure it is.
 homeowner-sure-checked = We confirmed this with a test at your system.
@@ -40,6 +46,7 @@ homeowner-wrong-other = The ground pipe is not the reason. The heat pump itself,
 homeowner-wrong-unknown = The reason is not clear yet.
 homeowner-wrong-so-far = It is not certain yet. Most likely so far: { $cause }
 homeowner-begun = { $work } (begun)
+homeowner-done-in-part = { $work } (a part of it was left out for a reason)
 
 # The picture.
 homeowner-picture = Your system

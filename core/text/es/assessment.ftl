@@ -48,5 +48,32 @@ plan-note-excluded = Se omite porque lo otro lo deshace: { $dropped } Se mantien
 plan-note-not-here = { $procedure }: nada que hacer en este tipo de sistema.
 plan-gate-pass = { $what }: { $rule } { $limit }.
 plan-gate-back = Volver al paso { $number }: { $step }
+plan-want-gate-empty = { $label }: no hay nada anotado; debe ser { $rule }.
+plan-want-gate-failed = { $label }: { $found }; debe ser { $rule }.
+plan-want-timer-not-started = { $label }: sin empezar; debe durar al menos { $time }.
+plan-want-timer-short = { $label }: han pasado { $ran } de al menos { $time }.
+plan-want-timer-end-unknown = { $label }: empezado, pero no consta cuánto duró; debe durar al menos { $time }.
+plan-count-done = { $count ->
+    [one] { $count } de { $all } pasos hecho
+   *[other] { $count } de { $all } pasos hechos
+}
+plan-count-left-out = { $count ->
+    [one] { $count } omitido con motivo
+   *[other] { $count } omitidos con motivo
+}
+plan-count-excused = { $count ->
+    [one] { $count } dejado atrás sin su control o tiempo, con motivo
+   *[other] { $count } dejados atrás sin su control o tiempo, con motivo
+}
+plan-count-unmet = { $count ->
+    [one] { $count } hecho sin cumplir control o tiempo
+   *[other] { $count } hechos sin cumplir control o tiempo
+}
+plan-count-open = { $count } por hacer
 plan-proof-label = { $point } ({ $when })
+plan-proof-met = como debe
+plan-proof-missed = no como debe
+plan-proof-unread = sin leer
+plan-proof-later = se lee más adelante
+plan-proof-open = sin valor con que compararla
 why-plan-fixed = Igual para todos los sistemas.

@@ -21,6 +21,7 @@ homeowner-what = Qué
 homeowner-before = Antes
 homeowner-after = Después
 homeowner-should = Debería ser
+homeowner-is-it = ¿Es así?
 
 # How it ended, in one sentence.
 homeowner-short-fixed = Su sistema está arreglado y comprobamos que funciona como debe.
@@ -30,6 +31,11 @@ homeowner-short-handed_over = La causa no está en la tubería enterrada. Otro e
 homeowner-short-open = Aún no hemos terminado. Abajo está lo que sabemos hasta ahora.
 homeowner-short-found = Sabemos qué es lo que más probablemente falla. La reparación todavía está por hacer.
 homeowner-short-unknown = Todavía no conocemos la causa. Antes hay que medir más.
+homeowner-short-done = El trabajo está hecho, y lo que medimos después está como debe.
+homeowner-short-done-unread = El trabajo está hecho. Aún no se ha medido todo lo que lo demuestra.
+homeowner-short-done-missed = El trabajo está hecho, pero no todo lo que medimos después está todavía como debe.
+homeowner-short-done-excused = El trabajo está hecho, salvo que un control intermedio no se cumplió. Su técnico anotó por qué.
+homeowner-short-begun = El trabajo está empezado, pero no terminado.
 
 # How sure it is.
 homeowner-sure-checked = Lo confirmamos con una prueba en su sistema.
@@ -40,6 +46,7 @@ homeowner-wrong-other = La razón no es la tubería enterrada. Hay que revisar l
 homeowner-wrong-unknown = La razón todavía no está clara.
 homeowner-wrong-so-far = Todavía no es seguro. Lo más probable hasta ahora: { $cause }
 homeowner-begun = { $work } (empezado)
+homeowner-done-in-part = { $work } (una parte se omitió con motivo)
 
 # The picture.
 homeowner-picture = Su sistema

@@ -5,6 +5,8 @@ page-note = Nota
 page-done = hecho
 page-not-done = no hecho
 page-not-applied = no procedía
+page-left-out = omitido
+page-unmet = hecho sin cumplir
 page-continued = continuación
 page-no-rows = nada registrado
 page-date = Fecha
@@ -44,6 +46,7 @@ service-proof = Prueba
 service-expected = Debe leerse
 service-before = Como se encontró
 service-after = Como quedó
+service-is-it = Veredicto
 service-day = Día
 service-technician = Técnico
 service-company = Empresa
@@ -51,13 +54,25 @@ service-unit = Sistema
 service-outcome = Resultado
 service-fluid = Fluido del lazo
 service-verdicts = Lo que decidió una comprobación
+service-ended = Cómo terminó la visita: { $outcome }.
+service-not-ended = No se anotó cómo terminó la visita.
+service-work-count = { $count }.
+service-proof-count = { $met ->
+    [one] { $met } de { $all } lecturas de comprobación está como debe.
+   *[other] { $met } de { $all } lecturas de comprobación están como deben.
+}
+service-on-cause = Sobre la causa: { $headline }
+service-unproved = Sin comprobar
+service-unproved-excused = Paso { $number }, control o tiempo sin cumplir: { $wanting } Motivo: { $reason }
+service-unproved-unmet = Paso { $number }, control o tiempo sin cumplir: { $wanting } No se anotó ningún motivo.
+service-unproved-missed = { $label }: { $after }, no como debe ({ $expected }).
+service-unproved-unread = { $label }: sin leer; debe ser { $expected }.
 service-confirmed = Confirmado: { $cause }
 service-ruled-out = Descartado: { $cause }
 service-by-check = Con esta comprobación: { $check }
 service-unused = Lecturas que no se pudieron usar
 service-others = Hecho además del plan
 service-steps-planned = { $steps } pasos; ninguno está marcado todavía como hecho o no hecho.
-service-steps-done = { $done } de { $steps } pasos hechos.
 service-caution-number = P{ $number }
 service-caution-see = { $number } (paso { $step })
 service-gate-found-passed = { $label }: { $value } { $unit } ({ $rule }): superado.
@@ -65,6 +80,11 @@ service-gate-found-failed = { $label }: { $value } { $unit } ({ $rule }): no sup
 service-gate-found = { $label }: { $value } { $unit } ({ $rule }).
 service-gate-passed = Control superado.
 service-gate-not-passed = Control no superado.
+service-timer-ran = { $label }: empezado { $started }, duró { $ran } (al menos { $time }).
+service-timer-short = { $label }: empezado { $started }, duró { $ran }; demasiado poco (al menos { $time }).
+service-timer-no-end = { $label }: empezado { $started }; no consta cuándo terminó (al menos { $time }).
+service-step-excused = Se siguió sin esto: { $wanting } Motivo: { $reason }
+service-step-unmet = Marcado como hecho sin esto: { $wanting } No se anotó ningún motivo.
 service-left-out = Omitido: { $reason }
 service-parts-used = Piezas y materiales: { $parts }
 service-used = Piezas y tiempo
@@ -89,7 +109,15 @@ service-photos = Fotos
 service-recommendations = Recomendaciones
 service-recommend-check = Continuar con las comprobaciones de abajo antes de cambiar nada más.
 service-recommend-unproven = No se han tomado todas las lecturas de cómo quedó: tomarlas para comprobar el trabajo.
-service-recommend-open-steps = { $count } pasos no están hechos. Terminarlos o anotar por qué no.
+service-recommend-open-steps = { $count ->
+    [one] Un paso no está hecho. Terminarlo o anotar por qué no.
+   *[other] { $count } pasos no están hechos. Terminarlos o anotar por qué no.
+}
+service-recommend-unmet-steps = { $count ->
+    [one] Un paso está marcado como hecho sin su control o tiempo. Repetirlo o anotar por qué no.
+   *[other] { $count } pasos están marcados como hechos sin su control o tiempo. Repetirlos o anotar por qué no.
+}
+service-recommend-missed = No todo lo que comprueba el trabajo se lee como debe: volver al paso del que depende o acordar otra visita.
 service-recommend-instrument = Comparar los instrumentos dudosos con un segundo antes de la próxima visita.
 service-recommend-recheck = Leer la presión de nuevo dentro de un mes y en la otra temporada, y compararla con la franja de este informe.
 service-next-visit = Próxima visita: { $date }

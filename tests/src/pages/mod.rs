@@ -29,6 +29,8 @@ pub fn words() -> Words {
         done: "done".into(),
         not_done: "not done".into(),
         not_applied: "did not apply".into(),
+        left_out: "left out".into(),
+        unmet: "done, not met".into(),
         continued: "continued".into(),
         no_rows: "No entries.".into(),
         date: "Date".into(),

@@ -25,6 +25,10 @@ materials: Array<MaterialView>,
  */
 steps: Array<StepView>, 
 /**
+ * How far the steps are, in words.
+ */
+count: string, 
+/**
  * Readings that prove it afterwards.
  */
 proof: Array<ProofView>, 

@@ -22,9 +22,21 @@ expected: string | null,
  */
 before: string | null, 
 /**
- * What it reads as left.
+ * What it reads as left; on a later day, where that is when it is read.
  */
 after: string | null, 
+/**
+ * `met`, `missed`, `unread`, or `open` where nothing is expected.
+ */
+verdict: string, 
+/**
+ * The verdict in words.
+ */
+verdict_words: string, 
+/**
+ * Whether it is read on a later day than that of the work.
+ */
+later: boolean, 
 /**
  * Where the expectation comes from.
  */

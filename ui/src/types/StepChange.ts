@@ -7,7 +7,11 @@ export type StepChange = { "change": "done",
 /**
  * Whether it is done.
  */
-done: boolean, } | { "change": "skipped", 
+done: boolean, } | { "change": "without", 
+/**
+ * The reason.
+ */
+reason: string, } | { "change": "skipped", 
 /**
  * The reason.
  */

@@ -41,6 +41,18 @@ timers: Array<TimerView>,
  */
 done: boolean | null, 
 /**
+ * `open`, `done`, `unmet`, `excused` or `skipped`.
+ */
+progress: string, 
+/**
+ * What its gates and timers still want, in words, once it was marked as done.
+ */
+wanting: Array<string>, 
+/**
+ * Why it was gone on from without its gate or timer, when it was.
+ */
+without: string | null, 
+/**
  * Why it was left out, when it was.
  */
 skipped: string | null, 

@@ -22,9 +22,21 @@ shown: string,
  */
 seconds: number, 
 /**
- * When it was started, RFC 3339; none while it is not running.
+ * When it was started, RFC 3339; none if it was not.
  */
 started_at: string | null, 
+/**
+ * When it was stopped, RFC 3339; none while it runs.
+ */
+stopped_at: string | null, 
+/**
+ * How long it ran until it was stopped, in words.
+ */
+ran: string | null, 
+/**
+ * Whether that was long enough; none while it runs or was not started.
+ */
+met: boolean | null, 
 /**
  * Where the time comes from.
  */

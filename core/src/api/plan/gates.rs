@@ -2,11 +2,11 @@
 
 use crate::api::Call;
 use crate::api::knowledge::knowledge;
-use crate::api::steps::{looked_id, looked_key};
+use crate::api::steps::looked_key;
 use crate::api::types::{CriterionView, FigureView, GateView, ProofView, UnitView};
 use crate::figures::{Authority, Reasoning};
-use crate::plan::{Basis, Gate, Limit, Looked, Origin, PlannedProof, Rule, WorkPlan};
-use crate::records::{Action, Phase};
+use crate::plan::{Basis, Gate, Limit, Looked, Origin, PlannedProof, ProofTime, WorkPlan};
+use crate::records::{Action, Phase, Reading};
 use crate::text::Args;
 use crate::units::{Duration, Quantity, Unit};
 
@@ -71,18 +71,11 @@ impl Call {
                 .text("limit", self.limit(&gate.limit));
             catalog.fill("plan-gate-pass", &args)
         };
-        let back = plan
-            .steps
-            .iter()
-            .find(|step| step.number == first.return_to)?;
-        let args = Args::new().text("number", back.number.to_string()).text(
-            "step",
-            self.words(&format!("plan-step-{}", back.id.as_str())),
-        );
         let criteria: Vec<CriterionView> = gates
             .iter()
             .map(|gate| self.criterion(plan, gate, taken_up))
             .collect();
+        let mut steps = plan.steps.iter();
         let passed = criteria.iter().map(|criterion| criterion.passed);
         let verdict = if passed.clone().any(|passed| passed == Some(false)) {
             "failed"
@@ -95,40 +88,25 @@ impl Call {
             criteria,
             verdict: verdict.to_owned(),
             pass: gates.iter().map(criterion).collect::<Vec<_>>().join(" "),
-            otherwise: catalog.fill("plan-gate-back", &args),
-            back_to: Some(back.id.as_str().to_owned()),
+            otherwise: self.way_back(plan, first)?,
+            back_to: steps
+                .find(|step| step.number == first.return_to)
+                .map(|back| back.id.as_str().to_owned()),
         })
     }
 
-    /// One criterion with what was found. The number is judged as it was
-    /// written; what it is uncertain by is shown beside it, not counted in.
+    /// One criterion with what was found.
     fn criterion(&self, plan: &WorkPlan, gate: &Gate, taken_up: &Action) -> CriterionView {
         let limit = &gate.limit.value;
-        let looked = looked_id(gate.looked);
         let units: Vec<Unit> = Unit::of(limit.dimension).collect();
-        let entry = taken_up.gates.iter().find(|entry| entry.looked == looked);
-        let found = entry.and_then(|entry| {
-            let unit = *units.iter().find(|unit| unit.symbol() == entry.unit)?;
-            Some((entry.value, unit))
-        });
-        let passed = found.map(|(value, unit)| {
-            // A hair of tolerance keeps the limit itself on the good side.
-            let hair = 1e-9 * limit.si.abs().max(1e-9);
-            match gate.rule {
-                Rule::AtMost => unit.to_si(value) <= limit.si + hair,
-                Rule::AtLeast => unit.to_si(value) >= limit.si - hair,
-            }
-        });
+        let found = gate.found(taken_up);
         let own = limit.unit(self.wording.units);
         let others = units.iter().copied().filter(|unit| *unit != own);
         let offered = std::iter::once(own).chain(others);
         CriterionView {
-            looked: looked.to_owned(),
+            looked: gate.looked.id().to_owned(),
             label: self.words(&looked_key(gate.looked)),
-            rule: {
-                let rule = self.words(&format!("plan-rule-{}", gate.rule.id()));
-                format!("{rule} {}", self.limit(&gate.limit))
-            },
+            rule: self.gate_rule(gate),
             units: offered
                 .map(|unit| UnitView {
                     symbol: unit.symbol().to_owned(),
@@ -139,9 +117,9 @@ impl Call {
                 Looked::Reading(point) => point.bounds().possible.0 < 0.0,
                 Looked::Observation(_) => false,
             },
-            value: found.map(|(value, _)| value.to_string()),
-            unit: found.map_or(own, |(_, unit)| unit).symbol().to_owned(),
-            passed,
+            value: found.map(|found| found.value.to_string()),
+            unit: found.map_or(own, |found| found.unit).symbol().to_owned(),
+            passed: found.map(|found| gate.passes(&found)),
             why: self.why_limit(&gate.limit, plan),
         }
     }
@@ -156,9 +134,19 @@ impl Call {
             [None, Some(high)] => Some(format!("≤ {high}")),
             [None, None] => None,
         };
-        let shown = |phase: Phase| {
-            let latest = self.latest(proof.reading, Some(phase));
-            latest.map(|reading| reading.text_for(self.wording.units))
+        let before = self.latest(proof.reading, Some(Phase::Found));
+        let after = self.as_left(proof.reading, proof.when);
+        let verdict = match after.map(|after| proof.proves(after)) {
+            _ if expected.is_none() => "open",
+            None => "unread",
+            Some(Some(false)) => "missed",
+            Some(_) => "met",
+        };
+        let shown = |reading: &Reading| reading.text_for(self.wording.units);
+        let later = proof.when == ProofTime::Rechecks;
+        let verdict_words = match (verdict, later) {
+            ("unread", true) => self.words("plan-proof-later"),
+            _ => self.words(&format!("plan-proof-{verdict}")),
         };
         let args = Args::new()
             .text(
@@ -173,8 +161,11 @@ impl Call {
             point: proof.reading.id().to_owned(),
             label: catalog.fill("plan-proof-label", &args),
             expected,
-            before: shown(Phase::Found),
-            after: shown(Phase::Left),
+            before: before.map(shown),
+            after: after.map(shown),
+            verdict: verdict.to_owned(),
+            verdict_words,
+            later,
             why: (proof.at_least.as_ref())
                 .or(proof.at_most.as_ref())
                 .map(|end| self.why_limit(end, plan)),

@@ -2,6 +2,9 @@
 
 mod gates;
 mod view;
+mod wants;
+
+pub(super) use wants::ran_words;
 
 use super::Call;
 use super::knowledge::knowledge;

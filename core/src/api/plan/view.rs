@@ -1,5 +1,6 @@
 //! The plan with its steps and quantities, as it is shown.
 
+use super::ran_words;
 use crate::api::Call;
 use crate::api::knowledge::knowledge;
 use crate::api::types::{
@@ -7,7 +8,7 @@ use crate::api::types::{
 };
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::plan::quantity::{Computed, Lack, Part, QuantityKind, Remark};
-use crate::plan::{PlanNote, PlannedStep, PlannedTimer, StepId, WorkPlan};
+use crate::plan::{PlanNote, PlannedStep, PlannedTimer, Progress, Run, StepId, WorkPlan};
 use crate::records::Action;
 use crate::text::Args;
 use crate::units::{Quantity, Unit};
@@ -47,6 +48,7 @@ impl Call {
                 .iter()
                 .map(|step| self.step(plan, step))
                 .collect(),
+            count: self.step_count(plan),
             proof: plan
                 .proofs
                 .iter()
@@ -108,9 +110,7 @@ impl Call {
 
     fn step(&self, plan: &WorkPlan, step: &PlannedStep) -> StepView {
         let id = step.id.as_str();
-        let actions = self.file.visit.actions.iter().rev();
-        let mut actions = actions.filter(|action| action.step.as_deref() == Some(id));
-        let action = actions.next();
+        let (progress, action) = self.progress(step);
         let none = Action::default();
         let taken_up = action.unwrap_or(&none);
         StepView {
@@ -138,6 +138,15 @@ impl Call {
                 .map(|timer| self.timer(plan, timer, taken_up))
                 .collect(),
             done: action.map(|action| action.done),
+            progress: progress.id().to_owned(),
+            wanting: match progress {
+                Progress::Unmet | Progress::Excused => {
+                    let wants = step.wants(taken_up, None);
+                    wants.iter().map(|want| self.want(want)).collect()
+                }
+                _ => Vec::new(),
+            },
+            without: taken_up.without.clone(),
             skipped: taken_up.skipped.clone(),
             minutes: taken_up
                 .duration
@@ -172,12 +181,21 @@ impl Call {
     fn timer(&self, plan: &WorkPlan, timer: &PlannedTimer, taken_up: &Action) -> TimerView {
         let kind = timer.kind.id();
         let started = taken_up.timers.iter().find(|started| started.kind == kind);
+        let run = timer.run(taken_up, None);
         TimerView {
             kind: kind.to_owned(),
             label: self.words(&format!("plan-timer-{kind}")),
             shown: self.limit(&timer.time),
             seconds: timer.time.value.si,
             started_at: started.map(|started| started.started_at.to_rfc3339()),
+            stopped_at: started
+                .and_then(|started| started.stopped_at)
+                .map(|stopped| stopped.to_rfc3339()),
+            ran: match run {
+                Run::For(ran) => Some(ran_words(ran)),
+                Run::NotStarted | Run::EndUnknown(_) => None,
+            },
+            met: matches!(run, Run::For(_)).then(|| timer.met(run)),
             why: self.why_limit(&timer.time, plan),
         }
     }

@@ -3,6 +3,7 @@
 use super::super::Call;
 use super::super::knowledge::answer_key;
 use super::Issue;
+use crate::plan::ProofTime;
 use crate::records::field::{FieldGroup, FieldValue, TABLE};
 use crate::records::{Phase, Reading, ReadingPoint, name_of};
 use crate::report::document::Meta;
@@ -56,9 +57,16 @@ impl Call {
     ) -> Option<&Reading> {
         let wanted =
             |r: &&Reading| r.point() == point && phase.is_none_or(|phase| r.phase == phase);
-        let readings = self.file.visit.readings.iter().filter(wanted);
-        let whole = readings.clone().filter(|r| r.circuit.is_none());
-        whole.reduce(later).or_else(|| readings.reduce(later))
+        latest_of(self.file.visit.readings.iter().filter(wanted))
+    }
+
+    /// The latest reading of a point as it was left, of those that prove the work
+    /// or of those that were taken on a later day.
+    pub(in crate::api) fn as_left(&self, point: ReadingPoint, when: ProofTime) -> Option<&Reading> {
+        let readings = self.file.visit.readings.iter();
+        let left = readings.filter(|r| r.point() == point && r.phase == Phase::Left);
+        let left: Vec<&Reading> = left.collect();
+        latest_of(when.of(&left, self.today).into_iter())
     }
 
     pub(super) fn fact_groups(&self) -> Vec<(String, Vec<(String, String)>)> {
@@ -98,6 +106,11 @@ impl Call {
         };
         self.file.visit.answers.iter().map(line).collect()
     }
+}
+
+fn latest_of<'a>(readings: impl Iterator<Item = &'a Reading> + Clone) -> Option<&'a Reading> {
+    let whole = readings.clone().filter(|r| r.circuit.is_none());
+    whole.reduce(later).or_else(|| readings.reduce(later))
 }
 
 fn later<'a>(before: &'a Reading, next: &'a Reading) -> &'a Reading {

@@ -1,13 +1,17 @@
 //! What the homeowner's page says.
 
+mod work;
+
+use work::{Stand, Work};
+
 use super::super::Call;
 use super::super::types::{AssessmentView, PlanView};
 use super::Issue;
 use super::content::written;
 use super::season::Season;
-use crate::plan::WorkPlan;
 use crate::plan::quantity::QuantityKind;
-use crate::records::{FlowCentre, GroundKind, LoopFluidKind, Outcome, Phase, ReadingPoint};
+use crate::plan::{ProofTime, WorkPlan};
+use crate::records::{FlowCentre, GroundKind, LoopFluidKind, Phase, Reading, ReadingPoint};
 use crate::report::homeowner::{HomeownerReport, PlainReading};
 use crate::report::parts::{ChartPart, PhotoPart};
 use crate::units::{GaugePressure, Quantity};
@@ -32,17 +36,6 @@ const STIRS_BUBBLES: [&str; 5] = [
     "restore-circuit",
 ];
 
-/// The correction that says that nothing has to be repaired.
-const NO_REPAIR: &str = "explain-and-record";
-
-/// How far the work has come.
-#[derive(Copy, Clone, PartialEq, Eq)]
-enum Progress {
-    Open,
-    Begun,
-    Done,
-}
-
 impl Call {
     /// What the homeowner's page says.
     pub fn homeowner_content(&self, issue: &Issue) -> HomeownerReport {
@@ -64,10 +57,10 @@ impl Call {
         let (wrong, sure) = self.wrong(view);
         let open: Vec<String> = work
             .iter()
-            .filter(|(_, _, progress)| *progress != Progress::Done)
-            .map(|(_, words, progress)| match progress {
-                Progress::Begun => self.fill("homeowner-begun", &[("work", words)]),
-                _ => words.clone(),
+            .filter(|work| work.stand != Stand::Done)
+            .map(|work| match work.stand {
+                Stand::Begun => self.fill("homeowner-begun", &[("work", &work.words)]),
+                _ => work.words.clone(),
             })
             .collect();
         HomeownerReport {
@@ -76,7 +69,7 @@ impl Call {
             issuer: issue.issuer.clone(),
             site,
             told: self.file.visit.complaint.clone(),
-            short: self.short(view, &work),
+            short: self.short(view, &work, answer.plan.as_ref()),
             wrong,
             sure,
             done: self.done(&work),
@@ -98,74 +91,6 @@ impl Call {
             safety: self.safety(),
             photos: before_and_after(&issue.photos),
         }
-    }
-
-    /// Each correction: its procedure, in plain words, and how far it has come.
-    fn work(&self, plan: Option<&WorkPlan>) -> Vec<(String, String, Progress)> {
-        let Some(plan) = plan else { return Vec::new() };
-        let mark = |step: &str| {
-            let mut actions = self.file.visit.actions.iter().rev();
-            let action = actions.find(|action| action.step.as_deref() == Some(step))?;
-            Some(action.done)
-        };
-        let fixed = self.file.visit.outcome == Some(Outcome::Fixed);
-        let any = plan
-            .steps
-            .iter()
-            .any(|step| mark(step.id.as_str()).is_some());
-        // Beside a repair, “nothing has to be repaired” would contradict it.
-        let repairs = plan.corrections.len() > 1;
-        let corrections = plan.corrections.iter();
-        corrections
-            .filter(|correction| !(repairs && correction.procedure.as_str() == NO_REPAIR))
-            .map(|correction| {
-                let serving = plan
-                    .steps
-                    .iter()
-                    .filter(|step| step.serves.contains(&correction.procedure));
-                let marks: Vec<bool> = serving
-                    .map(|step| mark(step.id.as_str()) == Some(true))
-                    .collect();
-                let progress =
-                    if (fixed && !any) || (!marks.is_empty() && marks.iter().all(|done| *done)) {
-                        Progress::Done
-                    } else if marks.contains(&true) {
-                        Progress::Begun
-                    } else {
-                        Progress::Open
-                    };
-                let procedure = correction.procedure.as_str().to_owned();
-                let words = self.say(&format!("homeowner-work-{procedure}"));
-                (procedure, words, progress)
-            })
-            .collect()
-    }
-
-    /// What was done: corrections, and what the technician wrote down.
-    fn done(&self, work: &[(String, String, Progress)]) -> Vec<String> {
-        let done = work
-            .iter()
-            .filter(|(_, _, progress)| *progress == Progress::Done)
-            .map(|(_, words, _)| words.clone());
-        let actions = self.file.visit.actions.iter();
-        let others = actions.filter(|action| action.step.is_none() && action.done);
-        done.chain(others.filter_map(|action| action.text.clone()))
-            .collect()
-    }
-
-    fn short(&self, view: &AssessmentView, work: &[(String, String, Progress)]) -> String {
-        let finished = !work.is_empty() && work.iter().all(|(_, _, p)| *p == Progress::Done);
-        let begun = work.iter().any(|(_, _, p)| *p != Progress::Open);
-        let key = match (self.file.visit.outcome, view.verdict.as_str()) {
-            (Some(outcome), _) => format!("homeowner-short-{}", written(&outcome)),
-            (None, "normal") => "homeowner-short-nothing_wrong".to_owned(),
-            (None, _) if finished || begun => "homeowner-short-partly".to_owned(),
-            (None, "not_the_loop") => "homeowner-short-handed_over".to_owned(),
-            (None, "likely" | "tied") => "homeowner-short-found".to_owned(),
-            (None, _) if !work.is_empty() => "homeowner-short-open".to_owned(),
-            (None, _) => "homeowner-short-unknown".to_owned(),
-        };
-        self.say(&key)
     }
 
     /// What was wrong, and how sure that is.
@@ -265,25 +190,24 @@ impl Call {
 
     fn plain_readings(&self, plan: Option<&PlanView>) -> Vec<PlainReading> {
         let line = |point: ReadingPoint| {
-            let shown = |phase: Phase| {
-                let value = self.latest(point, Some(phase))?;
-                if value.circuit.is_some() {
-                    return None;
-                }
+            let shown = |value: Option<&Reading>| {
+                let value = value.filter(|value| value.circuit.is_none())?;
                 Some(value.text_for(self.wording.units))
             };
-            let (before, after) = (shown(Phase::Found), shown(Phase::Left));
+            let before = shown(self.latest(point, Some(Phase::Found)));
+            let after = shown(self.as_left(point, ProofTime::Now));
             if before.is_none() && after.is_none() {
                 return None;
             }
             let mut proof = plan.into_iter().flat_map(|plan| &plan.proof);
+            let proof = proof.find(|proof| proof.point == point.id() && !proof.later);
+            let proof = proof.filter(|proof| proof.expected.is_some());
             Some(PlainReading {
                 label: self.say(&format!("homeowner-reading-{}", point.id())),
                 before,
                 after,
-                expected: proof
-                    .find(|proof| proof.point == point.id())
-                    .and_then(|proof| proof.expected.clone()),
+                expected: proof.and_then(|proof| proof.expected.clone()),
+                verdict: proof.map(|proof| proof.verdict_words.clone()),
             })
         };
         POINTS.into_iter().filter_map(line).collect()
@@ -293,7 +217,7 @@ impl Call {
         &self,
         season: Option<&Season>,
         plan: Option<&WorkPlan>,
-        work: &[(String, String, Progress)],
+        work: &[Work],
     ) -> Vec<String> {
         let mut said = Vec::new();
         let between = |key: &str, low: GaugePressure, high: GaugePressure| {
@@ -325,9 +249,7 @@ impl Call {
             plan.and_then(|plan| Some(plan.sheet.get(kind)?.figure.si))
                 .map(GaugePressure::from_si)
         };
-        let recharged = work
-            .iter()
-            .any(|(_, _, progress)| *progress == Progress::Done);
+        let recharged = work.iter().any(|work| work.stand == Stand::Done);
         if let (true, Some(low), Some(high)) = (
             recharged,
             at(QuantityKind::RecheckLow),
@@ -335,8 +257,8 @@ impl Call {
         ) {
             said.push(between("homeowner-notice-recheck", low, high));
         }
-        let stirred = work.iter().any(|(procedure, _, progress)| {
-            *progress == Progress::Done && STIRS_BUBBLES.contains(&procedure.as_str())
+        let stirred = work.iter().any(|work| {
+            work.stand == Stand::Done && STIRS_BUBBLES.contains(&work.procedure.as_str())
         });
         if stirred {
             said.push(self.say("homeowner-notice-bubbles"));

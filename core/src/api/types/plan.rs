@@ -16,6 +16,8 @@ pub struct PlanView {
     pub materials: Vec<MaterialView>,
     /// The steps.
     pub steps: Vec<StepView>,
+    /// How far the steps are, in words.
+    pub count: String,
     /// Readings that prove it afterwards.
     pub proof: Vec<ProofView>,
     /// What is to be said beside the steps.
@@ -62,6 +64,12 @@ pub struct StepView {
     pub timers: Vec<TimerView>,
     /// Whether it has been done.
     pub done: Option<bool>,
+    /// `open`, `done`, `unmet`, `excused` or `skipped`.
+    pub progress: String,
+    /// What its gates and timers still want, in words, once it was marked as done.
+    pub wanting: Vec<String>,
+    /// Why it was gone on from without its gate or timer, when it was.
+    pub without: Option<String>,
     /// Why it was left out, when it was.
     pub skipped: Option<String>,
     /// Minutes it took, as written.
@@ -82,8 +90,14 @@ pub struct TimerView {
     pub shown: String,
     /// The same in seconds.
     pub seconds: f64,
-    /// When it was started, RFC 3339; none while it is not running.
+    /// When it was started, RFC 3339; none if it was not.
     pub started_at: Option<String>,
+    /// When it was stopped, RFC 3339; none while it runs.
+    pub stopped_at: Option<String>,
+    /// How long it ran until it was stopped, in words.
+    pub ran: Option<String>,
+    /// Whether that was long enough; none while it runs or was not started.
+    pub met: Option<bool>,
     /// Where the time comes from.
     pub why: FigureView,
 }
@@ -97,6 +111,11 @@ pub enum StepChange {
     Done {
         /// Whether it is done.
         done: bool,
+    },
+    /// Gone on from without its gate or timer.
+    Without {
+        /// The reason.
+        reason: String,
     },
     /// Left out for a reason; without one it is not left out.
     Skipped {
@@ -216,8 +235,14 @@ pub struct ProofView {
     pub expected: Option<String>,
     /// What it read as found.
     pub before: Option<String>,
-    /// What it reads as left.
+    /// What it reads as left; on a later day, where that is when it is read.
     pub after: Option<String>,
+    /// `met`, `missed`, `unread`, or `open` where nothing is expected.
+    pub verdict: String,
+    /// The verdict in words.
+    pub verdict_words: String,
+    /// Whether it is read on a later day than that of the work.
+    pub later: bool,
     /// Where the expectation comes from.
     pub why: Option<FigureView>,
 }

@@ -263,6 +263,10 @@ pub enum Mark {
     NotDone,
     /// Did not apply here.
     NotApplied,
+    /// Left out for a reason.
+    LeftOut,
+    /// Done, though what it asks for was not met.
+    Unmet,
 }
 
 /// A line of a check list.

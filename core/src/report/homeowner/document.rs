@@ -153,6 +153,7 @@ fn readings(report: &HomeownerReport, catalog: &Catalog) -> Vec<Block> {
             cell(&line.before),
             cell(&line.after),
             cell(&line.expected),
+            cell(&line.verdict),
         ])
     });
     let value = |key| column(catalog, key, Align::End, Width::Share(1.1));
@@ -165,6 +166,7 @@ fn readings(report: &HomeownerReport, catalog: &Catalog) -> Vec<Block> {
                 value("homeowner-before"),
                 value("homeowner-after"),
                 value("homeowner-should"),
+                value("homeowner-is-it"),
             ],
             rows: rows.collect(),
         }),

@@ -62,6 +62,8 @@ pub struct PlainReading {
     pub after: Option<String>,
     /// What it should be.
     pub expected: Option<String>,
+    /// Whether it is, in words.
+    pub verdict: Option<String>,
 }
 
 #[cfg(test)]

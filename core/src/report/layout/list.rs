@@ -137,6 +137,8 @@ impl Composer<'_> {
                 Mark::Done => &self.words.done,
                 Mark::NotDone => &self.words.not_done,
                 Mark::NotApplied => &self.words.not_applied,
+                Mark::LeftOut => &self.words.left_out,
+                Mark::Unmet => &self.words.unmet,
             };
             let style = Style {
                 leading: BODY.leading,
@@ -212,7 +214,8 @@ pub(super) fn circle((x, y): (f32, f32), r: f32) -> Vec<Leg> {
     ]
 }
 
-/// The sign of a mark: a box with a tick, an empty box, a box with a bar.
+/// The sign of a mark: a box with a tick, an empty box, a box with a bar; with half
+/// a tick where something is missing.
 fn sign(mark: Mark, x: f32, y: f32) -> Vec<Item> {
     let (right, bottom) = (x + MARK, y + MARK);
     let edge = Pen::solid(if mark == Mark::NotApplied { SOFT } else { TEXT }, 0.8);
@@ -233,7 +236,8 @@ fn sign(mark: Mark, x: f32, y: f32) -> Vec<Item> {
             Leg::Line(x + 3.7, y + 6.4),
             Leg::Line(x + 6.9, y + 2.2),
         ],
-        Mark::NotApplied => {
+        Mark::Unmet => vec![Leg::Move(x + 1.9, y + 4.5), Leg::Line(x + 3.7, y + 6.4)],
+        Mark::NotApplied | Mark::LeftOut => {
             vec![
                 Leg::Move(x + 2.2, y + MARK / 2.0),
                 Leg::Line(right - 2.2, y + MARK / 2.0),

@@ -10,6 +10,7 @@ use crate::report::parts::{
 };
 use crate::text::{Args, Catalog};
 
+use super::proof::{proof, summary};
 use super::steps::correction;
 use super::{CausePart, ServiceReport};
 
@@ -69,10 +70,7 @@ fn head(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
             tone: Tone::Body,
         });
     }
-    blocks.push(Block::Paragraph {
-        text: Text::strong(&report.headline),
-        tone: Tone::Lead,
-    });
+    blocks.extend(summary(report, catalog));
     if !report.verdicts.is_empty() {
         blocks.push(part(catalog, "service-verdicts"));
         let said = |line: &super::VerdictLine| {
@@ -268,38 +266,6 @@ fn readings(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
         blocks.push(paired(&report.answers));
     }
     blocks
-}
-
-fn proof(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
-    if report.proof.is_empty() {
-        return Vec::new();
-    }
-    let cell = |text: &Option<String>| Text::plain(text.as_deref().unwrap_or("–"));
-    let rows = report
-        .proof
-        .iter()
-        .map(|line| {
-            Row::new(vec![
-                Text::plain(line.label.as_str()),
-                cell(&line.expected),
-                cell(&line.before),
-                cell(&line.after),
-            ])
-        })
-        .collect();
-    vec![
-        section(catalog, "service-proof"),
-        Block::Table(Table {
-            caption: None,
-            columns: vec![
-                column(catalog, "service-point", Align::Start, Width::Share(2.0)),
-                column(catalog, "service-expected", Align::End, Width::Share(1.6)),
-                column(catalog, "service-before", Align::End, Width::Share(1.2)),
-                column(catalog, "service-after", Align::End, Width::Share(1.2)),
-            ],
-            rows,
-        }),
-    ]
 }
 
 fn used(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {

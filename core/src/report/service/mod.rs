@@ -4,13 +4,14 @@
 //! has the store and the engine. [`document`] only arranges it.
 
 mod document;
+mod proof;
 mod steps;
 
 pub use document::document;
 
 use crate::text::Catalog;
 
-use super::document::{Meta, PageSize};
+use super::document::{Mark, Meta, PageSize};
 use super::parts::{ChartPart, Issuer, PhotoPart, SignaturePart};
 use super::words::Words;
 
@@ -35,6 +36,10 @@ pub struct ServiceReport {
     pub answers: Vec<(String, String)>,
     /// Readings.
     pub readings: Vec<ReadingLine>,
+    /// How the visit ended and how far the work is; none before it was begun.
+    pub work: Option<String>,
+    /// What of the work is not proved.
+    pub unproved: Vec<String>,
     /// The answer in one sentence.
     pub headline: String,
     /// The system as a picture, with its readings.
@@ -55,6 +60,8 @@ pub struct ServiceReport {
     pub tools: Vec<String>,
     /// Materials.
     pub materials: Vec<String>,
+    /// How far the steps are.
+    pub count: String,
     /// The steps of the correction.
     pub steps: Vec<StepPart>,
     /// What was done besides the plan, and whether it was finished.
@@ -153,7 +160,7 @@ pub struct StepPart {
     /// When to go on, and what to do otherwise.
     pub gate: Option<(String, String)>,
     /// Whether it was done; none while it is only planned.
-    pub done: Option<bool>,
+    pub mark: Option<Mark>,
     /// What was noted at it: results of its gate, why it was left out.
     pub noted: Vec<String>,
 }
@@ -169,6 +176,10 @@ pub struct ProofLine {
     pub before: Option<String>,
     /// What it reads as left.
     pub after: Option<String>,
+    /// Whether that is as it should be, in words.
+    pub verdict: String,
+    /// Whether it is told with emphasis.
+    pub missed: bool,
 }
 
 /// The few words that the page maker sets, from a catalog.
@@ -180,6 +191,8 @@ pub fn words(catalog: &Catalog) -> Words {
         done: catalog.text("page-done"),
         not_done: catalog.text("page-not-done"),
         not_applied: catalog.text("page-not-applied"),
+        left_out: catalog.text("page-left-out"),
+        unmet: catalog.text("page-unmet"),
         continued: catalog.text("page-continued"),
         no_rows: catalog.text("page-no-rows"),
         date: catalog.text("page-date"),

@@ -53,17 +53,14 @@ fn opening(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
     let treats = report.treats.join("; ");
     let treats = catalog.fill("service-treats", &Args::new().text("causes", treats));
     let mut blocks = vec![Block::paragraph(treats)];
-    let marked: Vec<bool> = report.steps.iter().filter_map(|step| step.done).collect();
-    let done = marked.iter().filter(|done| **done).count();
-    let key = if marked.is_empty() {
-        "service-steps-planned"
-    } else {
-        "service-steps-done"
-    };
-    let args = Args::new()
-        .text("done", done.to_string())
-        .text("steps", report.steps.len().to_string());
-    blocks.push(Block::paragraph(catalog.fill(key, &args)));
+    let begun = report.steps.iter().any(|step| step.mark.is_some());
+    blocks.push(Block::paragraph(match begun {
+        true => format!("{}.", report.count),
+        false => {
+            let args = Args::new().text("steps", report.steps.len().to_string());
+            catalog.fill("service-steps-planned", &args)
+        }
+    }));
     blocks.push(Block::Callout(Callout {
         kind: CalloutKind::Note,
         title: None,
@@ -112,7 +109,7 @@ fn one_step<'a>(step: &'a StepPart, number: u32, met: &mut Met<'a>, catalog: &Ca
     }
     Step {
         text: Text::plain(step.text.as_str()),
-        mark: step.done.map(mark),
+        mark: step.mark,
         blocks,
     }
 }

@@ -25,6 +25,9 @@ fn empty() -> ServiceReport {
         facts: Vec::new(),
         answers: Vec::new(),
         readings: Vec::new(),
+        work: None,
+        unproved: Vec::new(),
+        count: String::new(),
         headline: "Nothing is known yet.".to_owned(),
         causes: Vec::new(),
         unexplained: Vec::new(),
@@ -67,7 +70,7 @@ fn step(text: &str, cautions: &[&str]) -> StepPart {
         cautions: cautions.iter().map(|text| (*text).to_owned()).collect(),
         quantities: vec![("Pressure".to_owned(), "0 psi".to_owned())],
         gate: Some(("it is dead".to_owned(), "lock it again".to_owned())),
-        done: None,
+        mark: None,
         noted: Vec::new(),
     }
 }

@@ -1,6 +1,7 @@
 //! What the technician's service report says.
 
 mod causes;
+mod proved;
 mod readings;
 mod work;
 
@@ -41,6 +42,8 @@ impl Call {
             facts: self.fact_groups(),
             answers: self.answer_lines(),
             readings: self.reading_lines(),
+            work: self.work_in_short(plan),
+            unproved: self.unproved(plan),
             headline: view.headline.clone(),
             picture: Some(self.system_part()),
             verdicts: self.verdict_lines(),
@@ -51,7 +54,10 @@ impl Call {
             treats: of_plan(|plan| &plan.treats),
             tools: of_plan(|plan| &plan.tools),
             materials: plan.map(work::material_lines).unwrap_or_default(),
-            steps: plan.map(|plan| self.step_parts(plan)).unwrap_or_default(),
+            count: plan.map(|plan| plan.count.clone()).unwrap_or_default(),
+            steps: plan
+                .map(|plan| self.step_parts(plan, issue))
+                .unwrap_or_default(),
             others: others
                 .filter_map(|action| Some((action.text.clone()?, action.done)))
                 .collect(),

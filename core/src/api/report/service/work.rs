@@ -1,17 +1,21 @@
 //! The work: its steps, what was found at their gates, its time, its proof, and
 //! what to do next.
 
+use super::proved::{begun, now};
 use crate::api::Call;
+use crate::api::attachments::moment;
 use crate::api::report::Issue;
-use crate::api::types::{AssessmentView, PlanView, StepView};
-use crate::plan::WorkPlan;
+use crate::api::types::{AssessmentView, PlanView, StepView, TimerView};
 use crate::plan::quantity::QuantityKind;
+use crate::plan::{Progress, WorkPlan};
+use crate::report::document::Mark;
 use crate::report::service::{ProofLine, StepPart};
 use crate::text::Args;
 use crate::units::{Quantity, Unit, format};
+use chrono::DateTime;
 
 impl Call {
-    pub(super) fn step_parts(&self, plan: &PlanView) -> Vec<StepPart> {
+    pub(super) fn step_parts(&self, plan: &PlanView, issue: &Issue) -> Vec<StepPart> {
         plan.steps
             .iter()
             .map(|step| StepPart {
@@ -31,14 +35,14 @@ impl Call {
                     .gate
                     .as_ref()
                     .map(|gate| (gate.pass.clone(), gate.otherwise.clone())),
-                done: step.done,
-                noted: self.noted(step),
+                mark: mark(step),
+                noted: self.noted(step, issue),
             })
             .collect()
     }
 
     /// What was found at the gate of a step, why it was left out, what it took.
-    fn noted(&self, step: &StepView) -> Vec<String> {
+    fn noted(&self, step: &StepView, issue: &Issue) -> Vec<String> {
         let mut said = Vec::new();
         if let Some(gate) = &step.gate {
             for found in &gate.criteria {
@@ -57,12 +61,26 @@ impl Call {
                 said.push(self.fill(key, &named));
             }
             match (gate.verdict.as_str(), step.done) {
-                ("passed", _) | ("open", Some(true)) => said.push(self.say("service-gate-passed")),
-                ("failed", _) | (_, Some(false)) => {
+                ("passed", _) => said.push(self.say("service-gate-passed")),
+                ("failed", _) | ("open", Some(_)) if step.skipped.is_none() => {
                     said.push(self.say("service-gate-not-passed"));
                 }
                 _ => {}
             }
+        }
+        let timers = step.timers.iter();
+        said.extend(timers.filter_map(|timer| self.timer_ran(timer, issue)));
+        if !step.wanting.is_empty() {
+            let wanting = step.wanting.join(" ");
+            let mut named = vec![("wanting", wanting.as_str())];
+            let key = match &step.without {
+                Some(reason) => {
+                    named.push(("reason", reason));
+                    "service-step-excused"
+                }
+                None => "service-step-unmet",
+            };
+            said.push(self.fill(key, &named));
         }
         if let Some(reason) = &step.skipped {
             said.push(self.fill("service-left-out", &[("reason", reason)]));
@@ -71,6 +89,24 @@ impl Call {
             said.push(self.fill("service-parts-used", &[("parts", parts)]));
         }
         said
+    }
+
+    /// When a timer was started and how long it ran, if it was.
+    fn timer_ran(&self, timer: &TimerView, issue: &Issue) -> Option<String> {
+        let started = DateTime::parse_from_rfc3339(timer.started_at.as_ref()?).ok()?;
+        let started = moment(started.with_timezone(issue.issued.offset()));
+        let key = match timer.met {
+            Some(true) => "service-timer-ran",
+            Some(false) => "service-timer-short",
+            None => "service-timer-no-end",
+        };
+        let named = [
+            ("label", timer.label.as_str()),
+            ("started", &started),
+            ("ran", timer.ran.as_deref().unwrap_or_default()),
+            ("time", &timer.shown),
+        ];
+        Some(self.fill(key, &named))
     }
 
     /// Time at each step and in all.
@@ -110,20 +146,24 @@ impl Call {
         issue: &Issue,
     ) -> Vec<String> {
         let mut said = Vec::new();
-        let steps = || plan.into_iter().flat_map(|plan| &plan.steps);
-        let begun = steps().any(|step| step.done.is_some());
-        let open = steps().filter(|step| step.done != Some(true)).count();
-        if begun && open > 0 {
-            let args = Args::new().text("count", open.to_string());
+        if let Some(plan) = plan.filter(|plan| begun(plan)) {
             let catalog = self.wording.catalog();
-            said.push(catalog.fill("service-recommend-open-steps", &args));
-        }
-        let unproven = plan.is_some_and(|plan| {
-            let mut proof = plan.proof.iter();
-            proof.any(|proof| proof.after.is_none())
-        });
-        if begun && unproven {
-            said.push(self.say("service-recommend-unproven"));
+            for (progress, key) in [
+                ("open", "service-recommend-open-steps"),
+                ("unmet", "service-recommend-unmet-steps"),
+            ] {
+                let steps = plan.steps.iter();
+                let count = steps.filter(|step| step.progress == progress).count();
+                if count > 0 {
+                    said.push(catalog.fill(key, &Args::new().count("count", count)));
+                }
+            }
+            if plan.proof.iter().any(|proof| proof.verdict == "missed") {
+                said.push(self.say("service-recommend-missed"));
+            }
+            if now(plan).any(|proof| proof.after.is_none()) {
+                said.push(self.say("service-recommend-unproven"));
+            }
         }
         if !view.doubted.is_empty() {
             said.push(self.say("service-recommend-instrument"));
@@ -140,6 +180,16 @@ impl Call {
             said.push(self.fill("service-next-visit", &[("date", &day.to_string())]));
         }
         said
+    }
+}
+
+/// The mark of a step; none while it is only planned.
+fn mark(step: &StepView) -> Option<Mark> {
+    match Progress::from_id(&step.progress) {
+        Some(Progress::Done) => Some(Mark::Done),
+        Some(Progress::Unmet | Progress::Excused) => Some(Mark::Unmet),
+        Some(Progress::LeftOut) => Some(Mark::LeftOut),
+        _ => step.done.map(|_| Mark::NotDone),
     }
 }
 
@@ -169,6 +219,8 @@ pub(super) fn proof_lines(plan: &PlanView) -> Vec<ProofLine> {
             expected: proof.expected.clone(),
             before: proof.before.clone(),
             after: proof.after.clone(),
+            verdict: proof.verdict_words.clone(),
+            missed: proof.verdict == "missed",
         })
         .collect()
 }

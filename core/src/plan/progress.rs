@@ -1,0 +1,196 @@
+//! How far a step of the plan is, and what it still wants before it is done.
+//!
+//! A step is done when every gate of it has an entry that passes and every timer
+//! of it has run to its end. A person may go on without that, for a reason that is
+//! written down; the step is then not as good as done, and every reader is told.
+
+use super::library::Looked;
+use super::terms::{ProofTime, Rule};
+use super::work::{Gate, Limit, PlannedProof, PlannedStep, PlannedTimer};
+use crate::named::named;
+use crate::records::{Action, PlainMeasure, Reading, StartedTimer};
+use crate::units::{Duration, Quantity, Unit};
+use chrono::{DateTime, NaiveDate, Utc};
+
+named! {
+    /// How far a step is.
+    #[derive(Copy, Clone, PartialEq, Eq, Debug)]
+    pub enum Progress {
+        /// Still to be done.
+        Open = "open",
+        /// Done, its gates passed and its timers run.
+        Done = "done",
+        /// Marked as done, though a gate or timer is not met, and nobody said why.
+        Unmet = "unmet",
+        /// Gone on from without its gate or timer, for a reason.
+        Excused = "excused",
+        /// Left out for a reason.
+        LeftOut = "skipped",
+    }
+}
+
+/// What a step wants before it is done.
+#[derive(Clone, PartialEq, Debug)]
+pub enum Want<'a> {
+    /// A gate that is not passed.
+    Gate {
+        /// The gate.
+        gate: &'a Gate,
+        /// What was entered; none where nothing was.
+        found: Option<PlainMeasure>,
+    },
+    /// A timer that has not run to its end.
+    Timer {
+        /// The timer.
+        timer: &'a PlannedTimer,
+        /// What is known of it.
+        run: Run,
+    },
+}
+
+/// How long a timer has run.
+#[derive(Copy, Clone, PartialEq, Debug)]
+pub enum Run {
+    /// It was not started.
+    NotStarted,
+    /// It was started, and when it ended is not known.
+    EndUnknown(DateTime<Utc>),
+    /// It ran so long.
+    For(Duration),
+}
+
+impl Looked {
+    /// Its identifier, as entries name it.
+    pub fn id(self) -> &'static str {
+        match self {
+            Self::Reading(point) => point.id(),
+            Self::Observation(seen) => seen.id(),
+        }
+    }
+}
+
+impl Limit {
+    /// Whether a value in SI is on the good side. A hair of tolerance keeps the
+    /// limit itself there.
+    fn holds(&self, rule: Rule, si: f64) -> bool {
+        let limit = self.value.si;
+        let hair = 1e-9 * limit.abs().max(1e-9);
+        match rule {
+            Rule::AtMost => si <= limit + hair,
+            Rule::AtLeast => si >= limit - hair,
+        }
+    }
+}
+
+impl Gate {
+    /// What was entered for it, if that measures what it asks for.
+    pub fn found(&self, action: &Action) -> Option<PlainMeasure> {
+        let looked = self.looked.id();
+        let entry = action.gates.iter().find(|entry| entry.looked == looked)?;
+        let mut units = Unit::of(self.limit.value.dimension);
+        let unit = units.find(|unit| unit.symbol() == entry.unit)?;
+        let value = entry.value;
+        Some(PlainMeasure { value, unit })
+    }
+
+    /// Whether that passes. The number is judged as it was written; what it is
+    /// uncertain by is shown beside it, not counted in.
+    pub fn passes(&self, found: &PlainMeasure) -> bool {
+        self.limit.holds(self.rule, found.unit.to_si(found.value))
+    }
+}
+
+impl StartedTimer {
+    /// How long it had run at a moment; until its end, once that is known.
+    fn ran(&self, now: Option<DateTime<Utc>>) -> Run {
+        let Some(end) = self.stopped_at.or(now) else {
+            return Run::EndUnknown(self.started_at);
+        };
+        // A clock that was set back has measured nothing.
+        let seconds = (end - self.started_at).as_seconds_f64().max(0.0);
+        Run::For(Duration::from_si(seconds))
+    }
+}
+
+impl PlannedTimer {
+    /// How long it has run. A timer that is under way has no end yet: it is
+    /// counted up to `now`, if that is given.
+    pub fn run(&self, action: &Action, now: Option<DateTime<Utc>>) -> Run {
+        let kind = self.kind.id();
+        let started = action.timers.iter().find(|timer| timer.kind == kind);
+        started.map_or(Run::NotStarted, |started| started.ran(now))
+    }
+
+    /// Whether that is long enough.
+    pub fn met(&self, run: Run) -> bool {
+        match run {
+            Run::For(ran) => self.time.holds(Rule::AtLeast, ran.si()),
+            Run::NotStarted | Run::EndUnknown(_) => false,
+        }
+    }
+}
+
+impl PlannedStep {
+    /// Everything that it still wants, gates first.
+    pub fn wants(&self, action: &Action, now: Option<DateTime<Utc>>) -> Vec<Want<'_>> {
+        let gates = self.gate.iter().filter_map(|gate| {
+            let found = gate.found(action);
+            let passed = found.is_some_and(|found| gate.passes(&found));
+            (!passed).then_some(Want::Gate { gate, found })
+        });
+        let timers = self.timers.iter().filter_map(|timer| {
+            let run = timer.run(action, now);
+            (!timer.met(run)).then_some(Want::Timer { timer, run })
+        });
+        gates.chain(timers).collect()
+    }
+
+    /// How far it is, by what was noted of it.
+    pub fn progress(&self, action: &Action) -> Progress {
+        if action.skipped.is_some() {
+            return Progress::LeftOut;
+        }
+        if !action.done {
+            return Progress::Open;
+        }
+        match (self.wants(action, None).is_empty(), &action.without) {
+            (true, _) => Progress::Done,
+            (false, Some(_)) => Progress::Excused,
+            (false, None) => Progress::Unmet,
+        }
+    }
+}
+
+impl PlannedProof {
+    /// Whether a reading lies in the band; none where no band is known.
+    pub fn proves(&self, reading: &Reading) -> Option<bool> {
+        let read = reading.value();
+        let si = read.unit.to_si(read.value);
+        let low = self.at_least.as_ref();
+        let low = low.map(|end| end.holds(Rule::AtLeast, si));
+        let high = self.at_most.as_ref();
+        let high = high.map(|end| end.holds(Rule::AtMost, si));
+        match (low, high) {
+            (None, None) => None,
+            (low, high) => Some(low.unwrap_or(true) && high.unwrap_or(true)),
+        }
+    }
+}
+
+impl ProofTime {
+    /// Those of the readings of a point as left that belong to it: what is read on
+    /// the first day proves the work, what is read on a later one that it holds. A
+    /// reading without a time was taken on the day of the visit.
+    pub fn of<'a>(self, left: &[&'a Reading], visited: NaiveDate) -> Vec<&'a Reading> {
+        let day = |reading: &Reading| reading.taken_at.map_or(visited, |at| at.date_naive());
+        let Some(first) = left.iter().map(|reading| day(reading)).min() else {
+            return Vec::new();
+        };
+        let later = |reading: &Reading| day(reading) > first;
+        let belongs = |reading: &&Reading| later(reading) == (self == Self::Rechecks);
+        left.iter().copied().filter(belongs).collect()
+    }
+}
+
+#[cfg(test)]
+mod tests;
