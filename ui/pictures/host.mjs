@@ -98,6 +98,7 @@ export function fakeHost() {
     earlier: [{ point: "suction_pressure", date: "2026-02-03", shown: "4.0 ± 2.0 psi", phase: "left", circuit: null }],
     undo: "Circulator suction, running",
     verdicts: [{ cause: "air-in-circuit", title: "Air left in one circuit", confirmed: true, by_check: "dead-head", check: "Dead-head test with the cart" }],
+    signed: "Signed on 2026-08-14 12:40. Site and system stay as they were signed.",
     // As the app finds them after its battery died.
     drafts: [{ place: "field/commissioning.charge_pressure", text: JSON.stringify({ text: "4", unit: "psi" }) }, { place: "reading/entering_water", text: "{}" }],
     similar: [{ visit: "v3", site: "Demo: Larch Hollow B", address: "2 Invented Lane", date: "2026-02-03" }],
@@ -142,7 +143,7 @@ export function fakeHost() {
   };
   const step = (id, stage, words, extra = {}) => ({
     id, stage, text: words, cautions: [], quantities: [], gate: null, timers: [], done: false,
-    skipped: null, minutes: null, parts: null, ...extra,
+    progress: "open", wanting: [], without: null, skipped: null, minutes: null, parts: null, ...extra,
   });
   const caution = (id, words, acknowledged = false) => ({ id, text: words, acknowledge: true, acknowledged });
   const criterion = (looked, label, rule, value, passed) => ({
@@ -156,18 +157,26 @@ export function fakeHost() {
       { words: "The hoses are not recorded: two of 1 in, 10 ft each, are assumed.", why: null },
     ],
     steps: [
-      step("s1", "Make safe", "Switch off the unit and the circulators and lock them out.", { cautions: [caution("power", "Switch off and lock out before opening anything.", true)], done: true }),
-      step("s1b", "Make safe", "Drain the strainer and clean its screen.", { skipped: "No spare gasket on the van" }),
+      step("s1", "Make safe", "Switch off the unit and the circulators and lock them out.", { cautions: [caution("power", "Switch off and lock out before opening anything.", true)], done: true, progress: "done" }),
+      step("s1b", "Make safe", "Drain the strainer and clean its screen.", { progress: "skipped", skipped: "No spare gasket on the van" }),
+      step("s1c", "Flush", "Flush the loop until the return is clear.", {
+        done: true, progress: "excused", wanting: ["Time the return has been clear: 3 min; it must be at least 15 min."], without: "The owner had to leave",
+      }),
       step("s2", "Purge", "Purge one circuit at a time, the others valved off.", {
         cautions: [caution("pressure", "Do not exceed 60 psi at the cart."), caution("fluid", "Methanol burns and is poisonous: no flame, gloves and goggles.", true)],
         quantities: [{ label: "Flow in one circuit", value: "3.9 ± 0.1 gpm", why: figures }, { label: "Time for each", value: "15 min", why: null }],
-        timers: [{ kind: "purge", label: "Purging", shown: "15 min", seconds: 900, started_at: started, why: figures }],
+        timers: [{ kind: "purge", label: "Purging", shown: "15 min", seconds: 900, started_at: started, stopped_at: null, ran: null, met: null, why: figures }],
         gate: { pass: "", otherwise: "Otherwise go back to step 3: purge this circuit on.", back_to: "s2", verdict: "failed",
           criteria: [criterion("bubble-free-time", "Time without a bubble at the return hose", "at least 5 min", "3", false), criterion("clear-return-time", "Time the return has been clear", "at least 5 min", "6", true)] },
       }),
-      step("s3", "Purge", "Dead-head test."),
+      step("s3", "Purge", "Dead-head test.", {
+        timers: [{ kind: "hold", label: "Hold", shown: "10 min", seconds: 600, started_at: started, stopped_at: null, ran: null, met: null, why: figures }],
+      }),
     ],
-    proof: [{ point: "exchanger_drop", label: "Pressure drop across the exchanger", expected: "4.1 ± 0.6 psi", before: "1.9 ± 0.3 psi", after: null, why: figures }],
+    count: "1 of 5 steps done, 1 left out for a reason, 1 gone on from without gate or time, for a reason, 2 still to do",
+    proof: [{ point: "exchanger_drop", label: "Pressure drop across the exchanger", expected: "4.1 ± 0.6 psi", before: "1.9 ± 0.3 psi", after: null, verdict: "unread", verdict_words: "not read", later: false, why: figures },
+      { point: "static_pressure", label: "Loop gauge, at rest (before leaving)", expected: "67.5 psi … 69.5 psi", before: "27.0 psi", after: "58.0 psi", verdict: "missed", verdict_words: "not as it should be", later: false, why: figures },
+      { point: "static_pressure", label: "Loop gauge, at rest (after a day, a week, a month)", expected: "40 psi … 70 psi", before: "27.0 psi", after: "52.0 psi", verdict: "met", verdict_words: "as it should be", later: true, why: figures }],
   };
   const settings = {
     company: "Invented Loop Works", phone: "555-0100", technician: "A. Invented",
@@ -194,7 +203,7 @@ export function fakeHost() {
   const photo = (id, caption) => ({ id, phase: "before", phase_label: "as met", caption, taken_at: "2026-08-14 10:12", width: 1, height: 1, thumbnail: settings.logo });
   const attachments = {
     photos: [photo("p1", "Strainer screen as found")],
-    signatures: [{ role: "technician", role_label: "Technician", name: "A. Invented", aspect: 2.5, signed_at: "2026-08-14 12:40", strokes: [[[0.1, 0.6], [0.3, 0.3], [0.5, 0.7], [0.8, 0.4]]] }],
+    signatures: [{ role: "technician", role_label: "Technician", name: "A. Invented", aspect: 2.5, signed_at: "2026-08-14 12:40", changed: "Given before the visit was changed. Have it signed again if that matters.", strokes: [[[0.1, 0.6], [0.3, 0.3], [0.5, 0.7], [0.8, 0.4]]] }],
     phases: choices(["before", "as met"], ["after", "as left"]), roles: choices(["technician", "Technician"], ["customer", "Customer"]), photos_left: 39,
   };
   const line = (id, site, day, complaint, outcome, demo = false) => ({ id, site, date: day, complaint, outcome, system: `s-${id}`, demo });

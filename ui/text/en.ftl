@@ -170,7 +170,6 @@ figures-expected = Expected here:
 ## The plan
 
 plan-treats = Work on
-plan-done = { $done } of { $all } steps done
 plan-bring = What to bring
 plan-tools = Tools
 plan-materials = Materials
@@ -191,6 +190,8 @@ timer-stop = Stop
 timer-over = over since { $time }
 timer-done = { $timer }: the time has run out.
 timer-runs = Running: { $timer }
+timer-ran = ran { $time }: long enough
+timer-short = ran { $time }: too short
 caution-read = Read and understood
 step-done = done
 step-skipped = left out
@@ -200,6 +201,12 @@ step-take-up = Take it up after all
 step-skip = Leave it out
 step-skip-now = Leave it out
 step-reason = Why is it left out?
+step-unmet = done, not met
+step-excused = done without it
+step-without = Go on without it
+step-without-now = Go on without it
+step-without-reason = Why do you go on without it?
+step-gone-on = Gone on without it:
 step-left-out = Left out:
 step-waits =
     { $count ->
@@ -213,6 +220,7 @@ plan-proof = Prove it
 proof-expected = Should read { $value }
 proof-before = As found: { $value }
 proof-after = As left: { $value }
+proof-later = Read later: { $value }
 proof-not-read = not read
 
 ## The report

@@ -170,7 +170,6 @@ figures-expected = Esperado aquí:
 ## The plan
 
 plan-treats = Trabajos
-plan-done = { $done } de { $all } pasos hechos
 plan-bring = Qué llevar
 plan-tools = Herramientas
 plan-materials = Materiales
@@ -183,6 +182,7 @@ plan-proof = Comprobar el resultado
 proof-expected = Debe leerse { $value }
 proof-before = Como se encontró: { $value }
 proof-after = Como quedó: { $value }
+proof-later = Leído más adelante: { $value }
 proof-not-read = sin leer
 
 ## The report
@@ -230,6 +230,8 @@ timer-stop = Parar
 timer-over = cumplido hace { $time }
 timer-done = { $timer }: el tiempo se ha cumplido.
 timer-runs = En marcha: { $timer }
+timer-ran = duró { $time }: bastante
+timer-short = duró { $time }: demasiado poco
 caution-read = Leído y entendido
 step-done = hecho
 step-skipped = omitido
@@ -239,6 +241,12 @@ step-take-up = Hacerlo después de todo
 step-skip = Omitirlo
 step-skip-now = Omitirlo
 step-reason = ¿Por qué se omite?
+step-unmet = hecho sin cumplir
+step-excused = hecho sin ello
+step-without = Seguir sin ello
+step-without-now = Seguir sin ello
+step-without-reason = ¿Por qué sigue sin ello?
+step-gone-on = Se siguió sin ello:
 step-left-out = Omitido:
 step-waits =
     { $count ->

@@ -4,6 +4,7 @@ use super::types::{
     AttachmentsView, ChoiceView, NewPhoto, PhotoEntry, PhotoView, SignatureEntry, SignatureView,
 };
 use super::{ApiError, Engine, Wording};
+use crate::exchange::CountsSigned;
 use crate::records::attachment::{caption, limits};
 use crate::records::{
     AttachmentError, Photo, PhotoId, PhotoPhase, Picture, Signature, SignatureRole,
@@ -73,6 +74,8 @@ impl Engine {
         let photos = self.store.photos(id).map_err(|error| self.failed(&error))?;
         let signatures = self.store.signatures(id);
         let signatures = signatures.map_err(|error| self.failed(&error))?;
+        let changed = self.store.signed_before_a_change(id);
+        let changed = changed.map_err(|error| self.failed(&error))?;
         let choice = |kind: &str, id: &str| ChoiceView {
             value: id.to_owned(),
             label: self.label(kind, id),
@@ -85,7 +88,10 @@ impl Engine {
                 .collect(),
             signatures: signatures
                 .iter()
-                .map(|signature| self.signature_view(signature))
+                .map(|signature| {
+                    let changed = changed.contains(&signature.role());
+                    self.signature_view(signature, changed)
+                })
                 .collect(),
             phases: PhotoPhase::ALL
                 .iter()
@@ -196,9 +202,19 @@ impl Engine {
         let signature = Signature::new(role, &entry.name, entry.aspect, strokes, here);
         let signature = signature.map_err(|error| self.not_taken(&error))?;
         let now = self.surroundings.now();
+        let learned = self.learned_for(Some(id))?;
+        let confirmed = learned.all_confirmed();
+        let learned = CountsSigned {
+            callbacks: learned.callbacks(),
+            confirmed: confirmed
+                .map(|(cause, count)| (cause.as_str().to_owned(), count))
+                .collect(),
+        };
         self.store
-            .put_signature(id, &signature, now)
+            .put_signature(id, &signature, &learned, now)
             .map_err(|error| self.failed(&error))?;
+        // What stood before may not come back under the signature.
+        self.undo = super::undo::Entries::default();
         self.attachments(visit)
     }
 
@@ -233,7 +249,7 @@ impl Engine {
         }
     }
 
-    fn signature_view(&self, signature: &Signature) -> SignatureView {
+    fn signature_view(&self, signature: &Signature, changed: bool) -> SignatureView {
         SignatureView {
             role: signature.role().id().to_owned(),
             role_label: self.label("signature", signature.role().id()),
@@ -241,6 +257,7 @@ impl Engine {
             aspect: signature.aspect(),
             strokes: signature.strokes().to_vec(),
             signed_at: moment(signature.signed_at()),
+            changed: changed.then(|| self.wording.catalog().text("signature-before-change")),
         }
     }
 

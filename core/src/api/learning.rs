@@ -234,6 +234,16 @@ impl Engine {
 
     /// What counts for a call: everything but the call itself.
     pub(super) fn learned_for(&self, visit: Option<VisitId>) -> Result<Learned, ApiError> {
+        let signed = visit.map(|visit| self.store.signed(visit)).transpose();
+        let signed = signed.map_err(|error| self.failed(&error))?.flatten();
+        if let Some(then) = signed.and_then(|signed| signed.learned) {
+            let confirmed = then.confirmed.iter();
+            let known = confirmed.filter(|(cause, _)| self.knows_cause(cause));
+            let mut learned = Learned::default();
+            let known = known.map(|(cause, count)| (CauseId::new(cause), *count));
+            learned.add(then.callbacks, known);
+            return Ok(learned);
+        }
         let elsewhere = self
             .store
             .confirmed_elsewhere()

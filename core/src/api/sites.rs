@@ -43,6 +43,7 @@ impl Engine {
     /// [`ApiError`].
     pub fn join_site(&mut self, visit: &str, earlier: &str) -> Result<VisitView, ApiError> {
         let own = self.record(visit)?;
+        self.not_signed(&own)?;
         let there = self.record(earlier)?;
         let now = self.surroundings.now();
         self.store
@@ -68,6 +69,7 @@ impl Engine {
         system: crate::records::System,
     ) -> Result<VisitView, ApiError> {
         let before = self.record(visit)?;
+        self.not_signed(&before)?;
         let now = self.surroundings.now();
         self.store
             .put_system(before.system_id, before.site_id, &system, now)

@@ -40,6 +40,12 @@ impl Engine {
         let mut reading = None;
         match change {
             StepChange::Done { done: false } => {
+                // A step that is done has no timer under way: of one that has no end
+                // nobody knows how long it ran.
+                let under_way = !action.done;
+                action
+                    .timers
+                    .retain(|timer| under_way || timer.stopped_at.is_some());
                 action.done = false;
                 action.skipped = None;
                 action.without = None;
@@ -128,10 +134,12 @@ impl Engine {
 
     /// Marks a step as done; its timers run no longer.
     fn finish(&self, action: &mut Action, without: Option<String>) {
+        if !action.done {
+            stop(action.timers.iter_mut(), self.surroundings.now());
+        }
         action.done = true;
         action.skipped = None;
         action.without = without;
-        stop(action.timers.iter_mut(), self.surroundings.now());
     }
 
     fn minutes(&self, text: &str) -> Result<Option<Measure<Duration>>, ApiError> {

@@ -5,8 +5,9 @@ use super::types::{FieldEntry, NewVisit, VisitLine, VisitView};
 use super::{Answer, ApiError, Call, Engine};
 use crate::records::field::{self, FieldGroup};
 use crate::records::visit_file::{VisitFile, Vocabulary};
-use crate::records::{Level, SiteId, SystemId, Visit, VisitId, name_of};
+use crate::records::{Level, Signature, SiteId, SystemId, Visit, VisitId, name_of};
 use crate::store::{StoreError, VisitRecord};
+use crate::text::Args;
 use crate::units::Unit;
 
 impl Engine {
@@ -50,9 +51,10 @@ impl Engine {
             let earlier = self.record(earlier)?;
             record.system_id = earlier.system_id;
             record.site_id = earlier.site_id;
+            let now = self.store.unsigned(earlier.id);
             record.file = VisitFile {
                 visit: Visit::default(),
-                ..earlier.file
+                ..now.map_err(|error| self.failed(&error))?
             };
         } else {
             record.file.site.name = self.words("site.name", &new.site)?.unwrap_or_default();
@@ -138,6 +140,9 @@ impl Engine {
         field
             .write(&mut record.file, value)
             .map_err(|error| wrong(&error))?;
+        if !matches!(field.group, FieldGroup::Visit | FieldGroup::Means) {
+            self.not_signed(&record)?;
+        }
         let now = self.surroundings.now();
         let file = &record.file;
         match field.group {
@@ -244,6 +249,26 @@ impl Engine {
             .map_err(|error| self.failed(&error))
     }
 
+    /// When the last signature was given for a visit; none while nobody signed.
+    fn signed_on(&self, record: &VisitRecord) -> Result<Option<String>, ApiError> {
+        let signatures = self.store.signatures(record.id);
+        let signatures = signatures.map_err(|error| self.failed(&error))?;
+        let last = signatures.iter().map(Signature::signed_at).max();
+        Ok(last.map(super::attachments::moment))
+    }
+
+    /// Refuses what would change the system under a signature.
+    pub(super) fn not_signed(&self, record: &VisitRecord) -> Result<(), ApiError> {
+        match self.signed_on(record)? {
+            Some(signed) => Err(ApiError::new(
+                "visit-signed",
+                &[("signed", &signed)],
+                self.wording,
+            )),
+            None => Ok(()),
+        }
+    }
+
     pub(super) fn failed(&self, error: &StoreError) -> ApiError {
         ApiError::store(error, self.wording)
     }
@@ -269,6 +294,10 @@ impl Engine {
                 .similar_sites(record)
                 .map_err(|error| self.failed(&error))?,
             verdicts: self.verdict_views(visit),
+            signed: self.signed_on(record)?.map(|day| {
+                let args = Args::new().text("signed", day);
+                self.wording.catalog().fill("visit-is-signed", &args)
+            }),
             drafts: self.drafts(record.id)?,
         })
     }

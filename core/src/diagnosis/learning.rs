@@ -152,6 +152,11 @@ impl Learned {
         self.confirmed.get(cause).copied().unwrap_or(0)
     }
 
+    /// Every cause that was, with how often.
+    pub fn all_confirmed(&self) -> impl Iterator<Item = (&CauseId, u32)> {
+        self.confirmed.iter().map(|(cause, count)| (cause, *count))
+    }
+
     /// What was learned about a cause with this shipped prior; none before the
     /// first callback.
     #[must_use]

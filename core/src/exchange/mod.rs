@@ -9,12 +9,14 @@ mod content;
 mod error;
 mod file;
 mod revision;
+mod signed;
 
 pub use content::{FollowUp, Household, SiteContent, SystemContent, VisitContent, Words};
 pub(crate) use content::{check_text, read, text};
 pub use error::ExchangeError;
 pub use file::{Header, Record, Source, Writer};
 pub use revision::{Digest, Kind, Revision, merge, shown};
+pub use signed::{CountsSigned, Signed};
 
 /// What the header says.
 pub const FORMAT: &str = "returnline-exchange";

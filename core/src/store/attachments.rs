@@ -3,6 +3,7 @@
 use super::row::{damaged, document, named, to_document};
 use super::visits::parse_id;
 use super::{Store, StoreError};
+use crate::exchange::Signed;
 use crate::records::attachment::limits;
 use crate::records::{Photo, PhotoId, Picture, Signature, SignatureRole, VisitId};
 use chrono::{DateTime, Utc};
@@ -103,21 +104,6 @@ impl Store {
             .ok_or_else(|| super::sites::not_found("photo", &key))
     }
 
-    /// Keeps a signature; one of the same role is replaced.
-    ///
-    /// # Errors
-    /// [`StoreError`].
-    pub fn put_signature(
-        &mut self,
-        visit: VisitId,
-        signature: &Signature,
-        now: DateTime<Utc>,
-    ) -> Result<(), StoreError> {
-        self.change(visit, now, |connection| {
-            put_signature(connection, visit, signature)
-        })
-    }
-
     /// Takes a signature away.
     ///
     /// # Errors
@@ -176,12 +162,13 @@ pub(super) fn put_signature(
     connection: &Connection,
     visit: VisitId,
     signature: &Signature,
+    given_for: Option<&Signed>,
 ) -> Result<(), StoreError> {
     let key = visit.to_string();
     connection.execute(
-        "INSERT INTO signature (visit_id, role, name, aspect, strokes, signed_at) \
-         VALUES (?1, ?2, ?3, ?4, ?5, ?6) ON CONFLICT (visit_id, role) \
-         DO UPDATE SET name = ?3, aspect = ?4, strokes = ?5, signed_at = ?6",
+        "INSERT INTO signature (visit_id, role, name, aspect, strokes, signed_at, signed) \
+         VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7) ON CONFLICT (visit_id, role) \
+         DO UPDATE SET name = ?3, aspect = ?4, strokes = ?5, signed_at = ?6, signed = ?7",
         params![
             key,
             signature.role().id(),
@@ -189,6 +176,7 @@ pub(super) fn put_signature(
             f64::from(signature.aspect()),
             to_document("signature", &key, &signature.strokes())?,
             signature.signed_at().to_rfc3339(),
+            super::signed::written(visit, given_for)?,
         ],
     )?;
     Ok(())

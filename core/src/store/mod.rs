@@ -15,6 +15,7 @@ mod follow_ups;
 mod learning;
 mod row;
 mod settings;
+mod signed;
 mod sites;
 mod visits;
 
@@ -43,6 +44,7 @@ const MIGRATIONS: &[&str] = &[
     include_str!("../../data/schema/0005_fleet.sql"),
     include_str!("../../data/schema/0006_demo.sql"),
     include_str!("../../data/schema/0007_drafts.sql"),
+    include_str!("../../data/schema/0008_signed.sql"),
 ];
 
 /// How long a call waits for another process that holds the database.

@@ -1,3 +1,5 @@
+use super::sites::{put_commissioning, put_site, put_system};
+use super::visits::put_visit;
 use super::*;
 use crate::records::visit_file::VisitFile;
 use crate::records::{
@@ -137,4 +139,66 @@ fn migrations_are_valid_and_a_newer_database_is_refused_untouched() {
     assert_eq!(error.code(), "store-newer");
     assert_eq!(std::fs::read(&path).expect("readable"), before);
     std::fs::remove_dir_all(&folder).expect("removable");
+}
+
+#[test]
+fn a_signature_of_an_older_database_keeps_what_was_recorded_when_it_is_migrated() {
+    // The seventh schema knew nothing of what a signature was given for.
+    let mut connection = Connection::open_in_memory().expect("opens");
+    Migrations::new(MIGRATIONS[..7].iter().map(|sql| M::up(sql)).collect())
+        .to_latest(&mut connection)
+        .expect("migrated");
+    let written = record();
+    put_site(&connection, written.site_id, &written.file.site, now()).expect("kept");
+    put_system(
+        &connection,
+        written.system_id,
+        written.site_id,
+        &written.file.system,
+        now(),
+    )
+    .expect("kept");
+    put_commissioning(
+        &connection,
+        written.system_id,
+        &written.file.commissioning,
+        now(),
+    )
+    .expect("kept");
+    put_visit(
+        &connection,
+        written.id,
+        written.system_id,
+        &written.file.visit,
+        now(),
+    )
+    .expect("kept");
+    connection
+        .execute(
+            "INSERT INTO signature VALUES (?1, 'customer', 'An invented name', 2.5, \
+             '[[[0.1,0.5],[0.9,0.5]]]', '2026-08-14T12:40:00-05:00')",
+            [written.id.to_string()],
+        )
+        .expect("kept");
+
+    let store = Store { connection }.prepare().expect("migrated");
+    let other = System {
+        strainer: Some(false),
+        ..System::default()
+    };
+    store
+        .put_system(written.system_id, written.site_id, &other, now())
+        .expect("kept");
+    let signed = store.record(written.id).expect("there").file;
+    assert_eq!(
+        (signed.site, signed.system, signed.commissioning),
+        (
+            written.file.site,
+            written.file.system,
+            written.file.commissioning
+        )
+    );
+    // Whether the visit changed before the migration is not known, and not said.
+    let changed = store.signed_before_a_change(written.id).expect("there");
+    assert_eq!(changed, []);
 }

@@ -119,6 +119,7 @@ service-recommend-missed = Not everything that proves the work reads as it shoul
 service-recommend-instrument = Compare the doubted instruments with a second one before the next call.
 service-recommend-recheck = Read the pressure again within a month and in the other season, and compare it with the band of this report.
 service-next-visit = Next visit: { $date }
+service-signed-before = { $role }: { $signed }, before the record was changed.
 service-notes = Notes
 service-signatures = Signatures
 service-system = The system as recorded

@@ -121,6 +121,7 @@ service-recommend-missed = No todo lo que comprueba el trabajo se lee como debe:
 service-recommend-instrument = Comparar los instrumentos dudosos con un segundo antes de la próxima visita.
 service-recommend-recheck = Leer la presión de nuevo dentro de un mes y en la otra temporada, y compararla con la franja de este informe.
 service-next-visit = Próxima visita: { $date }
+service-signed-before = { $role }: { $signed }, antes de que se cambiara el registro.
 service-notes = Notas
 service-signatures = Firmas
 service-system = El sistema según consta

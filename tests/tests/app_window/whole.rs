@@ -71,6 +71,24 @@ async fn pass_gate(window: &Window, step: &str) {
     window.find(&format!("{step} [data-gate=passed]")).await;
 }
 
+/// Goes on from the step in hand without its gate or timer.
+async fn go_on_without(window: &Window, step: &str, reason: &str) {
+    if window
+        .count(&format!("{step} [data-test=step-without]"))
+        .await
+        == 0
+    {
+        window.tap(&format!("{step} .head")).await;
+    }
+    window
+        .tap(&format!("{step} [data-test=step-without]:not(:disabled)"))
+        .await;
+    window.write(&format!("{step} form input"), reason).await;
+    window
+        .tap(&format!("{step} [data-test=step-without-now]"))
+        .await;
+}
+
 /// Saves a report and checks that a PDF lies there.
 async fn save(window: &Window, button: &str, dialog: &str, path: &Path) {
     window.tap(button).await;
@@ -142,8 +160,27 @@ async fn a_call_goes_from_its_complaint_over_a_kill_to_both_reports_and_the_next
     let timed = open_step_with(&window, "[data-run]").await;
     window.tap(&format!("{timed} [data-run]")).await;
     window.find(&format!("{timed} [data-test=left]")).await;
+    // Not done while its time has not run, unless a reason is written down.
+    acknowledge(&window, &timed).await;
+    window
+        .tap(&format!("{timed} [data-test=step-done]:not(:disabled)"))
+        .await;
+    window.find(&format!("{timed} [data-test=failure]")).await;
+    window.find(&format!("{timed}[data-state=open]")).await;
     let gated = open_step_with(&window, "[data-gate]").await;
+    acknowledge(&window, &gated).await;
+    window
+        .tap(&format!("{gated} [data-test=step-done]:not(:disabled)"))
+        .await;
+    window.find(&format!("{gated} [data-test=failure]")).await;
+    window.find(&format!("{gated}[data-state=open]")).await;
     pass_gate(&window, &gated).await;
+    let untimed = window.count(&format!("{gated} [data-run]")).await == 0;
+    assert!(untimed, "{gated} waits for a time as well");
+    window
+        .tap(&format!("{gated} [data-test=step-done]:not(:disabled)"))
+        .await;
+    window.find(&format!("{gated}[data-state=done]")).await;
     let data = window.kill();
 
     // Everything is there again.
@@ -171,6 +208,11 @@ async fn a_call_goes_from_its_complaint_over_a_kill_to_both_reports_and_the_next
         }
         window.find(&there).await;
     }
+    window.find(&format!("{gated}[data-state=done]")).await;
+
+    // The time is not waited for; why is on record.
+    go_on_without(&window, &timed, "The owner has to leave").await;
+    window.find(&format!("{timed}[data-state=excused]")).await;
 
     // The reading that proves it: as left, without saying so.
     let proofs = window.attributes("[data-proof]", "data-proof").await;
@@ -228,6 +270,8 @@ async fn a_call_goes_from_its_complaint_over_a_kill_to_both_reports_and_the_next
         title.as_str(),
         "Invented strainer",
         "Invented customer",
+        "Not proved",
+        "The owner has to leave",
     ] {
         assert!(report.contains(words), "{words:?} is not in:\n{report}");
     }
@@ -240,6 +284,7 @@ async fn a_call_goes_from_its_complaint_over_a_kill_to_both_reports_and_the_next
 
     // The next call at the same site knows what was read at this one.
     window.tap("a[href='#/visits']").await;
+    let signed = window.attribute("[data-visit]", "data-visit").await;
     window.tap("[data-again]").await;
     window
         .wait_for_value("#field-site-name", "Invented barn")
@@ -250,5 +295,15 @@ async fn a_call_goes_from_its_complaint_over_a_kill_to_both_reports_and_the_next
     window.tap("[data-test=earlier] > summary").await;
     let earlier = window.text("[data-test=earlier]").await;
     assert!(earlier.contains("27"), "{earlier:?}");
+    // What is changed of the system here does not change what was signed there.
+    window.tap("a[href$='/readings']:not([data-step])").await;
+    window.tap("[data-step=system]").await;
+    window.write("#field-ground-circuits", "7\n").await;
+    window.find("[data-test=undo]").await;
+    window.tap("a[href='#/visits']").await;
+    window.tap(&format!("[data-visit='{signed}']")).await;
+    window.tap("[data-step=system]").await;
+    window.find("[data-test=signed]").await;
+    assert_ne!(window.value("#field-ground-circuits").await, "7");
     window.close().await;
 }

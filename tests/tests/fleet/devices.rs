@@ -3,7 +3,7 @@
 use chrono::{DateTime, Utc};
 use flate2::read::GzDecoder;
 use proptest::prelude::*;
-use returnline_core::exchange::{Digest, FollowUp};
+use returnline_core::exchange::{CountsSigned, Digest, FollowUp};
 use returnline_core::records::PlainMeasure;
 use returnline_core::records::visit_file::VisitFile;
 use returnline_core::records::{
@@ -213,7 +213,7 @@ pub(super) fn edit(store: &mut Store, step: &Step, number: u8, now: DateTime<Utc
             let when = now.fixed_offset();
             let signed = Signature::new(role, "An invented name", 3.0, strokes, when);
             store
-                .put_signature(id, &signed.expect("drawn"), now)
+                .put_signature(id, &signed.expect("drawn"), &CountsSigned::default(), now)
                 .expect("kept");
         }
     }

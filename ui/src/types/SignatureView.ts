@@ -27,4 +27,8 @@ strokes: Array<Array<[number, number]>>,
 /**
  * Day and time it was drawn, as shown.
  */
-signed_at: string, };
+signed_at: string, 
+/**
+ * That the visit was changed since, in words; none if it was not.
+ */
+changed: string | null, };

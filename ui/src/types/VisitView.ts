@@ -61,6 +61,10 @@ similar: Array<SimilarSite>,
  */
 verdicts: Array<VerdictView>, 
 /**
+ * That it is signed, and what that holds, in words; none while nobody signed.
+ */
+signed: string | null, 
+/**
  * What is typed and not kept yet.
  */
 drafts: Array<DraftView>, };

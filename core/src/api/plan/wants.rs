@@ -22,7 +22,9 @@ impl Call {
     ) -> Option<ApiError> {
         let plan = self.work_plan()?;
         let step = plan.steps.iter().find(|known| known.id.as_str() == step)?;
-        let wants = step.wants(action, Some(now));
+        // A timer of a step that is done already does not run on.
+        let now = (!action.done).then_some(now);
+        let wants = step.wants(action, now);
         let gate = wants.iter().find_map(|want| match want {
             Want::Gate { gate, .. } => Some(*gate),
             Want::Timer { .. } => None,

@@ -50,6 +50,8 @@ pub struct Issue {
     pub photos: Vec<PhotoPart>,
     /// Signatures given.
     pub signatures: Vec<Signature>,
+    /// Those of them that were given before the visit was changed.
+    pub outdated: Vec<SignatureRole>,
     /// Day of the next visit, if one is agreed.
     pub next_visit: Option<NaiveDate>,
 }
@@ -64,6 +66,7 @@ impl Issue {
             issuer: Issuer::default(),
             photos: Vec::new(),
             signatures: Vec::new(),
+            outdated: Vec::new(),
             next_visit: None,
         }
     }
@@ -199,7 +202,11 @@ impl Engine {
     }
 
     /// The call in the language and units asked for, and the reader.
-    fn call_for(&self, visit: &str, request: &ReportRequest) -> Result<(Call, Reader), ApiError> {
+    pub(super) fn call_for(
+        &self,
+        visit: &str,
+        request: &ReportRequest,
+    ) -> Result<(Call, Reader), ApiError> {
         let unnamed = |field: &str, found: &str| {
             let context = [("field", field), ("found", found)];
             ApiError::new("no-such-name", &context, self.wording)
@@ -219,7 +226,7 @@ impl Engine {
     }
 
     /// What the store adds to a report.
-    fn issue(
+    pub(super) fn issue(
         &self,
         visit: &str,
         request: &ReportRequest,
@@ -244,6 +251,10 @@ impl Engine {
             signatures: self
                 .store
                 .signatures(id)
+                .map_err(|error| self.failed(&error))?,
+            outdated: self
+                .store
+                .signed_before_a_change(id)
                 .map_err(|error| self.failed(&error))?,
             next_visit,
             issuer: self.issuer()?,

@@ -2,7 +2,10 @@
 
 mod drafts;
 mod entries;
+mod gates;
 mod learning;
+mod proof;
+mod signed;
 mod sites;
 mod steps;
 mod troubles;

@@ -82,6 +82,8 @@ pub struct SignatureView {
     pub strokes: Vec<Vec<[f32; 2]>>,
     /// Day and time it was drawn, as shown.
     pub signed_at: String,
+    /// That the visit was changed since, in words; none if it was not.
+    pub changed: Option<String>,
 }
 
 /// Photos and signatures of a visit, and what can be chosen for them.

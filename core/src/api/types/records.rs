@@ -64,6 +64,8 @@ pub struct VisitView {
     pub similar: Vec<SimilarSite>,
     /// Causes found true or false.
     pub verdicts: Vec<VerdictView>,
+    /// That it is signed, and what that holds, in words; none while nobody signed.
+    pub signed: Option<String>,
     /// What is typed and not kept yet.
     pub drafts: Vec<DraftView>,
 }

@@ -298,6 +298,9 @@ fn after(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
     if !report.signatures.is_empty() {
         blocks.push(section(catalog, "service-signatures"));
         blocks.push(signatures(&report.signatures));
+        if !report.outdated.is_empty() {
+            blocks.push(points(&report.outdated));
+        }
     }
     blocks
 }

@@ -84,6 +84,8 @@ pub struct ServiceReport {
     pub notes: Option<String>,
     /// Signatures, and places for those not given.
     pub signatures: Vec<SignaturePart>,
+    /// Signatures that were given before the record was changed.
+    pub outdated: Vec<String>,
     /// What was assumed for want of a record.
     pub assumptions: Vec<String>,
     /// Readings that could not be used, and why.

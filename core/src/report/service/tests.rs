@@ -19,6 +19,7 @@ fn empty() -> ServiceReport {
         recommendations: Vec::new(),
         notes: None,
         signatures: Vec::new(),
+        outdated: Vec::new(),
         unused: Vec::new(),
         site: "Invented farm".to_owned(),
         complaint: None,

@@ -1,6 +1,6 @@
 //! Photos and signatures as the exchange carries them.
 
-use crate::exchange::{read, text};
+use crate::exchange::{Signed, read, text};
 use crate::records::attachment::{caption, limits};
 use crate::records::{Photo, PhotoId, PhotoPhase, Picture, Signature, SignatureRole, VisitId};
 use crate::store::StoreError;
@@ -37,6 +37,8 @@ struct SignatureContent {
     aspect: f32,
     strokes: Vec<Vec<[f32; 2]>>,
     signed_at: DateTime<FixedOffset>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    signed: Option<Signed>,
 }
 
 impl SignatureContent {
@@ -81,8 +83,10 @@ pub(super) fn check_photo(written: &str) -> Result<(), String> {
 
 /// Whether these can be the signatures of a visit.
 pub(super) fn check_signatures(written: &str) -> Result<(), String> {
-    let signatures = read::<Vec<SignatureContent>>(written)?.into_iter();
-    let signatures = signatures.map(SignatureContent::signature);
+    let contents = read::<Vec<SignatureContent>>(written)?;
+    let mut signed = contents.iter().filter_map(|given| given.signed.as_ref());
+    signed.try_for_each(Signed::check)?;
+    let signatures = contents.into_iter().map(SignatureContent::signature);
     let signatures = signatures.collect::<Result<Vec<_>, _>>()?;
     match signatures.is_sorted_by(|a, b| a.role() < b.role()) {
         true => Ok(()),
@@ -165,6 +169,7 @@ pub(super) fn put_photo(
 /// The signatures of a visit.
 pub(super) fn signatures(connection: &Connection, visit: Uuid) -> Result<String, StoreError> {
     let signatures = crate::store::attachments::signatures(connection, VisitId(visit))?;
+    let mut given_for = crate::store::signed::by_role(connection, VisitId(visit))?;
     let contents: Vec<SignatureContent> = signatures
         .iter()
         .map(|signature| SignatureContent {
@@ -173,6 +178,7 @@ pub(super) fn signatures(connection: &Connection, visit: Uuid) -> Result<String,
             aspect: signature.aspect(),
             strokes: signature.strokes().to_vec(),
             signed_at: signature.signed_at(),
+            signed: given_for.remove(&signature.role()),
         })
         .collect();
     text(&contents).map_err(|detail| damaged("signature", &visit.to_string(), &detail))
@@ -191,8 +197,14 @@ pub(super) fn put_signatures(
         .prepare_cached("DELETE FROM signature WHERE visit_id = ?1")?
         .execute([&key])?;
     for content in read::<Vec<SignatureContent>>(written).map_err(bad)? {
+        let given_for = content.signed.clone();
         let signature = content.signature().map_err(bad)?;
-        crate::store::attachments::put_signature(connection, VisitId(id), &signature)?;
+        crate::store::attachments::put_signature(
+            connection,
+            VisitId(id),
+            &signature,
+            given_for.as_ref(),
+        )?;
     }
     Ok(())
 }

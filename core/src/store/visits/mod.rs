@@ -6,6 +6,7 @@ pub(super) use rows::put_facts;
 
 use super::follow_ups::put_follow_up;
 use super::row::{READING_COLUMNS, named, reading};
+use super::signed::signed;
 use super::sites::{
     commissioning, not_found, put_commissioning, put_site, put_system, site, system,
 };
@@ -101,12 +102,11 @@ impl Store {
     pub fn record(&self, id: VisitId) -> Result<VisitRecord, StoreError> {
         let connection = &self.connection;
         let (system_id, visit) = visit(connection, id)?;
-        let (site_id, system) = system(connection, system_id)?;
-        let file = VisitFile {
-            site: site(connection, site_id)?,
-            system,
-            commissioning: commissioning(connection, system_id)?,
-            visit,
+        let (site_id, now) = around(connection, system_id, visit)?;
+        // What was signed stays what was signed.
+        let file = match signed(connection, id)? {
+            Some(signed) => signed.file(now.visit),
+            None => now,
         };
         Ok(VisitRecord {
             id,
@@ -332,6 +332,11 @@ pub(super) fn put_record(
     now: DateTime<Utc>,
 ) -> Result<(), StoreError> {
     let file = &record.file;
+    if signed(connection, record.id)?.is_some() {
+        // Site and system are those of the day of the signature; others may have
+        // changed them since.
+        return put_visit(connection, record.id, record.system_id, &file.visit, now);
+    }
     put_site(connection, record.site_id, &file.site, now)?;
     put_system(
         connection,
@@ -342,6 +347,22 @@ pub(super) fn put_record(
     )?;
     put_commissioning(connection, record.system_id, &file.commissioning, now)?;
     put_visit(connection, record.id, record.system_id, &file.visit, now)
+}
+
+/// A visit with its site and its system as they are now.
+pub(super) fn around(
+    connection: &Connection,
+    system_id: SystemId,
+    visit: Visit,
+) -> Result<(SiteId, VisitFile), StoreError> {
+    let (site_id, system) = system(connection, system_id)?;
+    let file = VisitFile {
+        site: site(connection, site_id)?,
+        system,
+        commissioning: commissioning(connection, system_id)?,
+        visit,
+    };
+    Ok((site_id, file))
 }
 
 /// A visit with everything entered during it, brought to the state given.

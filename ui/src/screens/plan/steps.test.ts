@@ -12,17 +12,21 @@ const step = (id: string, extra: Partial<StepView> = {}): StepView => ({
   gate: null,
   timers: [],
   done: null,
+  progress: "open",
+  wanting: [],
+  without: null,
   skipped: null,
   minutes: null,
   parts: null,
   ...extra,
 });
 
-it("takes up the first step that is neither done nor left out", () => {
-  const steps = [step("a", { done: true }), step("b", { skipped: "No cart" }), step("c"), step("d")];
-  expect(steps.map(stateOf)).toEqual(["done", "skipped", "open", "open"]);
-  expect(nextStep(steps)).toBe("c");
-  expect(nextStep(steps.slice(0, 2))).toBeNull();
+it("takes up the first step that is neither done, left out nor gone on from for a reason", () => {
+  const steps = ["done", "skipped", "excused", "open", "open"].map((progress, place) => step(`${place}`, { progress }));
+  expect(steps.map(stateOf)).toEqual(["done", "skipped", "excused", "open", "open"]);
+  expect(nextStep(steps)).toBe("3");
+  expect(nextStep(steps.slice(0, 3))).toBeNull();
+  expect(nextStep([step("a", { progress: "unmet" })])).toBe("a");
 });
 
 it("counts the cautions that wait, and lists the timers that run", () => {
@@ -35,10 +39,12 @@ it("counts the cautions that wait, and lists the timers that run", () => {
   const cautions = [caution("power", true, false), caution("pressure", true, true), caution("lift", false, false)];
   expect(unread(step("a", { cautions }))).toBe(1);
   const why = { measured: null, expected: null, formula: "", inputs: [], source: "" };
-  const timer = { kind: "hold", label: "Hold", shown: "1 h", seconds: 3600, why };
+  const timer = { kind: "hold", label: "Hold", shown: "1 h", seconds: 3600, why, stopped_at: null, ran: null, met: null };
+  const started = { ...timer, started_at: "2026-08-14T10:00:00Z" };
   const steps = [
     step("a", { timers: [{ ...timer, started_at: null }] }),
-    step("b", { timers: [{ ...timer, started_at: "2026-08-14T10:00:00Z" }] }),
+    step("b", { timers: [started] }),
+    step("c", { timers: [{ ...started, stopped_at: "2026-08-14T10:02:00Z", ran: "2 min", met: false }] }),
   ];
   expect(running(steps).map(({ step: of }) => of.id)).toEqual(["b"]);
 });

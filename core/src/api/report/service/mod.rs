@@ -8,8 +8,10 @@ mod work;
 use super::content::written;
 use super::{Issue, signature_parts};
 use crate::api::Call;
+use crate::api::attachments::moment;
 use crate::api::knowledge::knowledge;
 use crate::api::types::{AssessmentView, DoubtView, PlanView};
+use crate::records::Signature;
 use crate::report::parts::ChartPart;
 use crate::report::service::{ServiceReport, VerdictLine};
 use std::collections::BTreeSet;
@@ -81,6 +83,7 @@ impl Call {
             recommendations: self.recommendations(view, plan, worked, issue),
             notes: self.file.visit.notes.clone(),
             signatures: signature_parts(&issue.signatures, self.wording.catalog()),
+            outdated: self.outdated(issue),
             assumptions: view.assumptions.clone(),
             unused: view.unused.clone(),
             sources: sources(view, plan),
@@ -114,6 +117,21 @@ impl Call {
         .into_iter()
         .filter_map(|(key, value)| Some((self.say(key), value?)))
         .collect()
+    }
+
+    /// Signatures that were given before the visit was changed.
+    fn outdated(&self, issue: &Issue) -> Vec<String> {
+        let given = issue.signatures.iter();
+        let given = given.filter(|given| issue.outdated.contains(&given.role()));
+        let line = |given: &Signature| {
+            let role = self.say(&format!("signature-{}", given.role().id()));
+            let signed = moment(given.signed_at());
+            self.fill(
+                "service-signed-before",
+                &[("role", &role), ("signed", &signed)],
+            )
+        };
+        given.map(line).collect()
     }
 
     /// The system with its readings, and where a cause is suspected.
