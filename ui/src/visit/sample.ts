@@ -71,6 +71,7 @@ export function visit(extra: Partial<VisitView> = {}): VisitView {
     similar: [],
     verdicts: [],
     drafts: [],
+    signed: null,
     ...extra,
   };
 }
