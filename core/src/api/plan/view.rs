@@ -192,7 +192,7 @@ impl Call {
                 .and_then(|started| started.stopped_at)
                 .map(|stopped| stopped.to_rfc3339()),
             ran: match run {
-                Run::For(ran) => Some(ran_words(ran)),
+                Run::For(ran) => Some(ran_words(ran, timer.met(run))),
                 Run::NotStarted | Run::EndUnknown(_) => None,
             },
             met: matches!(run, Run::For(_)).then(|| timer.met(run)),

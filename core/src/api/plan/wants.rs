@@ -76,7 +76,10 @@ impl Call {
                 match run {
                     Run::NotStarted => ("plan-want-timer-not-started", args),
                     Run::EndUnknown(_) => ("plan-want-timer-end-unknown", args),
-                    Run::For(ran) => ("plan-want-timer-short", args.text("ran", ran_words(*ran))),
+                    Run::For(ran) => (
+                        "plan-want-timer-short",
+                        args.text("ran", ran_words(*ran, false)),
+                    ),
                 }
             }
         };
@@ -127,12 +130,14 @@ impl Call {
     }
 }
 
-/// A time that ran, never rounded up to one that was asked for.
-pub(in crate::api) fn ran_words(ran: Duration) -> String {
-    let minutes = Unit::Minute.from_si(ran.si()).floor();
+/// A time that ran. One that was too short is never rounded up to what was asked
+/// for, and one that was long enough not down.
+pub(in crate::api) fn ran_words(ran: Duration, met: bool) -> String {
+    let round = if met { f64::round } else { f64::floor };
+    let minutes = round(Unit::Minute.from_si(ran.si()));
     if minutes < IN_HOURS {
         return format::as_written(minutes, 0.0, Unit::Minute);
     }
-    let hours = (Unit::Hour.from_si(ran.si()) * 10.0).floor() / 10.0;
+    let hours = round(Unit::Hour.from_si(ran.si()) * 10.0) / 10.0;
     format::as_written(hours, 0.0, Unit::Hour)
 }

@@ -16,6 +16,7 @@ use crate::records::{
 };
 use crate::text::Args;
 use crate::units::Unit;
+use chrono::{DateTime, Utc};
 use serde_json::Value;
 use std::collections::BTreeMap;
 use uuid::Uuid;
@@ -160,13 +161,16 @@ impl Engine {
         };
         let mut said = vec![self.told(state)];
         said.extend(action.skipped.clone());
+        said.extend(action.without.clone());
         said.extend(action.duration.map(|took| exact(took.value(), took.unit())));
         said.extend(action.parts.clone());
         let read = action.acknowledged.iter();
         said.extend(read.map(|caution| self.title_of("plan-caution", caution)));
         said.extend(action.timers.iter().map(|timer| {
             let label = self.title_of("plan-timer", &timer.kind);
-            format!("{label} {}", timer.started_at.format("%Y-%m-%d %H:%M UTC"))
+            let at = |moment: DateTime<Utc>| moment.format("%Y-%m-%d %H:%M UTC").to_string();
+            let ends = std::iter::once(timer.started_at).chain(timer.stopped_at);
+            format!("{label} {}", ends.map(at).collect::<Vec<_>>().join(" … "))
         }));
         said.extend(action.gates.iter().map(|gate| {
             let kind = match ReadingPoint::from_id(&gate.looked) {
