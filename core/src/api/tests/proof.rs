@@ -2,7 +2,7 @@
 
 use super::{engine, entry};
 use crate::api::Engine;
-use crate::api::types::{ProofView, ReadingEntry};
+use crate::api::types::{ProofView, ReadingEntry, ReportRequest, StepChange};
 
 /// A sealed loop in which air was found.
 fn visit(engine: &mut Engine, date: &str) -> String {
@@ -73,4 +73,42 @@ fn what_is_read_days_after_the_visit_is_a_later_reading() {
     assert!(now.after.is_some_and(|read| read.starts_with("60")));
     assert!(later.after.is_some_and(|read| read.starts_with('1')));
     assert_eq!(later.verdict, "missed");
+}
+
+#[test]
+fn both_reports_say_what_is_not_proved() {
+    let mut engine = engine();
+    let id = visit(&mut engine, "2026-08-14");
+    engine.put_reading(&id, &left("1")).expect("kept");
+    let change = StepChange::Done { done: true };
+    engine
+        .change_step(&id, "lock-power-off", &change)
+        .expect("kept");
+    let request = ReportRequest::default();
+    let (call, _) = engine
+        .call_for(
+            &id,
+            &ReportRequest {
+                reader: "technician".to_owned(),
+                ..request.clone()
+            },
+        )
+        .expect("read");
+    let issue = engine.issue(&id, &request, call.wording).expect("gathered");
+    let service = call.service_content(&issue);
+    let expected = proof(&engine, &id, false).expected.expect("a band");
+    let told = service
+        .unproved
+        .iter()
+        .find(|line| line.contains("1.0 psi"));
+    let told = told.expect("the reading that missed its band is told");
+    assert!(told.contains(&expected), "{told}");
+    assert!(service.proof.iter().any(|line| line.missed));
+    let page = call.homeowner_content(&issue);
+    let verdicts = page.readings.iter().map(|line| line.verdict.as_deref());
+    let verdicts: Vec<_> = verdicts.collect();
+    assert!(
+        verdicts.contains(&Some("not as it should be")),
+        "{verdicts:?}"
+    );
 }
