@@ -179,6 +179,7 @@ plan-gate = Before going on
 plan-otherwise = Otherwise:
 plan-remarks = To keep in mind
 criterion-met = Passes
+criterion-worked-out = Worked out once both samples are entered
 criterion-missed = Does not pass
 gate-open = Enter what you find. All of it must pass.
 gate-passed = Passed. Go on.

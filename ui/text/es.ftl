@@ -219,6 +219,7 @@ about-bounds = Returnline orienta a una persona formada. Las instrucciones de la
 
 plan-remarks = A tener en cuenta
 criterion-met = Cumple
+criterion-worked-out = Se calcula cuando estén ambas muestras
 criterion-missed = No cumple
 gate-open = Anote lo que encuentra. Todo debe cumplir.
 gate-passed = Cumple. Siga.

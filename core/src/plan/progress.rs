@@ -5,11 +5,11 @@
 //! written down; the step is then not as good as done, and every reader is told.
 
 use super::library::Looked;
-use super::terms::{ProofTime, Rule};
+use super::terms::{Observation, ProofTime, Rule};
 use super::work::{Gate, Limit, PlannedProof, PlannedStep, PlannedTimer};
 use crate::named::named;
-use crate::records::{Action, PlainMeasure, Reading, StartedTimer};
-use crate::units::{Duration, Quantity, Unit};
+use crate::records::{Action, PlainMeasure, Reading, ReadingPoint, StartedTimer};
+use crate::units::{Dimension, Duration, Quantity, Temperature, Unit};
 use chrono::{DateTime, NaiveDate, Utc};
 
 named! {
@@ -83,14 +83,32 @@ impl Limit {
 }
 
 impl Gate {
-    /// What was entered for it, if that measures what it asks for.
+    /// Whether it is worked out of other entries of its step and not entered itself.
+    pub fn is_worked_out(&self) -> bool {
+        self.looked == Looked::Observation(Observation::SampleDifference)
+    }
+
+    /// What was entered for it, if that measures what it asks for, or worked out of
+    /// what was.
     pub fn found(&self, action: &Action) -> Option<PlainMeasure> {
-        let looked = self.looked.id();
-        let entry = action.gates.iter().find(|entry| entry.looked == looked)?;
-        let mut units = Unit::of(self.limit.value.dimension);
-        let unit = units.find(|unit| unit.symbol() == entry.unit)?;
-        let value = entry.value;
-        Some(PlainMeasure { value, unit })
+        if self.is_worked_out() {
+            let samples = [
+                ReadingPoint::FreezePointSupply,
+                ReadingPoint::FreezePointReturn,
+            ];
+            let [supply, back] =
+                samples.map(|point| entered(action, point.id(), Temperature::DIMENSION));
+            let (supply, back) = (supply?, back?);
+            let unit = match supply.unit {
+                Unit::Fahrenheit => Unit::DifferenceFahrenheit,
+                _ => Unit::DifferenceKelvin,
+            };
+            let kelvin = supply.unit.to_si(supply.value) - back.unit.to_si(back.value);
+            // To the thousandth: what is left beyond comes of changing units.
+            let value = (unit.from_si(kelvin.abs()) * 1e3).round() / 1e3;
+            return Some(PlainMeasure { value, unit });
+        }
+        entered(action, self.looked.id(), self.limit.value.dimension)
     }
 
     /// Whether that passes. The number is judged as it was written; what it is
@@ -98,6 +116,14 @@ impl Gate {
     pub fn passes(&self, found: &PlainMeasure) -> bool {
         self.limit.holds(self.rule, found.unit.to_si(found.value))
     }
+}
+
+/// What was entered for what a gate of the step looks at.
+fn entered(action: &Action, looked: &str, dimension: Dimension) -> Option<PlainMeasure> {
+    let entry = action.gates.iter().find(|entry| entry.looked == looked)?;
+    let unit = Unit::of(dimension).find(|unit| unit.symbol() == entry.unit)?;
+    let value = entry.value;
+    Some(PlainMeasure { value, unit })
 }
 
 impl StartedTimer {

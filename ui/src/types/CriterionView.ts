@@ -15,6 +15,10 @@ looked: string,
  */
 label: string, 
 /**
+ * Whether it is worked out of the other entries and not entered itself.
+ */
+worked_out: boolean, 
+/**
  * What it must be, with its limit.
  */
 rule: string, 

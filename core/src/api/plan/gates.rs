@@ -106,6 +106,7 @@ impl Call {
         CriterionView {
             looked: gate.looked.id().to_owned(),
             label: self.words(&looked_key(gate.looked)),
+            worked_out: gate.is_worked_out(),
             rule: self.gate_rule(gate),
             units: offered
                 .map(|unit| UnitView {

@@ -207,6 +207,8 @@ pub struct CriterionView {
     pub looked: String,
     /// What is looked at.
     pub label: String,
+    /// Whether it is worked out of the other entries and not entered itself.
+    pub worked_out: bool,
     /// What it must be, with its limit.
     pub rule: String,
     /// Units offered.

@@ -2,6 +2,7 @@ use super::*;
 use crate::figures::Figure;
 use crate::plan::{Basis, Observation, Origin, ProofTime, Side, Stage, StepId, TimerKind};
 use crate::records::{GateEntry, Phase, ReadingPoint};
+use crate::units::TemperatureDifference;
 use chrono::FixedOffset;
 
 const QUARTER: f64 = 900.0;
@@ -221,4 +222,39 @@ fn what_is_read_on_a_later_day_shows_that_it_holds_and_not_that_it_was_done() {
     let late = pressure(68.0, Some(15));
     assert_eq!(ProofTime::Now.of(&[&late], visited), [&late]);
     assert_eq!(ProofTime::Now.of(&[], visited), Vec::<&Reading>::new());
+}
+
+#[test]
+fn the_difference_of_two_samples_is_worked_out_of_them() {
+    let gate = Gate {
+        looked: Looked::Observation(Observation::SampleDifference),
+        rule: Rule::AtMost,
+        limit: Limit {
+            value: Figure::exact(TemperatureDifference::from_si(2.0 / 1.8)),
+            basis: Basis::Fixed(Origin::Judgement),
+        },
+        return_to: 1,
+    };
+    let entry = |looked: &str, value: f64, unit: &str| GateEntry {
+        looked: looked.to_owned(),
+        value,
+        unit: unit.to_owned(),
+    };
+    let mut action = Action {
+        gates: vec![entry("freeze_point_supply", 12.5, "degF")],
+        ..Action::default()
+    };
+    assert_eq!(gate.found(&action), None);
+    // 25 F is -3.889 C: 12.5 F apart, whichever unit the other was read in.
+    action
+        .gates
+        .push(entry("freeze_point_return", -3.8889, "degC"));
+    // What somebody thinks the difference is does not count.
+    action.gates.push(entry("sample-difference", 1.0, "degF"));
+    let found = gate.found(&action).expect("both are there");
+    assert_eq!(found.unit, Unit::DifferenceFahrenheit);
+    assert!((found.value - 12.5).abs() < 0.01, "{found:?}");
+    assert!(!gate.passes(&found));
+    action.gates[0] = entry("freeze_point_supply", 26.5, "degF");
+    assert!(gate.passes(&gate.found(&action).expect("both are there")));
 }
