@@ -178,37 +178,16 @@ impl<'g> Inference<'g> {
     /// less cost than one by one.
     #[must_use]
     pub fn findings(&self) -> Vec<Vec<f64>> {
-        let places: Vec<FindingIx> = self.graph.finding_places().collect();
-        let (unseen, seen): (Vec<FindingIx>, Vec<FindingIx>) = places
-            .iter()
-            .partition(|place| self.finding_levels[place.0].is_none());
-        let mut levels = vec![Vec::new(); places.len()];
-        for place in seen {
-            levels[place.0] = self.finding(place);
-        }
-        let of = |places: &[FindingIx]| -> Vec<Vec<f64>> {
-            let mut probe = self.probe();
-            let one = |&place: &FindingIx| {
+        let mut probe = self.probe();
+        self.graph
+            .finding_places()
+            .map(|place| {
                 let count = self.graph.finding(place).scale.count();
-                probe.finding_levels(place, &[])[..count].to_vec()
-            };
-            places.iter().map(one).collect()
-        };
-        let halves = unseen.split_at(unseen.len() / 2);
-        let both = if self.tree.cells() < CELLS_WORTH_A_THREAD {
-            [of(halves.0), of(halves.1)]
-        } else {
-            std::thread::scope(|scope| {
-                let other = scope.spawn(|| of(halves.1));
-                let own = of(halves.0);
-                // A thread that could not end is made up for.
-                [own, other.join().unwrap_or_else(|_| of(halves.1))]
+                let levels = self.finding_levels[place.0]
+                    .unwrap_or_else(|| probe.finding_levels(place, &[]));
+                levels[..count].to_vec()
             })
-        };
-        for (place, found) in unseen.into_iter().zip(both.into_iter().flatten()) {
-            levels[place.0] = found;
-        }
-        levels
+            .collect()
     }
 
     /// Natural logarithm of the probability of the observations (and of the
