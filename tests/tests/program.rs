@@ -104,7 +104,7 @@ fn a_sample_prints_causes_reasons_plan_and_writes_a_pdf() {
             String::from_utf8_lossy(&output.stderr)
         );
         let printed = String::from_utf8(output.stdout).expect("UTF-8");
-        for part in ["Causes", "Why", "Plan", " %", "bits", text(&pdf)] {
+        for part in ["Causes", "Why", "Plan", " %", " to 1 ", text(&pdf)] {
             assert!(printed.contains(part), "{name} does not print {part}");
         }
         assert!(!printed.contains('«'), "{name} lacks a text: {printed}");

@@ -96,6 +96,7 @@ export function fakeHost() {
     id: "v1", title: "Demo: Larch Hollow, unit B", date: "2026-08-14",
     complaint: groups[1].fields[0].value, groups, questions, readings, points,
     earlier: [{ point: "suction_pressure", date: "2026-02-03", shown: "4.0 ± 2.0 psi", phase: "left", circuit: null }],
+    last: { visit: "v3", date: "2026-02-03", found: ["Debris in the strainer"], outcome: "put right and proven", pressure: "45.0 ± 2.0 psi" }, work_begun: true,
     undo: "Circulator suction, running",
     verdicts: [{ cause: "air-in-circuit", title: "Air left in one circuit", confirmed: true, by_check: "dead-head", check: "Dead-head test with the cart" }],
     signed: "Signed on 2026-08-14 12:40. Site and system stay as they were signed.",
@@ -110,7 +111,7 @@ export function fakeHost() {
     source: "The unit’s data; correction: common practice",
   };
   const reason = (finding, found, bits, path, with_figures = null) => ({
-    finding, found, bits, shown: `${bits > 0 ? "+" : "−"}${Math.abs(bits)} bits`, path, figures: with_figures,
+    finding, found, bits, shown: `${(2 ** Math.abs(bits)).toFixed(1)} to 1 ${bits > 0 ? "for" : "against"} it`, path, figures: with_figures,
   });
   const cause = (id, title, probability, reasons = [], context = []) => ({
     id, title, homeowner: "", kind: "loop", probability, shown: `${Math.round(probability * 100)} %`, reasons, context, has_plan: true,
@@ -121,7 +122,7 @@ export function fakeHost() {
   });
   const check = (id, title, reads, asks) => ({
     id, title, how: "Connect the cart, bring it to pressure, shut the return for a few seconds and watch the level in the reservoir.",
-    minutes: 10, bits: 1.2, shown: "1.2 bits in 10 min", tools: ["flush cart", "ruler"], licence: null,
+    minutes: 10, bits: 1.2, shown: "10 min, worth 1.2 clear yes-or-no answers", tools: ["flush cart", "ruler"], licence: null,
     cautions: ["Stay under the pressure of the weakest part of cart and loop."], asks, reads,
     outcomes: [{ id: "drop:high", seen: "Drop of the level in the cart tank: high", shown: "61 %", then: "then Air left in one circuit: 96 %" }, { id: "drop:normal", seen: "Drop of the level in the cart tank: normal", shown: "39 %", then: "then Air left in one circuit: 21 %" }],
   });
@@ -132,7 +133,7 @@ export function fakeHost() {
         reason("gurgling", "Gurgling was heard", 3.1, ["Air left in one circuit", "Air carried round by the flow", "Gurgling or rushing in the pipes"]),
         reason("drop-low", "The exchanger drop is low", 1.2, ["Air left in one circuit", "Less flow", "Low drop across the exchanger"], figures),
         reason("pressure", "The loop holds some pressure", -0.4, ["Air left in one circuit", "Lost pressure"]),
-      ], [{ words: "A flush record exists: no. What was not written down was seldom done.", shown: "+0.9 bits" }]),
+      ], [{ words: "A flush record exists: no. What was not written down was seldom done.", shown: "1.9 to 1 for it" }]),
       cause("valve", "Isolation valve part closed", 0.18), cause("undercharge", "Charge left too low", 0.12),
       cause("gauge", "The gauge does not tell the truth", 0.06), cause("relaxed", "Ordinary relaxation of the pipe", 0.05),
       cause("strainer", "Strainer loaded", 0.03),
@@ -285,7 +286,7 @@ export function fakeHost() {
     start_visit: visit, open_visit: visit, set_field: visit, set_answer: visit, put_reading: visit, remove_reading: visit,
     explain_learned: { ...figures, measured: null, expected: null, formula: "(shipped share × its weight + confirmed) ÷ (weight + callbacks)", inputs: [["It is worth", "50 callbacks"], ["Confirmed here", "21 of 38"]], source: "own estimate" },
     explain_board: { ...figures, measured: null, expected: null, inputs: [], formula: "Callbacks at which the cause was confirmed, of all callbacks.", source: "Wilson (1927)" },
-    explain: { ...figures, measured: null, expected: null, formula: "The odds of the cause before anything was found, moved by all that was found.", inputs: [["Expected in callbacks before anything is known", "12 %"], ["Gurgling was heard", "+3.1 bits"], ["With all that was found", "71 %"]], source: "own estimate" },
+    explain: { ...figures, measured: null, expected: null, formula: "The odds of the cause before anything was found, moved by all that was found.", inputs: [["Expected in callbacks before anything is known", "12 %"], ["Gurgling was heard (added to the rest)", "8.6 to 1 for it"], ["With all that was found", "71 %"]], source: "own estimate" },
     demo: { visits: 0, systems: 0, own: 0, shown: "Nothing invented is loaded." }, load_demo: { visits: 120, systems: 70, own: 0, shown: "120 invented visits at 70 invented systems are loaded." }, remove_demo: { visits: 0, systems: 0, own: 0, shown: "Nothing invented is loaded." },
     answer_call: { assessment, plan }, change_step: visit, undo_last: visit, join_site: visit, copy_system: visit, use_template: visit, list_templates: templates,
     settings, change_setting: settings, put_logo: settings, attachments, add_photo: attachments, describe_photo: attachments,

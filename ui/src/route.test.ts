@@ -13,7 +13,8 @@ describe("addresses", () => {
   it("come back as they were written", () => {
     const places: Place[] = [
       { screen: "visits" },
-      { screen: "settings" },
+      { screen: "settings", visit: null },
+      { screen: "settings", visit: "a/b c" },
       { screen: "exchange" },
       { screen: "learned" },
       { screen: "board", behind: null },

@@ -12,7 +12,9 @@ export interface Behind {
 
 export type Place =
   | { screen: "visits" }
-  | { screen: "settings" | "exchange" | "learned" }
+  | { screen: "exchange" | "learned" }
+  /** From the report of a visit the way back leads there. */
+  | { screen: "settings"; visit: string | null }
   | { screen: "board"; behind: Behind | null }
   | { screen: "visit"; visit: string; step: Step; item: string | null };
 
@@ -43,7 +45,8 @@ function behindIn(text: string | undefined): Behind | null {
 /** Reads an address; anything it does not know leads to the list of visits. */
 export function placeAt(hash: string): Place {
   const [screen, visit, step, item] = hash.replace(/^#\/?/, "").split("/").map(decoded);
-  if (screen === "settings" || screen === "exchange" || screen === "learned") return { screen };
+  if (screen === "settings") return { screen, visit: visit || null };
+  if (screen === "exchange" || screen === "learned") return { screen };
   if (screen === "board") return { screen, behind: behindIn(visit) };
   if (screen === "visit" && visit && isStep(step)) {
     return { screen: "visit", visit, step, item: item || null };
@@ -57,6 +60,7 @@ export function addressOf(place: Place): string {
     case "visits":
       return "#/visits";
     case "settings":
+      return place.visit === null ? "#/settings" : `#/settings/${encodeURIComponent(place.visit)}`;
     case "exchange":
     case "learned":
       return `#/${place.screen}`;

@@ -5,6 +5,7 @@ app-name = Returnline
 ## Everywhere
 
 back-to-visits = Back to visits
+back-to-report = Back to the report
 answer-yes = Yes
 answer-no = No
 answer-unknown = ?
@@ -76,6 +77,13 @@ similar-no-date = on an unknown day
 similar-same = It is the same
 similar-other = It is another
 
+last-visit = The visit before, { $date }
+last-found = Found: { $causes }
+last-found-none = No cause was confirmed.
+last-ended = Ended: { $outcome }
+last-open = How it ended was not said.
+last-pressure = Loop gauge at rest, last read: { $pressure }
+
 ## The system
 
 system-optional = Nothing here is needed to begin. Each fact you add sharpens the answer.
@@ -87,6 +95,7 @@ system-known =
     }
 system-back = Back to the system
 system-take = Start from a usual system or an earlier visit
+system-take-what = Fills in what is known there; you change what differs.
 system-take-hint = This replaces what is known of the system here. It can be taken back.
 system-taken = Taken over: { $what }
 system-templates = Usual systems (invented examples)
@@ -122,7 +131,6 @@ reading-change = Change
 reading-remove = Remove { $reading }
 reading-save = Keep this reading
 reading-save-change = Keep the change
-reading-done = Done here
 
 ## Checks
 
@@ -132,6 +140,7 @@ check-outcomes = What would it tell?
 
 ## Causes
 
+causes-each = Each cause has its own probability. Several can be there at once, so together they may make more than 100 %.
 causes-others =
     { $count ->
         [one] One less likely cause
@@ -151,6 +160,7 @@ causes-unused = Readings not used
 causes-assumed = Assumed for want of a record
 cause-why = Why?
 why-number = Why this number?
+cause-by-itself = “9 to 1” means: found 9 times as readily with this cause as without it. Each by itself; those that say the same count for less together.
 cause-for = Speaks for it
 cause-against = Speaks against it
 cause-more-reasons =
@@ -170,6 +180,7 @@ figures-expected = Expected here:
 ## The plan
 
 plan-treats = Work on
+plan-back = Back to the plan
 plan-bring = What to bring
 plan-tools = Tools
 plan-materials = Materials
@@ -194,6 +205,8 @@ timer-runs = Running: { $timer }
 timer-ran = ran { $time }: long enough
 timer-short = ran { $time }: too short
 caution-read = Read and understood
+caution-again = Read before; it holds here too
+caution-rest = In full
 step-done = done
 step-skipped = left out
 step-is-done = Done
@@ -247,6 +260,7 @@ signature-name = Name in print
 signature-keep = Keep this signature
 signature-again = Draw again
 signature-typed = Sign by name instead
+signature-by-name = Signed by name
 signature-of = Signature of { $name }
 signature-clear = Sign anew
 report-homeowner-holds = The homeowner’s page says in plain words what was wrong, what was done and what to watch.
@@ -255,6 +269,11 @@ save-technician = Save the report
 save-homeowner = Save the homeowner’s page
 report-saving = Saving…
 report-saved = Saved as { $place }
+report-closed = The visit is closed: { $outcome }.
+report-still-open = The visit stays open in the list until you say how it ended.
+report-to-outcome = Say how it ended
+report-nameless = Company or phone is not set: the reports go out without it, and the homeowner reads no number to call.
+report-name-it = Set company and phone
 report-open = Open the report
 report-not-saved = Not saved: no place was chosen.
 

@@ -5,6 +5,7 @@ app-name = Returnline
 ## Everywhere
 
 back-to-visits = Volver a las visitas
+back-to-report = Volver al informe
 answer-yes = Sí
 answer-no = No
 answer-unknown = ?
@@ -76,6 +77,13 @@ similar-no-date = en un día desconocido
 similar-same = Es el mismo
 similar-other = Es otro
 
+last-visit = La visita anterior, { $date }
+last-found = Hallado: { $causes }
+last-found-none = No se confirmó ninguna causa.
+last-ended = Terminó: { $outcome }
+last-open = No se dijo cómo terminó.
+last-pressure = Manómetro del lazo en reposo, última lectura: { $pressure }
+
 ## The system
 
 system-optional = Nada de esto es necesario para empezar. Cada dato que añada afina la respuesta.
@@ -87,6 +95,7 @@ system-known =
     }
 system-back = Volver al sistema
 system-take = Partir de un sistema habitual o de una visita anterior
+system-take-what = Rellena lo que allí se sabe; usted cambia lo que difiera.
 system-take-hint = Esto sustituye lo que aquí se sabe del sistema. Se puede deshacer.
 system-taken = Tomado: { $what }
 system-templates = Sistemas habituales (ejemplos inventados)
@@ -122,7 +131,6 @@ reading-change = Cambiar
 reading-remove = Quitar { $reading }
 reading-save = Guardar esta lectura
 reading-save-change = Guardar el cambio
-reading-done = Terminado aquí
 
 ## Checks
 
@@ -132,6 +140,7 @@ check-outcomes = ¿Qué revelaría?
 
 ## Causes
 
+causes-each = Cada causa tiene su propia probabilidad. Puede haber varias a la vez, así que juntas pueden sumar más de 100 %.
 causes-others =
     { $count ->
         [one] Una causa menos probable
@@ -151,6 +160,7 @@ causes-unused = Lecturas no usadas
 causes-assumed = Supuesto por falta de registro
 cause-why = ¿Por qué?
 why-number = ¿Por qué este número?
+cause-by-itself = «9 a 1» significa: se encuentra 9 veces más fácilmente con esta causa que sin ella. Cada cosa por sí sola; las que dicen lo mismo cuentan menos juntas.
 cause-for = A favor
 cause-against = En contra
 cause-more-reasons =
@@ -170,6 +180,7 @@ figures-expected = Esperado aquí:
 ## The plan
 
 plan-treats = Trabajos
+plan-back = Volver al plan
 plan-bring = Qué llevar
 plan-tools = Herramientas
 plan-materials = Materiales
@@ -198,6 +209,11 @@ report-unknown = Lo que no se sabe se omite o se indica como desconocido.
 
 report-saving = Guardando…
 report-saved = Guardado como { $place }
+report-closed = La visita está cerrada: { $outcome }.
+report-still-open = La visita sigue abierta en la lista hasta que diga cómo terminó.
+report-to-outcome = Decir cómo terminó
+report-nameless = Falta la empresa o el teléfono: los informes salen sin ello y el propietario no lee ningún número al que llamar.
+report-name-it = Poner empresa y teléfono
 report-open = Abrir el informe
 report-not-saved = No se guardó: no se eligió ningún lugar.
 
@@ -234,6 +250,8 @@ timer-runs = En marcha: { $timer }
 timer-ran = duró { $time }: bastante
 timer-short = duró { $time }: demasiado poco
 caution-read = Leído y entendido
+caution-again = Leído antes; también vale aquí
+caution-rest = Entero
 step-done = hecho
 step-skipped = omitido
 step-is-done = Hecho
@@ -273,6 +291,7 @@ signature-name = Nombre en letra de imprenta
 signature-keep = Guardar esta firma
 signature-again = Dibujar de nuevo
 signature-typed = Firmar con el nombre
+signature-by-name = Firmado con el nombre
 signature-of = Firma de { $name }
 signature-clear = Firmar de nuevo
 report-homeowner-holds = La hoja para el propietario dice en palabras sencillas qué fallaba, qué se hizo y qué vigilar.

@@ -16,6 +16,7 @@ mod fleet;
 mod forms;
 mod graph;
 mod knowledge;
+mod last_visit;
 mod learning;
 mod loop_year;
 mod mind;
@@ -54,7 +55,7 @@ pub use work::OpenCall;
 
 use crate::records::Settings;
 use crate::store::Store;
-use crate::text::{Catalog, Language, catalog};
+use crate::text::{Catalog, Language, catalog_in};
 use crate::units::UnitSystem;
 use chrono::{DateTime, FixedOffset, NaiveDate, Utc};
 use std::path::Path;
@@ -113,7 +114,7 @@ impl Default for Wording {
 
 impl Wording {
     pub(crate) fn catalog(self) -> &'static Catalog {
-        catalog(self.language)
+        catalog_in(self.language, self.units)
     }
 }
 

@@ -16,11 +16,6 @@ impl Engine {
     /// # Errors
     /// [`ApiError`].
     pub fn visits(&self) -> Result<Vec<VisitLine>, ApiError> {
-        let catalog = self.wording.catalog();
-        let label = |outcome| {
-            let name = name_of(&outcome)?;
-            Some(catalog.text(&field::choice_key(&name)))
-        };
         let lines = self.store.visits().map_err(|error| self.failed(&error))?;
         Ok(lines
             .into_iter()
@@ -29,7 +24,7 @@ impl Engine {
                 site: self.site_title(&line.site_name),
                 date: line.date.map(|date| date.to_string()),
                 complaint: line.complaint,
-                outcome: line.outcome.and_then(label),
+                outcome: line.outcome.and_then(|outcome| self.outcome_words(outcome)),
                 system: line.system_id.to_string(),
                 demo: line.demo,
             })
@@ -289,6 +284,8 @@ impl Engine {
                 .collect(),
             points: self.points(),
             earlier: self.earlier_readings(record)?,
+            last: self.last_visit(record.id)?,
+            work_begun: visit.actions.iter().any(|action| action.step.is_some()),
             undo: self.undo.last(record.id).map(str::to_owned),
             similar: self
                 .similar_sites(record)

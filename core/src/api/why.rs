@@ -1,7 +1,7 @@
 //! Where the numbers of an answer come from, each asked for on its own.
 
 use super::assess::checks::{moved_most, outcome_id};
-use super::assess::{better_pair, bits, percent};
+use super::assess::{better_pair, bits, percent, weight};
 use super::knowledge::knowledge;
 use super::types::{FigureView, WhyQuestion};
 use super::{ApiError, Call, OpenCall, Wording};
@@ -68,13 +68,20 @@ impl Call {
                 "answer-no"
             };
             let fact = self.word(&format!("fact-{}", step.fact));
-            (format!("{fact}: {}", self.word(holds)), bits(step.bits))
+            (
+                format!("{fact}: {}", self.word(holds)),
+                self.weight(step.bits),
+            )
         }));
         inputs.push((self.word("why-before-findings"), percent(ranked.prior)));
         let call = trace.and_then(|trace| trace.call_bits);
-        inputs.extend(call.map(|moved| (self.word("why-call"), bits(moved))));
+        inputs.extend(call.map(|moved| (self.word("why-call"), self.weight(moved))));
         let steps = trace.into_iter().flat_map(|trace| &trace.steps);
-        inputs.extend(steps.map(|step| (self.found(&step.finding, step.level), bits(step.bits))));
+        inputs.extend(steps.map(|step| {
+            let args = Args::new().text("found", self.found(&step.finding, step.level));
+            let added = self.wording.catalog().fill("why-added", &args);
+            (added, self.weight(step.bits))
+        }));
         inputs.push((self.word("why-altogether"), percent(ranked.probability)));
         Some(FigureView {
             measured: None,
@@ -85,6 +92,10 @@ impl Call {
         })
     }
 
+    fn weight(&self, bits: f64) -> String {
+        weight(bits, self.wording.catalog())
+    }
+
     /// What one finding says of a cause, alone and beside the others, and by which links.
     fn why_reason(&self, cause: &str, finding: &str) -> Option<FigureView> {
         let trace = self.trace(&CauseId::new(cause))?;
@@ -92,9 +103,11 @@ impl Call {
         let step = steps.find(|step| step.finding.as_str() == finding)?;
         let times = format!("× {:.2}", step.alone.exp2());
         let mut inputs = vec![
-            (self.word("why-alone"), bits(step.alone)),
+            (self.word("why-alone"), self.weight(step.alone)),
             (self.word("why-odds"), times),
-            (self.word("why-beside"), bits(step.bits)),
+            (self.word("why-beside"), self.weight(step.bits)),
+            (self.word("why-alone-bits"), bits(step.alone)),
+            (self.word("why-beside-bits"), bits(step.bits)),
         ];
         let mut sources = Vec::new();
         for (words, strength, source) in self.links(trace, step) {

@@ -22,6 +22,26 @@ pub struct EarlierFix {
 }
 
 impl Store {
+    /// The visit to the same system before this one, by its day.
+    ///
+    /// # Errors
+    /// [`StoreError`].
+    pub fn visit_before(&self, visit: VisitId) -> Result<Option<VisitId>, StoreError> {
+        let mut statement = self.connection.prepare_cached(
+            "SELECT earlier.id FROM visit AS this \
+             JOIN visit AS earlier ON earlier.system_id = this.system_id AND earlier.id <> this.id \
+             WHERE this.id = ?1 AND earlier.date IS NOT NULL \
+             AND (this.date IS NULL OR earlier.date < this.date \
+              OR (earlier.date = this.date AND earlier.started_at < this.started_at)) \
+             ORDER BY earlier.date DESC, earlier.started_at DESC, earlier.id DESC LIMIT 1",
+        )?;
+        let found = statement.query_row([visit.to_string()], |row| row.get::<_, String>(0));
+        let found = found.optional()?;
+        found
+            .map(|id| Ok(VisitId(parse_id("visit", &id)?)))
+            .transpose()
+    }
+
     /// Causes confirmed at earlier visits to the system of this visit, the
     /// latest first.
     ///

@@ -5,12 +5,14 @@
 //! [`Language`]; tests hold every language to the messages, variables and numbers
 //! of the English one.
 
+mod amount;
 mod likeness;
 mod nearness;
 
 pub use likeness::alike;
 pub use nearness::distance;
 
+use crate::units::UnitSystem;
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use std::borrow::Cow;
@@ -135,24 +137,47 @@ pub struct Catalog {
     faults: Vec<String>,
 }
 
-static ENGLISH_CATALOG: LazyLock<Catalog> = LazyLock::new(|| Catalog::read(Language::English));
-static SPANISH_CATALOG: LazyLock<Catalog> = LazyLock::new(|| Catalog::read(Language::Spanish));
+/// The catalogs of a language, each read when it is first asked for.
+macro_rules! read_when_asked {
+    ($language:expr, $units:expr) => {{
+        static READ: LazyLock<Catalog> = LazyLock::new(|| Catalog::read($language, $units));
+        &READ
+    }};
+}
 
-/// The catalog of a language.
+/// The catalog of a language, with what it names in the usual units.
 pub fn catalog(language: Language) -> &'static Catalog {
-    match language {
-        Language::English => &ENGLISH_CATALOG,
-        Language::Spanish => &SPANISH_CATALOG,
+    catalog_in(language, UnitSystem::default())
+}
+
+/// The catalog of a language, with the fixed amounts that its texts name in these units.
+pub fn catalog_in(language: Language, units: UnitSystem) -> &'static Catalog {
+    match (language, units) {
+        (Language::English, UnitSystem::Us) => {
+            read_when_asked!(Language::English, UnitSystem::Us)
+        }
+        (Language::English, UnitSystem::Si) => {
+            read_when_asked!(Language::English, UnitSystem::Si)
+        }
+        (Language::Spanish, UnitSystem::Us) => {
+            read_when_asked!(Language::Spanish, UnitSystem::Us)
+        }
+        (Language::Spanish, UnitSystem::Si) => {
+            read_when_asked!(Language::Spanish, UnitSystem::Si)
+        }
     }
 }
 
 impl Catalog {
-    fn read(language: Language) -> Self {
+    fn read(language: Language, units: UnitSystem) -> Self {
         let mut bundle = FluentBundle::new_concurrent(vec![language.identifier()]);
         // Isolation marks would be copied out of reports and are needed only
         // where text directions mix.
         bundle.set_use_isolating(false);
         let mut faults = Vec::new();
+        if let Err(error) = bundle.add_function("AMOUNT", amount::filled_in(units)) {
+            faults.push(error.to_string());
+        }
         for (name, source) in language.files() {
             let resource = FluentResource::try_new((*source).to_owned());
             let resource = resource.unwrap_or_else(|(resource, errors)| {

@@ -104,6 +104,38 @@ fn every_text_is_found_in_its_catalog() {
     }
 }
 
+/// An amount that cannot be worked out would stand in the text as its call.
+#[test]
+fn every_amount_in_a_text_is_read_in_every_unit_system() {
+    let mut named = 0;
+    for language in Language::ALL {
+        let texts: BTreeMap<_, _> = language
+            .files()
+            .iter()
+            .flat_map(|file| texts(file.1))
+            .collect();
+        for (key, _) in texts.iter().filter(|(_, text)| text.contains("AMOUNT(")) {
+            for units in UnitSystem::ALL {
+                let read = catalog_in(language, units).text(key);
+                assert!(!read.contains("AMOUNT"), "{language:?} {units:?}: {read}");
+                named += 1;
+            }
+        }
+    }
+    assert!(named > 50, "{named} texts with an amount");
+}
+
+/// Catalogs say what is the same everywhere; a pressure is read in the reader's units.
+#[test]
+fn a_fixed_amount_is_said_in_the_units_of_the_reader() {
+    let said = |language, units| catalog_in(language, units).text("why-plan-lowest-rating");
+    for language in Language::ALL {
+        let [us, si] = [UnitSystem::Us, UnitSystem::Si].map(|units| said(language, units));
+        assert!(us.contains("100 psi") && us.contains("43.5 psi") && !us.contains("bar"));
+        assert!(si.contains("6.89 bar") && si.contains("3 bar") && !si.contains("psi"));
+    }
+}
+
 #[test]
 fn a_tag_names_its_language() {
     for language in Language::ALL {

@@ -30,13 +30,13 @@ questions-observation-instruments = Trying the instruments
 questions-observation-other = Other
 
 template-vertical-sealed = Bores, sealed, 3 tons
-    .note = 3 circuits of 3/4 in SDR 11, 400 ft each, propylene glycol 20 %.
+    .note = 3 circuits of 3/4 in SDR 11, { AMOUNT("400 ft") } each, propylene glycol 20 %.
 template-horizontal-sealed = Trenches, sealed, 4 tons
-    .note = 4 circuits of 3/4 in SDR 11, 600 ft each, methanol 15 %.
+    .note = 4 circuits of 3/4 in SDR 11, { AMOUNT("600 ft") } each, methanol 15 %.
 template-vertical-vented = Bores, vented reservoir, 4 tons
-    .note = 4 circuits of 3/4 in SDR 11, 400 ft each, propylene glycol 20 %.
+    .note = 4 circuits of 3/4 in SDR 11, { AMOUNT("400 ft") } each, propylene glycol 20 %.
 template-pond-sealed = Pond, sealed, 5 tons
-    .note = 5 circuits of 3/4 in SDR 11, 300 ft each, methanol 20 %.
+    .note = 5 circuits of 3/4 in SDR 11, { AMOUNT("300 ft") } each, methanol 20 %.
 
 undo-system = System
 step-without-reason = Why do you go on without it?
@@ -128,17 +128,20 @@ demo-there = { $visits } invented visits at { $systems } invented systems are lo
 
 ## Where the numbers of an answer come from
 
-why-probability = The odds of the cause before anything was found, moved by what is known of the system and by all that was found, summed exactly over every combination of causes. Two bits of findings do not simply add up: findings that say the same are worth less beside each other.
+why-probability = How often the cause is there before anything was found, moved by what is known of the system and then by all that was found. Each finding counts with what it adds to the rest: findings that say the same are worth less beside each other. Summed exactly over every combination of causes; each cause has a probability of its own.
 why-expected = Expected in callbacks before anything is known
 why-learned = The same after your own confirmed causes
 why-before-findings = With what is known of the system
 why-call = That somebody called at all
 why-altogether = With all that was found
-why-bits = Bits = log2 of how much more probable this is with the cause than without it. One bit doubles the odds, three make them eight times as high; below zero it speaks against.
-why-alone = Taken by itself
-why-odds = The odds change by
-why-beside = Beside everything else found
-why-check = Bits = how much the uncertainty about each cause (its entropy) is expected to fall, over everything the check may show, summed over the causes. Checks are ordered by bits a minute.
+why-bits = “9 to 1 for it”: this is found 9 times as readily with the cause as without it; “9 to 1 against it” the other way round. The list shows what it says by itself. Beside everything else found it can add less, down to nothing, where other findings say the same already. In bits: log2 of that number; one bit doubles the odds, three make them eight times as high, below zero it speaks against.
+why-alone = By itself, as in the list
+why-odds = By itself it changes the odds by
+why-beside = Added to everything else found
+why-alone-bits = By itself, in bits
+why-beside-bits = Added to the rest, in bits
+why-added = { $found } (added to the rest)
+why-check = How much less open the causes are expected to be after this check, over everything it may show. A clear yes or no to a question that was wholly open is worth 1; the same question half settled before is worth less. Checks are ordered by what they tell a minute. In figures: the expected fall of the entropy of each cause, in bits, summed over the causes.
 why-check-bits = Expected to tell
 why-check-minutes = Minutes it takes
 why-check-rate = For each minute

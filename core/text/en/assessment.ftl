@@ -35,7 +35,10 @@ context-line = { $fact }: { $holds }. { $why }
 figure-measured = measured { $value }
 figure-expected = to be expected { $value }
 
-check-brings = { $bits } bits in { $minutes } min
+check-brings = { $minutes } min, worth { $bits } clear yes-or-no answers
+weight-for = { $odds } to 1 for it
+weight-against = { $odds } to 1 against it
+weight-none = nothing either way
 check-outcome = then { $cause }: { $probability }
 licence-refrigerant = certified for refrigerant work
 licence-electrical = licensed for electrical work

@@ -3,7 +3,7 @@
 assumption-sea-level = The site is taken to lie at sea level.
 assumption-capacity-unknown = The size of the heat pump is unknown; 4 tons are assumed, very loosely.
 assumption-efficiency-usual = The rated efficiency is unknown; a usual one is assumed.
-assumption-flow-by-capacity = The flow the unit asks for is unknown; 3 gpm per ton are assumed.
+assumption-flow-by-capacity = The flow the unit asks for is unknown; { AMOUNT("3 gpm") } per ton are assumed.
 assumption-circuits-unknown = The circuits in the ground are unknown.
 assumption-volume-by-capacity = The volume of the loop is estimated from the capacity, loosely.
 assumption-headers-unknown = Headers and indoor pipe are unknown; a share of the circuits is added.

@@ -30,13 +30,13 @@ questions-observation-instruments = Prueba de los instrumentos
 questions-observation-other = Otros
 
 template-vertical-sealed = Perforaciones, cerrado, 3 toneladas de refrigeración
-    .note = 3 circuitos de 3/4 in SDR 11, 400 ft cada uno, propilenglicol 20 %.
+    .note = 3 circuitos de 3/4 in SDR 11, { AMOUNT("400 ft") } cada uno, propilenglicol 20 %.
 template-horizontal-sealed = Zanjas, cerrado, 4 toneladas de refrigeración
-    .note = 4 circuitos de 3/4 in SDR 11, 600 ft cada uno, metanol 15 %.
+    .note = 4 circuitos de 3/4 in SDR 11, { AMOUNT("600 ft") } cada uno, metanol 15 %.
 template-vertical-vented = Perforaciones, depósito venteado, 4 toneladas de refrigeración
-    .note = 4 circuitos de 3/4 in SDR 11, 400 ft cada uno, propilenglicol 20 %.
+    .note = 4 circuitos de 3/4 in SDR 11, { AMOUNT("400 ft") } cada uno, propilenglicol 20 %.
 template-pond-sealed = Estanque, cerrado, 5 toneladas de refrigeración
-    .note = 5 circuitos de 3/4 in SDR 11, 300 ft cada uno, metanol 20 %.
+    .note = 5 circuitos de 3/4 in SDR 11, { AMOUNT("300 ft") } cada uno, metanol 20 %.
 
 undo-system = Sistema
 step-without-reason = ¿Por qué sigue sin ello?
@@ -128,17 +128,20 @@ demo-there = Hay cargadas { $visits } visitas inventadas en { $systems } sistema
 
 ## De dónde vienen los números de una respuesta
 
-why-probability = La razón de posibilidades de la causa antes de encontrar nada, movida por lo que se sabe del sistema y por todo lo hallado, sumada exactamente sobre todas las combinaciones de causas. Los bits de dos hallazgos no se suman sin más: los que dicen lo mismo valen menos uno junto al otro.
+why-probability = Con qué frecuencia está la causa antes de encontrar nada, movida por lo que se sabe del sistema y después por todo lo hallado. Cada hallazgo cuenta por lo que añade al resto: los que dicen lo mismo valen menos juntos. Sumado exactamente sobre todas las combinaciones de causas; cada causa tiene una probabilidad propia.
 why-expected = Se espera en las rellamadas antes de saber nada
 why-learned = Lo mismo tras sus propias causas confirmadas
 why-before-findings = Con lo que se sabe del sistema
 why-call = Que alguien haya llamado
 why-altogether = Con todo lo hallado
-why-bits = Bits = log2 de cuánto más probable es esto con la causa que sin ella. Un bit duplica la razón de posibilidades, tres la hacen ocho veces mayor; por debajo de cero habla en contra.
-why-alone = Por sí solo
-why-odds = La razón de posibilidades cambia
-why-beside = Junto a todo lo demás hallado
-why-check = Bits = cuánto se espera que baje la incertidumbre sobre cada causa (su entropía), sobre todo lo que la comprobación puede mostrar, sumado sobre las causas. Las comprobaciones se ordenan por bits por minuto.
+why-bits = «9 a 1 a favor»: esto se encuentra 9 veces más fácilmente con la causa que sin ella; «9 a 1 en contra», al revés. La lista muestra lo que dice por sí solo. Junto a todo lo demás hallado puede añadir menos, hasta nada, donde otros hallazgos ya dicen lo mismo. En bits: log2 de ese número; un bit duplica la razón de posibilidades, tres la hacen ocho veces mayor, por debajo de cero habla en contra.
+why-alone = Por sí solo, como en la lista
+why-odds = Por sí solo cambia la razón de posibilidades en
+why-beside = Añadido a todo lo demás hallado
+why-alone-bits = Por sí solo, en bits
+why-beside-bits = Añadido al resto, en bits
+why-added = { $found } (añadido al resto)
+why-check = Cuánto menos abiertas se espera que queden las causas tras esta comprobación, sobre todo lo que puede mostrar. Un sí o no claro a una pregunta del todo abierta vale 1; la misma pregunta, ya medio resuelta, vale menos. Las comprobaciones se ordenan por lo que dicen por minuto. En cifras: la caída esperada de la entropía de cada causa, en bits, sumada sobre las causas.
 why-check-bits = Se espera que diga
 why-check-minutes = Minutos que lleva
 why-check-rate = Por cada minuto

@@ -35,7 +35,10 @@ context-line = { $fact }: { $holds }. { $why }
 figure-measured = medido { $value }
 figure-expected = esperado { $value }
 
-check-brings = { $bits } bits en { $minutes } min
+check-brings = { $minutes } min, vale { $bits } respuestas claras de sí o no
+weight-for = { $odds } a 1 a favor
+weight-against = { $odds } a 1 en contra
+weight-none = nada en ningún sentido
 check-outcome = entonces { $cause }: { $probability }
 licence-refrigerant = certificado para trabajar con refrigerantes
 licence-electrical = con licencia para trabajos eléctricos

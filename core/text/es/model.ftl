@@ -3,7 +3,7 @@
 assumption-sea-level = Se supone el lugar al nivel del mar.
 assumption-capacity-unknown = No se conoce el tamaño de la bomba de calor; se suponen 4 toneladas de refrigeración, con mucha holgura.
 assumption-efficiency-usual = No se conoce el rendimiento nominal; se supone uno habitual.
-assumption-flow-by-capacity = No se conoce el caudal que pide la unidad; se suponen 3 gpm por tonelada de refrigeración.
+assumption-flow-by-capacity = No se conoce el caudal que pide la unidad; se suponen { AMOUNT("3 gpm") } por tonelada de refrigeración.
 assumption-circuits-unknown = No se conocen los circuitos en el terreno.
 assumption-volume-by-capacity = El volumen del lazo se estima a partir de la capacidad, con holgura.
 assumption-headers-unknown = No se conocen los cabezales ni la tubería interior; se añade una parte de los circuitos.

@@ -2,6 +2,7 @@
 import type { DraftView } from "./DraftView";
 import type { EarlierReading } from "./EarlierReading";
 import type { FieldGroupView } from "./FieldGroupView";
+import type { LastVisit } from "./LastVisit";
 import type { PointView } from "./PointView";
 import type { QuestionGroupView } from "./QuestionGroupView";
 import type { ReadingView } from "./ReadingView";
@@ -48,6 +49,14 @@ points: Array<PointView>,
  * What was read at the same system on other visits, last first.
  */
 earlier: Array<EarlierReading>, 
+/**
+ * The visit to the same system before this one.
+ */
+last: LastVisit | null, 
+/**
+ * Whether a step of the work plan was taken up.
+ */
+work_begun: boolean, 
 /**
  * The last entry in words, if it can be taken back.
  */

@@ -20,4 +20,9 @@ it("each kind of entry begins its own step", () => {
   expect(steps({ questions: [asked("gurgling", "symptom", "no")] })).toEqual(["call"]);
   expect(steps({ questions: [asked("bubbles", "observation", "yes")] })).toEqual(["readings"]);
   expect(steps({ readings: [reading("static_pressure")] })).toEqual(["readings"]);
+  const verdict = { cause: "a", title: "A", confirmed: false, by_check: null, check: null };
+  expect(steps({ verdicts: [verdict] })).toEqual(["causes"]);
+  expect(steps({ work_begun: true })).toEqual(["causes", "plan"]);
+  const ended = { id: "visit", label: "Visit", fields: [field("visit.outcome", "fixed")] };
+  expect(steps({ groups: [ended] })).toEqual(["report"]);
 });

@@ -70,6 +70,8 @@ export function visit(extra: Partial<VisitView> = {}): VisitView {
     undo: null,
     similar: [],
     verdicts: [],
+    last: null,
+    work_begun: false,
     drafts: [],
     signed: null,
     ...extra,

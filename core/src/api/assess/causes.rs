@@ -1,6 +1,6 @@
 //! The causes with what speaks for and against each.
 
-use super::{bits, percent};
+use super::{percent, weight};
 use crate::api::Call;
 use crate::api::knowledge::knowledge;
 use crate::api::types::{CauseView, ContextView, FigureView, ReasonView};
@@ -10,8 +10,9 @@ use crate::text::Args;
 
 /// Causes less probable than this are not listed.
 const NEGLIGIBLE: f64 = 0.005;
-/// Reasons that change the odds by less than this are not listed, bits.
-const NEGLIGIBLE_BITS: f64 = 0.05;
+/// Reasons that change the odds by less than this are not listed, bits: odds of
+/// less than 1.1 to 1 read as none.
+const NEGLIGIBLE_BITS: f64 = 0.08;
 
 impl Call {
     pub(super) fn causes(&self, diagnosis: &Diagnosis) -> Vec<CauseView> {
@@ -55,7 +56,7 @@ impl Call {
                 finding: step.finding.as_str().to_owned(),
                 found: self.found(&step.finding, step.level),
                 bits: step.alone,
-                shown: bits(step.alone),
+                shown: weight(step.alone, self.catalog()),
                 path: self.path(&trace.cause, step),
                 figures: self
                     .gathered
@@ -125,10 +126,15 @@ impl Call {
                 )
                 .text("why", self.catalog().text(&key));
             let words = self.catalog().fill("context-line", &args);
-            said(words, Some(bits(step.bits)))
+            said(words, Some(weight(step.bits, self.catalog())))
         });
         let call = trace.call_bits.filter(|bits| bits.abs() >= NEGLIGIBLE_BITS);
-        let call = call.map(|by| said(self.catalog().text("call-line"), Some(bits(by))));
+        let call = call.map(|by| {
+            said(
+                self.catalog().text("call-line"),
+                Some(weight(by, self.catalog())),
+            )
+        });
         found
             .into_iter()
             .chain(call)

@@ -10,6 +10,9 @@ use crate::evidence::{Unused, WhyUnused};
 use crate::text::{Args, Catalog};
 use std::fmt::Display;
 
+/// Larger odds are not told apart: no single finding is known so well.
+const MOST_ODDS: f64 = 1000.0;
+
 impl Call {
     fn catalog(&self) -> &'static Catalog {
         self.wording.catalog()
@@ -195,6 +198,28 @@ pub(super) fn percent(probability: f64) -> String {
         p if p > 99.0 => "> 99 %".to_owned(),
         p => format!("{p:.0} %"),
     }
+}
+
+/// What a weight means, in words: how many to one it speaks for or against.
+///
+/// Odds are told to a tenth below ten and whole above: nothing that a person
+/// judged is known better.
+pub(super) fn weight(bits: f64, catalog: &Catalog) -> String {
+    let odds = bits.abs().exp2();
+    let tenths = (odds * 10.0).round() / 10.0;
+    let told = match odds {
+        _ if tenths <= 1.0 => return catalog.text("weight-none"),
+        odds if odds >= MOST_ODDS => format!("> {MOST_ODDS:.0}"),
+        odds if odds >= 9.95 => format!("{odds:.0}"),
+        _ if tenths.fract() == 0.0 => format!("{tenths:.0}"),
+        _ => format!("{tenths:.1}"),
+    };
+    let key = if bits > 0.0 {
+        "weight-for"
+    } else {
+        "weight-against"
+    };
+    catalog.fill(key, &Args::new().text("odds", told))
 }
 
 pub(super) fn bits(bits: f64) -> String {

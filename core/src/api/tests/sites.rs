@@ -1,5 +1,5 @@
 use super::{engine, entry, started};
-use crate::api::types::{FieldEntry, NewVisit};
+use crate::api::types::{FieldEntry, NewVisit, VerdictEntry};
 
 #[test]
 fn a_second_visit_at_the_same_system_knows_the_system() {
@@ -33,6 +33,54 @@ fn a_second_visit_at_the_same_system_knows_the_system() {
     let known = known.filter(|field| field.id == "flow_centre" && field.value.is_some());
     assert_eq!(known.count(), 1);
     assert_eq!(engine.visits().expect("listed").len(), 2);
+}
+
+#[test]
+fn a_visit_tells_in_short_how_the_one_before_it_ended() {
+    let mut engine = engine();
+    let first = started(&mut engine);
+    assert_eq!(engine.visit(&first).expect("there").last, None);
+    let mut read = entry("static_pressure", "8", "psi");
+    engine.put_reading(&first, &read).expect("kept");
+    read.phase = "left".to_owned();
+    read.text = "38".to_owned();
+    engine.put_reading(&first, &read).expect("kept");
+    let field = |id: &str, text: &str| FieldEntry {
+        id: id.to_owned(),
+        text: Some(text.to_owned()),
+        unit: None,
+    };
+    let day = field("visit.date", "2026-03-02");
+    engine.set_field(&first, &day).expect("kept");
+    let verdict = VerdictEntry {
+        cause: "air-left-in-circuit".to_owned(),
+        confirmed: Some(true),
+        by_check: None,
+    };
+    engine.set_verdict(&first, &verdict).expect("kept");
+    let new = NewVisit {
+        site: String::new(),
+        complaint: None,
+        same_system_as: Some(first.clone()),
+    };
+    let second = engine.start_visit(&new).expect("started");
+    let last = second.last.expect("the first");
+    assert_eq!(
+        (last.visit, last.date.as_deref()),
+        (first.clone(), Some("2026-03-02"))
+    );
+    assert_eq!(last.found.len(), 1);
+    assert_eq!(last.pressure.as_deref(), Some("38 ± 2 psi"));
+    assert_eq!(last.outcome, None);
+    // One that is told to be open is open as one of which nothing is told.
+    for (outcome, told) in [("open", None), ("fixed", Some("put right and proven"))] {
+        let ended = field("visit.outcome", outcome);
+        engine.set_field(&first, &ended).expect("kept");
+        let last = engine.visit(&second.id).expect("there").last;
+        assert_eq!(last.and_then(|last| last.outcome).as_deref(), told);
+    }
+    // The first does not follow the second.
+    assert_eq!(engine.visit(&first).expect("there").last, None);
 }
 
 #[test]

@@ -129,7 +129,7 @@ pub struct ReasonView {
     pub found: String,
     /// Weight in bits, taken by itself: above zero speaks for the cause, below against.
     pub bits: f64,
-    /// Weight as it is shown, for example `+2.3 bits`.
+    /// Weight as it is shown, for example `4.9 to 1 for it`.
     pub shown: String,
     /// The chain from cause through mechanism to finding, in words.
     pub path: Vec<String>,
@@ -200,7 +200,7 @@ pub struct CheckView {
     pub minutes: f64,
     /// Expected information, bits.
     pub bits: f64,
-    /// Both as they are shown, for example `1.2 bits in 5 min`.
+    /// Both as they are shown, for example `5 min, worth 1.2 clear yes-or-no answers`.
     pub shown: String,
     /// Tools needed.
     pub tools: Vec<String>,

@@ -58,6 +58,10 @@ pub struct VisitView {
     pub points: Vec<PointView>,
     /// What was read at the same system on other visits, last first.
     pub earlier: Vec<EarlierReading>,
+    /// The visit to the same system before this one.
+    pub last: Option<LastVisit>,
+    /// Whether a step of the work plan was taken up.
+    pub work_begun: bool,
     /// The last entry in words, if it can be taken back.
     pub undo: Option<String>,
     /// Sites already kept under a name or address like this one's.
@@ -68,6 +72,22 @@ pub struct VisitView {
     pub signed: Option<String>,
     /// What is typed and not kept yet.
     pub drafts: Vec<DraftView>,
+}
+
+/// The visit to the same system before this one, in short.
+#[derive(Clone, PartialEq, Eq, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct LastVisit {
+    /// Identifier.
+    pub visit: String,
+    /// Its day, `YYYY-MM-DD`.
+    pub date: Option<String>,
+    /// Causes that were confirmed, in words.
+    pub found: Vec<String>,
+    /// How it ended, in words; none while open.
+    pub outcome: Option<String>,
+    /// The last reading of the gauge at rest.
+    pub pressure: Option<String>,
 }
 
 /// What is typed at one place and not kept yet.

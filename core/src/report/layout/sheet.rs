@@ -81,6 +81,8 @@ impl Style {
 
 /// Running text.
 pub const BODY: Style = Style::new(Face::Regular, 10.0, 13.5, TEXT);
+/// A name that stands for a signature, larger than the one in print below it.
+pub const SIGNED: Style = Style::new(Face::Regular, 17.0, 20.0, TEXT);
 /// Text that matters most.
 pub const LEAD: Style = Style::new(Face::Regular, 12.0, 17.0, TEXT);
 /// Method, sources, remarks.

@@ -5,7 +5,7 @@ use super::{
     display::{Item, Leg, Pen},
     lines::set_lines,
     rows::{Cell, Finish, row},
-    sheet::{BODY, SMALL, SOFT, TEXT},
+    sheet::{BODY, SIGNED, SMALL, SOFT, TEXT},
     slab::{Keep, Slab, hold, space},
 };
 use crate::report::document::{Align, Signature, Strokes, Text};
@@ -27,7 +27,11 @@ impl Composer<'_> {
                 let y = FIELD - 0.5;
                 let line = Item::line((left, y), (left + column, y), Pen::solid(SOFT, 0.7));
                 field.items.push(line);
-                field.items.extend(ink(&signature.strokes, left, column));
+                if is_rule(&signature.strokes) {
+                    self.signed_by_name(&signature.name, &mut field, left, column);
+                } else {
+                    field.items.extend(ink(&signature.strokes, left, column));
+                }
                 let mut lines =
                     set_lines(&mut self.set, &signature.name.as_str().into(), BODY, column);
                 let role = Text::plain(&signature.role);
@@ -53,6 +57,30 @@ impl Composer<'_> {
         }
         slabs
     }
+
+    /// The name of one who signed by typing it, standing on the line.
+    fn signed_by_name(&mut self, name: &str, field: &mut Slab, x: f32, width: f32) {
+        let text = Text::plain(name);
+        let mut lines = set_lines(&mut self.set, &text, SIGNED, width);
+        if lines.len() > 2 {
+            lines = set_lines(&mut self.set, &text, BODY, width);
+        }
+        let height: f32 = lines.iter().map(|line| line.height).sum();
+        let mut y = (FIELD - 4.0 - height).max(0.0);
+        for line in lines {
+            let step = line.height;
+            line.place(field, x, y, width, Align::Start);
+            y += step;
+        }
+    }
+}
+
+/// Whether the strokes are the mark of one who typed the name: a level rule.
+fn is_rule(strokes: &Strokes) -> bool {
+    let [path] = strokes.paths.as_slice() else {
+        return false;
+    };
+    matches!(path.as_slice(), [(_, from), (_, to)] if from == to)
 }
 
 /// The strokes scaled into the field, standing on its line.

@@ -17,7 +17,7 @@ const reason: ReasonView = {
   finding: "gurgling",
   found: "It gurgles",
   bits: 1,
-  shown: "+1.0 bits",
+  shown: "2 to 1 for it",
   path: ["Air stays", "Air stays"],
   figures: {
     measured: null,
@@ -34,7 +34,7 @@ const reason: ReasonView = {
 /** Everything said twice: the engine may repeat itself, the screen must not break. */
 const doubt = { cause: "gauge-lies", title: "The gauge lies", shown: "31 %" };
 const outcome = { id: "bubbles:present", seen: "Bubbles: yes", shown: "62 %", then: "then air: 90 %" };
-const context = { words: "In its first year: yes.", shown: "+0.7 bits" };
+const context = { words: "In its first year: yes.", shown: "1.6 to 1 for it" };
 const turn = {
   words: "Look: if it shows bubbles, this rises.",
   outcome: { check: "look", outcome: "bubbles:present", shown: "50 % → 93 %" },
@@ -104,7 +104,7 @@ it("asks for the number that was tapped: a chance, a doubt, a pair", async () =>
   const asking = new Asking();
   void asking.ask("v");
   render(Causes, { visit: visit({ points: [point("static_pressure")] }), item: null, asking, path, onkept: () => {} });
-  for (const number of ["31 %", "14 %", "62 %", "50 % → 93 %", "+0.7 bits"]) {
+  for (const number of ["31 %", "14 %", "62 %", "50 % → 93 %", "1.6 to 1 for it"]) {
     (await screen.findAllByText(number))[0]?.closest("button")?.click();
   }
   await vi.waitFor(() => expect(screen.getAllByText("By Bayes.")).toHaveLength(5));

@@ -1,7 +1,7 @@
 import { expect, it } from "vitest";
 
 import type { StepView } from "../../types/StepView";
-import { nextStep, running, stateOf, unread } from "./steps";
+import { firstSentence, knownBefore, nextStep, running, stateOf, unread } from "./steps";
 
 const step = (id: string, extra: Partial<StepView> = {}): StepView => ({
   id,
@@ -27,6 +27,26 @@ it("takes up the first step that is neither done, left out nor gone on from for 
   expect(nextStep(steps)).toBe("3");
   expect(nextStep(steps.slice(0, 3))).toBeNull();
   expect(nextStep([step("a", { progress: "unmet" })])).toBe("a");
+});
+
+it("knows a caution again only where an earlier step had it acknowledged", () => {
+  const caution = (id: string, acknowledged: boolean) => ({ id, text: id, acknowledge: true, acknowledged });
+  const steps = [
+    step("a", { cautions: [caution("power", true), caution("glycol", false)] }),
+    step("b", { cautions: [caution("power", false), caution("pressure", true)] }),
+    step("c", { cautions: [caution("power", false), caution("pressure", false), caution("glycol", false)] }),
+  ];
+  expect([...knownBefore(steps, "a")]).toEqual([]);
+  expect([...knownBefore(steps, "b")]).toEqual(["power"]);
+  expect([...knownBefore(steps, "c")]).toEqual(["power", "pressure"]);
+  expect([...knownBefore(steps, "gone")]).toEqual([]);
+});
+
+it("cuts a text after its first sentence and loses nothing", () => {
+  expect(firstSentence("Wear goggles. It burns! Rinse at once.")).toEqual(["Wear goggles.", "It burns! Rinse at once."]);
+  expect(firstSentence("At 2.5 bar it opens.")).toEqual(["At 2.5 bar it opens.", null]);
+  expect(firstSentence("Methanol burns: no flame.")).toEqual(["Methanol burns: no flame.", null]);
+  expect(firstSentence("No end")).toEqual(["No end", null]);
 });
 
 it("counts the cautions that wait, and lists the timers that run", () => {

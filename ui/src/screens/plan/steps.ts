@@ -17,6 +17,22 @@ export function unread(step: StepView): number {
   return step.cautions.filter((caution) => caution.acknowledge && !caution.acknowledged).length;
 }
 
+/** Cautions acknowledged at the steps before this one. */
+export function knownBefore(steps: readonly StepView[], id: string): ReadonlySet<string> {
+  const place = steps.findIndex((step) => step.id === id);
+  const before = place < 0 ? [] : steps.slice(0, place);
+  const read = before.flatMap((step) => step.cautions.filter((caution) => caution.acknowledged));
+  return new Set(read.map((caution) => caution.id));
+}
+
+/** The first sentence of a text, and the rest of it if there is any. */
+export function firstSentence(text: string): [first: string, rest: string | null] {
+  const end = /[.!?]\s+(?=\S)/u.exec(text);
+  if (!end) return [text, null];
+  const cut = end.index + 1;
+  return [text.slice(0, cut), text.slice(cut).trim()];
+}
+
 /** The first step that is still to be done. */
 export function nextStep(steps: readonly StepView[]): string | null {
   return steps.find(waiting)?.id ?? null;

@@ -24,5 +24,11 @@ export function line(stroke: Stroke, aspect: number): string {
   return (stroke.length === 1 && first ? [first, first] : stroke).map(at).join(" ");
 }
 
-/** The mark of one who signs by typing the name: a plain rule, the name stands beside it. */
+/** Whether strokes are the mark of one who signed by typing the name: one level rule. */
+export function isRule(strokes: readonly Stroke[]): boolean {
+  const [from, to, ...more] = strokes.length === 1 ? (strokes[0] ?? []) : [];
+  return from !== undefined && to !== undefined && more.length === 0 && from[1] === to[1];
+}
+
+/** The mark of one who signs by typing the name: a plain rule, on which the name stands. */
 export const RULE: Stroke[] = [[[0.05, 0.7], [0.95, 0.7]]];
