@@ -144,7 +144,7 @@ export function fakeHost() {
   };
   const step = (id, stage, words, extra = {}) => ({
     id, stage, text: words, cautions: [], quantities: [], gate: null, timers: [], done: false,
-    progress: "open", wanting: [], without: null, skipped: null, minutes: null, parts: null, ...extra,
+    progress: "open", wanting: [], without: null, skipped: null, minutes: null, parts: null, note: null, ...extra,
   });
   const caution = (id, words, acknowledged = false) => ({ id, text: words, acknowledge: true, acknowledged });
   const criterion = (looked, label, rule, value, passed) => ({
@@ -158,13 +158,13 @@ export function fakeHost() {
       { words: "The hoses are not recorded: two of 1 in, 10 ft each, are assumed.", why: null },
     ],
     steps: [
-      step("s1", "Make safe", "Switch off the unit and the circulators and lock them out.", { cautions: [caution("power", "Switch off and lock out before opening anything.", true)], done: true, progress: "done" }),
+      step("s1", "Make safe", "Switch off the unit and the circulators and lock them out.", { cautions: [caution("power", "Switch off and lock out before opening anything.", true), caution("fluid", "Methanol burns and is poisonous.", true)], done: true, progress: "done" }),
       step("s1b", "Make safe", "Drain the strainer and clean its screen.", { progress: "skipped", skipped: "No spare gasket on the van" }),
       step("s1c", "Flush", "Flush the loop until the return is clear.", {
         done: true, progress: "excused", wanting: ["Time the return has been clear: 3 min; it must be at least 15 min."], without: "The owner had to leave",
       }),
       step("s2", "Purge", "Purge one circuit at a time, the others valved off.", {
-        cautions: [caution("pressure", "Do not exceed 60 psi at the cart."), caution("fluid", "Methanol burns and is poisonous: no flame, gloves and goggles.", true)],
+        cautions: [caution("pressure", "Do not exceed 60 psi at the cart."), caution("fluid", "Methanol burns and is poisonous: no flame, gloves and goggles. Rinse splashes at once with much water."), { ...caution("power", "Switch off and lock out before opening anything."), acknowledge: false }],
         quantities: [{ label: "Flow in one circuit", value: "3.9 ± 0.1 gpm", why: figures }, { label: "Time for each", value: "15 min", why: null }],
         timers: [{ kind: "purge", label: "Purging", shown: "15 min", seconds: 900, started_at: started, stopped_at: null, ran: null, met: null, why: figures }],
         gate: { pass: "", otherwise: "Otherwise go back to step 3: purge this circuit on.", back_to: "s2", verdict: "failed",
@@ -180,7 +180,7 @@ export function fakeHost() {
       { point: "static_pressure", label: "Loop gauge, at rest (after a day, a week, a month)", expected: "40 psi … 70 psi", before: "27.0 psi", after: "52.0 psi", verdict: "met", verdict_words: "as it should be", later: true, why: figures }],
   };
   const settings = {
-    company: "Invented Loop Works", phone: "555-0100", technician: "A. Invented",
+    company: "Invented Loop Works", phone: null, technician: "A. Invented",
     logo: "data:image/png;base64,iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNkYPhfDwAChwGA60e6kgAAAABJRU5ErkJggg==",
     unit_systems: choices(["us", "US customary (psi, gpm, °F, gal, ft)"], ["si", "SI (bar, L/s, °C, L, m)"]), units: "us", units_chosen: true,
     papers: choices(["letter", "US Letter"], ["a4", "A4"]), paper: "letter",
@@ -204,7 +204,8 @@ export function fakeHost() {
   const photo = (id, caption) => ({ id, phase: "before", phase_label: "as met", caption, taken_at: "2026-08-14 10:12", width: 1, height: 1, thumbnail: settings.logo });
   const attachments = {
     photos: [photo("p1", "Strainer screen as found")],
-    signatures: [{ role: "technician", role_label: "Technician", name: "A. Invented", aspect: 2.5, signed_at: "2026-08-14 12:40", changed: "Given before the visit was changed. Have it signed again if that matters.", strokes: [[[0.1, 0.6], [0.3, 0.3], [0.5, 0.7], [0.8, 0.4]]] }],
+    signatures: [{ role: "technician", role_label: "Technician", name: "A. Invented", aspect: 2.5, signed_at: "2026-08-14 12:40", changed: "Given before the visit was changed. Have it signed again if that matters.", strokes: [[[0.1, 0.6], [0.3, 0.3], [0.5, 0.7], [0.8, 0.4]]] },
+      { role: "customer", role_label: "Customer", name: "B. Invented", aspect: 2.5, signed_at: "2026-08-14 12:44", changed: null, strokes: [[[0.05, 0.7], [0.95, 0.7]]] }],
     phases: choices(["before", "as met"], ["after", "as left"]), roles: choices(["technician", "Technician"], ["customer", "Customer"]), photos_left: 39,
   };
   const line = (id, site, day, complaint, outcome, demo = false) => ({ id, site, date: day, complaint, outcome, system: `s-${id}`, demo });

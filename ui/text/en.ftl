@@ -227,6 +227,8 @@ step-waits =
         [one] One caution waits to be acknowledged.
        *[other] { $count } cautions wait to be acknowledged.
     }
+step-note = Note at this step
+step-note-hint = What the step asks to write down. It stands at the step in the report.
 step-used = Minutes and parts used
 step-minutes = Minutes it took
 step-parts = Parts and materials used

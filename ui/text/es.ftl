@@ -272,6 +272,8 @@ step-waits =
         [one] Una advertencia espera confirmación.
        *[other] { $count } advertencias esperan confirmación.
     }
+step-note = Nota en este paso
+step-note-hint = Lo que el paso pide anotar. Figura junto al paso en el informe.
 step-used = Minutos y piezas usadas
 step-minutes = Minutos que llevó
 step-parts = Piezas y materiales usados

@@ -92,6 +92,7 @@ impl Engine {
             }
             StepChange::Minutes { text } => action.duration = self.minutes(text)?,
             StepChange::Parts { text } => action.parts = written(text),
+            StepChange::Note { text } => action.text = written(text),
             StepChange::Gate { looked, text, unit } => {
                 action.gates.retain(|entry| entry.looked != *looked);
                 let id = gate_reading_id(before.id, step, looked);
@@ -119,7 +120,9 @@ impl Engine {
         }
         let label = self.wording.catalog().text(&format!("plan-step-{step}"));
         match change {
-            StepChange::Parts { .. } | StepChange::Minutes { .. } => self.written(label, before),
+            StepChange::Parts { .. } | StepChange::Minutes { .. } | StepChange::Note { .. } => {
+                self.written(label, before);
+            }
             _ => self.entered(label, before),
         }
         Ok(())

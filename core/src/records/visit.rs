@@ -117,7 +117,7 @@ pub struct Action {
     /// Identifier of the plan step, when it was one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub step: Option<String>,
-    /// What was done, in the technician's words.
+    /// What was done, in the technician's words; at a step what was noted there.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub text: Option<String>,
     /// Whether it was finished.

@@ -84,6 +84,7 @@ service-timer-no-end = { $label }: started { $started }; when it ended is not on
 service-step-excused = Gone on without this: { $wanting } Reason: { $reason }
 service-step-unmet = Marked as done without this: { $wanting } No reason was written down.
 service-left-out = Left out: { $reason }
+service-step-note = Noted: { $note }
 service-parts-used = Parts and materials: { $parts }
 service-used = Parts and time
 service-time-total = Time at the steps

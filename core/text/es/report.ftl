@@ -86,6 +86,7 @@ service-timer-no-end = { $label }: empezado { $started }; no consta cuándo term
 service-step-excused = Se siguió sin esto: { $wanting } Motivo: { $reason }
 service-step-unmet = Marcado como hecho sin esto: { $wanting } No se anotó ningún motivo.
 service-left-out = Omitido: { $reason }
+service-step-note = Anotado: { $note }
 service-parts-used = Piezas y materiales: { $parts }
 service-used = Piezas y tiempo
 service-time-total = Tiempo en los pasos

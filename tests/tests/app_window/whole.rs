@@ -89,6 +89,15 @@ async fn go_on_without(window: &Window, step: &str, reason: &str) {
         .await;
 }
 
+/// Whether something is on the screen and not behind the buttons at its bottom.
+async fn in_sight(window: &Window, css: &str) -> bool {
+    let script = "const done = arguments[arguments.length - 1]; \
+        const place = document.querySelector(arguments[0]).getBoundingClientRect(); \
+        const buttons = document.querySelector('footer').getBoundingClientRect(); \
+        setTimeout(() => done(place.top >= 0 && place.bottom <= buttons.top), 0)";
+    window.run(script, vec![css.into()]).await == true
+}
+
 /// Saves a report and checks that a PDF lies there.
 async fn save(window: &Window, button: &str, dialog: &str, path: &Path) {
     window.tap(button).await;
@@ -100,6 +109,8 @@ async fn save(window: &Window, button: &str, dialog: &str, path: &Path) {
         assert!(started.elapsed().as_secs() < 60, "{shown} is not shown");
         tokio::time::sleep(std::time::Duration::from_millis(50)).await;
     }
+    let seen = in_sight(window, "[data-test=saved]").await;
+    assert!(seen, "{shown} is out of sight");
     let bytes = std::fs::read(path).expect("the report lies there");
     assert!(bytes.starts_with(b"%PDF"), "{name} is no PDF");
 }
@@ -154,9 +165,18 @@ async fn a_call_goes_from_its_complaint_over_a_kill_to_both_reports_and_the_next
     let done = format!("[data-step-id='{done}']");
     acknowledge(&window, &done).await;
     window
+        .write(&format!("{done} input[id^=note]"), "Plate says 100 psi\n")
+        .await;
+    window
         .tap(&format!("{done} [data-test=step-done]:not(:disabled)"))
         .await;
     window.find(&format!("{done}[data-state=done]")).await;
+    // The next step is under the keys, and in sight.
+    window.find(&format!("{open}:has(.head:focus)")).await;
+    assert!(
+        in_sight(&window, ":focus").await,
+        "the next step is out of sight"
+    );
     let timed = open_step_with(&window, "[data-run]").await;
     window.tap(&format!("{timed} [data-run]")).await;
     window.find(&format!("{timed} [data-test=left]")).await;
@@ -234,6 +254,11 @@ async fn a_call_goes_from_its_complaint_over_a_kill_to_both_reports_and_the_next
         tokio::time::sleep(std::time::Duration::from_millis(50)).await;
     }
 
+    // Back where it was asked for, not at the top of the plan.
+    window.find(&format!("{row}:focus")).await;
+    assert!(in_sight(&window, &row).await, "{point} is out of sight");
+    window.find("[data-step=plan] .mark.begun").await;
+
     // Photo and signatures.
     window.tap("[data-step=report]").await;
     window.pick_file("#photo", &picture()).await;
@@ -249,7 +274,9 @@ async fn a_call_goes_from_its_complaint_over_a_kill_to_both_reports_and_the_next
         window
             .tap(&format!("{pad} [data-test=sign-typed]:not(:disabled)"))
             .await;
-        window.find(&format!("{pad} [role=img]")).await;
+        // The name stands where a signature would.
+        let signed = window.text(&format!("{pad} [data-test=by-name]")).await;
+        assert!(signed.contains(&format!("Invented {role}")), "{signed:?}");
     }
 
     // Both reports.
@@ -272,6 +299,7 @@ async fn a_call_goes_from_its_complaint_over_a_kill_to_both_reports_and_the_next
         "Invented customer",
         "Not proved",
         "The owner has to leave",
+        "Plate says 100 psi",
     ] {
         assert!(report.contains(words), "{words:?} is not in:\n{report}");
     }
@@ -290,6 +318,8 @@ async fn a_call_goes_from_its_complaint_over_a_kill_to_both_reports_and_the_next
         .wait_for_value("#field-site-name", "Invented barn")
         .await;
     assert_eq!(window.value("#field-visit-complaint").await, "");
+    let before = window.text("[data-test=last-visit]").await;
+    assert!(before.contains("Loop gauge at rest"), "{before:?}");
     window.tap("[data-step=readings]").await;
     window.tap("[data-point=static_pressure]").await;
     window.tap("[data-test=earlier] > summary").await;

@@ -18,7 +18,7 @@ found: string,
  */
 bits: number, 
 /**
- * Weight as it is shown, for example `+2.3 bits`.
+ * Weight as it is shown, for example `4.9 to 1 for it`.
  */
 shown: string, 
 /**

@@ -152,6 +152,7 @@ impl Call {
                 .duration
                 .map(|took| Unit::Minute.from_si(took.get().si()).to_string()),
             parts: taken_up.parts.clone(),
+            note: taken_up.text.clone(),
         }
     }
 

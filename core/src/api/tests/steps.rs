@@ -52,6 +52,27 @@ fn a_timer_keeps_its_start_and_a_gate_is_one_reading_however_often_entered() {
 }
 
 #[test]
+fn a_note_at_a_step_is_kept_with_it_and_taken_away_when_it_is_empty() {
+    let mut engine = engine();
+    let id = started(&mut engine);
+    for (text, kept) in [
+        (" 100 psi on the plate ", Some("100 psi on the plate")),
+        (" ", None),
+    ] {
+        let note = StepChange::Note {
+            text: text.to_owned(),
+        };
+        engine.change_step(&id, "a-step", &note).expect("kept");
+        let actions = engine.record(&id).expect("there").file.visit.actions;
+        let noted: Vec<_> = actions
+            .iter()
+            .map(|action| (action.step.as_deref(), action.text.as_deref(), action.done))
+            .collect();
+        assert_eq!(noted, [(Some("a-step"), kept, false)]);
+    }
+}
+
+#[test]
 fn a_step_left_out_for_a_reason_is_not_done() {
     let mut engine = engine();
     let id = started(&mut engine);

@@ -76,6 +76,8 @@ pub struct StepView {
     pub minutes: Option<String>,
     /// Parts and materials used at it.
     pub parts: Option<String>,
+    /// What was noted at it: ratings read, how much was taken, marks.
+    pub note: Option<String>,
 }
 
 /// A timer of a step.
@@ -143,6 +145,11 @@ pub enum StepChange {
     },
     /// Parts and materials used; empty for none.
     Parts {
+        /// As typed.
+        text: String,
+    },
+    /// What is noted at it; empty for none.
+    Note {
         /// As typed.
         text: String,
     },

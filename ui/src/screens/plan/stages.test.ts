@@ -18,6 +18,7 @@ const step = (id: string, stage: string): StepView => ({
   skipped: null,
   minutes: null,
   parts: null,
+  note: null,
 });
 
 it("keeps the order of the work: a stage that comes again is a new one", () => {

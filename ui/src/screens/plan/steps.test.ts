@@ -18,6 +18,7 @@ const step = (id: string, extra: Partial<StepView> = {}): StepView => ({
   skipped: null,
   minutes: null,
   parts: null,
+  note: null,
   ...extra,
 });
 

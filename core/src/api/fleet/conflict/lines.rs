@@ -164,6 +164,7 @@ impl Engine {
         said.extend(action.without.clone());
         said.extend(action.duration.map(|took| exact(took.value(), took.unit())));
         said.extend(action.parts.clone());
+        said.extend(step.and_then(|_| action.text.clone()));
         let read = action.acknowledged.iter();
         said.extend(read.map(|caution| self.title_of("plan-caution", caution)));
         said.extend(action.timers.iter().map(|timer| {

@@ -85,6 +85,9 @@ impl Call {
         if let Some(reason) = &step.skipped {
             said.push(self.fill("service-left-out", &[("reason", reason)]));
         }
+        if let Some(note) = &step.note {
+            said.push(self.fill("service-step-note", &[("note", note)]));
+        }
         if let Some(parts) = &step.parts {
             said.push(self.fill("service-parts-used", &[("parts", parts)]));
         }
@@ -128,8 +131,9 @@ impl Call {
                 let mut steps = plan.steps.iter();
                 steps.find(|known| Some(known.id.as_str()) == step)
             });
-            let label = action.text.clone();
-            let label = label.or_else(|| of_step.map(|step| step.text.clone()));
+            // Of a step the words are a note at it, of other work its name.
+            let label = of_step.map(|step| step.text.clone());
+            let label = label.or_else(|| action.text.clone());
             lines.push((label.unwrap_or_else(|| "–".to_owned()), minutes(seconds)));
         }
         if !lines.is_empty() {
