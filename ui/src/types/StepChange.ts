@@ -39,6 +39,10 @@ text: string, } | { "change": "parts",
 /**
  * As typed.
  */
+text: string, } | { "change": "note", 
+/**
+ * As typed.
+ */
 text: string, } | { "change": "gate", 
 /**
  * Identifier of what was looked at.

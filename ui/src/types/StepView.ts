@@ -63,4 +63,8 @@ minutes: string | null,
 /**
  * Parts and materials used at it.
  */
-parts: string | null, };
+parts: string | null, 
+/**
+ * What was noted at it: ratings read, how much was taken, marks.
+ */
+note: string | null, };
