@@ -187,3 +187,40 @@ fn what_would_change_the_mind_says_where_both_probabilities_come_from() {
     }
     assert!(told > 0, "nothing would change the mind");
 }
+
+/// By the definition of the bit: odds of two to the power of the bits.
+#[test]
+fn a_weight_is_told_as_odds_for_or_against() {
+    let catalog = Wording::default().catalog();
+    let told = |bits| crate::api::assess::weight(bits, catalog);
+    for (bits, words) in [
+        (3.0, "8 to 1 for it"),
+        (-1.0, "2 to 1 against it"),
+        (3.2, "9.2 to 1 for it"),
+        (5.0, "32 to 1 for it"),
+        (0.02, "nothing either way"),
+        (-0.02, "nothing either way"),
+        (12.0, "> 1000 to 1 for it"),
+    ] {
+        assert_eq!(told(bits), words, "{bits} bits");
+    }
+}
+
+/// The list and the panel of a number speak of the same quantity, and the panel
+/// says beside it what is left of it beside the rest.
+#[test]
+fn the_panel_of_a_reason_begins_with_what_the_list_says() {
+    let call = call();
+    let catalog = Wording::default().catalog();
+    let cause = &call.answer().assessment.causes[0];
+    for reason in &cause.reasons {
+        let question = WhyQuestion::Reason {
+            cause: cause.id.clone(),
+            finding: reason.finding.clone(),
+        };
+        let why = call.explain(&question).expect("explained");
+        let [alone, beside] = ["why-alone", "why-beside"].map(|key| catalog.text(key));
+        assert_eq!(why.inputs[0], (alone, reason.shown.clone()));
+        assert_eq!(why.inputs[2].0, beside);
+    }
+}

@@ -141,3 +141,21 @@ fn ink(strokes: &Strokes, x: f32, width: f32) -> Vec<Item> {
         })
         .collect()
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn only_one_level_rule_stands_for_a_typed_name() {
+        let rule = |paths: &[&[(f32, f32)]]| {
+            let paths = paths.iter().map(|path| path.to_vec()).collect();
+            is_rule(&Strokes { paths })
+        };
+        assert!(rule(&[&[(5.0, 70.0), (95.0, 70.0)]]));
+        assert!(!rule(&[]));
+        assert!(!rule(&[&[(5.0, 70.0), (95.0, 60.0)]]));
+        assert!(!rule(&[&[(5.0, 70.0), (50.0, 70.0), (95.0, 70.0)]]));
+        assert!(!rule(&[&[(5.0, 70.0), (95.0, 70.0)], &[(1.0, 1.0)]]));
+    }
+}
