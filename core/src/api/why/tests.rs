@@ -192,7 +192,7 @@ fn what_would_change_the_mind_says_where_both_probabilities_come_from() {
 #[test]
 fn a_weight_is_told_as_odds_for_or_against() {
     let catalog = Wording::default().catalog();
-    let told = |bits| crate::api::assess::weight(bits, catalog);
+    let told = |bits| weight(bits, catalog);
     for (bits, words) in [
         (3.0, "8 to 1 for it"),
         (-1.0, "2 to 1 against it"),

@@ -80,7 +80,7 @@ fn is_rule(strokes: &Strokes) -> bool {
     let [path] = strokes.paths.as_slice() else {
         return false;
     };
-    matches!(path.as_slice(), [(_, from), (_, to)] if from == to)
+    matches!(path.as_slice(), [(_, from), (_, to)] if (from - to).abs() < f32::EPSILON)
 }
 
 /// The strokes scaled into the field, standing on its line.
