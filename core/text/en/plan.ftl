@@ -83,7 +83,7 @@ plan-step-stretch-pipe = Raise the loop to the stretch pressure with the cart an
 plan-step-charge-to-pressure = Set the pressure to leave. Close supply and return. Write down how much it took.
 plan-step-let-pressure-down = Open a drain a crack, through a hose into the jug. Stop at the pressure to leave. Write down the volume.
 plan-step-set-reservoir-level = Fill the reservoir to its mark with fluid of the same strength. Close the lid and check its seal.
-plan-step-hold-test = Leave everything alone. Write down gauge and time at the start, in the middle and at the end.
+plan-step-hold-test = Leave everything alone. Write down gauge and time at the start, in the middle and at the end. If it falls more than allowed: look for the leak before setting the pressure again.
 
 plan-step-set-valves-to-run = Turn every valve and three-way port to run. Take handles off or tie them. Tag.
 plan-step-bleed-hoses = Unplug the cart. Let the hoses down into its tank until the gauge at the port reads zero.

@@ -83,7 +83,7 @@ plan-step-stretch-pipe = Llevar el lazo con el carro a la presión de estirado y
 plan-step-charge-to-pressure = Ajustar la presión que se dejará. Cerrar ida y retorno. Anotar cuánto entró.
 plan-step-let-pressure-down = Abrir apenas un drenaje, por una manguera a la jarra. Parar en la presión que se dejará. Anotar el volumen.
 plan-step-set-reservoir-level = Llenar el depósito hasta su marca con fluido de la misma concentración. Cerrar la tapa y revisar su junta.
-plan-step-hold-test = No tocar nada. Anotar manómetro y hora al principio, a la mitad y al final.
+plan-step-hold-test = No tocar nada. Anotar manómetro y hora al principio, a la mitad y al final. Si baja más de lo permitido: buscar la fuga antes de ajustar de nuevo la presión.
 
 plan-step-set-valves-to-run = Poner cada válvula y toma de tres vías en posición de marcha. Quitar las manijas o atarlas. Etiquetar.
 plan-step-bleed-hoses = Desenchufar el carro. Aliviar las mangueras a su depósito hasta que el manómetro de la toma marque cero.

@@ -81,7 +81,7 @@ impl Call {
                 self.season_chart(season, words, CHART)
             }),
             watch: self.watch(),
-            call: self.call_when(season.as_ref(), !open.is_empty()),
+            call: self.call_when(season.as_ref(), worked, !open.is_empty()),
             next_visit: match issue.next_visit {
                 Some(day) => self.fill("homeowner-next-date", &[("date", &day.to_string())]),
                 None if open.is_empty() => self.say("homeowner-next-none"),
@@ -282,11 +282,20 @@ impl Call {
         .into()
     }
 
-    fn call_when(&self, season: Option<&Season>, open: bool) -> Vec<String> {
+    fn call_when(
+        &self,
+        season: Option<&Season>,
+        plan: Option<&WorkPlan>,
+        open: bool,
+    ) -> Vec<String> {
         let mut said = Vec::new();
         if self.open_tank() {
             said.push(self.say("homeowner-call-level"));
         } else if let Some((low, high)) = season.map(Season::ends) {
+            // What was left on purpose is nothing to call about, before the pipe has given way.
+            let left = plan.and_then(|plan| plan.sheet.get(QuantityKind::LeavePressureHigh));
+            let left = left.map_or(high, |left| GaugePressure::from_si(left.figure.si));
+            let high = if left > high { left } else { high };
             let ends = [self.pressure(low), self.pressure(high)];
             let ends = [("low", ends[0].as_str()), ("high", ends[1].as_str())];
             said.push(self.fill("homeowner-call-gauge", &ends));

@@ -47,6 +47,8 @@ const STRETCH_PSI: f64 = 10.0;
 const ASTM_SHARE: f64 = 0.05;
 /// Standard uncertainty of the gauge, psi: a dial gauge in ordinary repair.
 const GAUGE_PSI: f64 = 1.0;
+/// How near a pressure can be set by a valve and a dial gauge, psi. Judgement.
+const SETTING_PSI: f64 = 3.0;
 /// Hold, min.
 const HOLD_MINUTES: f64 = 60.0;
 
@@ -212,7 +214,9 @@ fn seasons(known: &Known<'_>) -> Vec<Moment> {
 }
 
 fn ends(bands: &[Band]) -> (GaugePressure, GaugePressure) {
-    let low = bands.iter().map(|band| band.low.si());
+    // The belief's tails may lie below a full vacuum, a gauge may not.
+    let vacuum = -Unit::Bar.to_si(1.0);
+    let low = bands.iter().map(|band| band.low.si().max(vacuum));
     let high = bands.iter().map(|band| band.high.si());
     (
         GaugePressure::from_si(low.fold(f64::INFINITY, f64::min)),
@@ -245,7 +249,7 @@ fn leaving(
     };
     let inside =
         Figure::exact(Fraction::from_si(leave.inside)).shown_in(Unit::Percent, Unit::Percent);
-    let gauge = PressureDifference::from_si(today.gauge);
+    let setting = PressureDifference::from_si(psi(SETTING_PSI));
     let difference = |pressure: PressureDifference| Figure::exact(pressure);
     let (from, to) = match leave.outcome {
         Outcome::Possible { from, to } => (from, to),
@@ -256,14 +260,14 @@ fn leaving(
                 over: difference(over),
                 widest: widest(&leave.bands),
             });
-            (leave.pressure - gauge, leave.pressure + gauge)
+            (leave.pressure - setting, leave.pressure + setting)
         }
         Outcome::LimitedToday { short } => {
             sheet.remarks.push(Remark::LimitedByRating {
                 inside,
                 short: difference(short),
             });
-            (leave.pressure - gauge, leave.pressure + gauge)
+            (leave.pressure - setting, leave.pressure + setting)
         }
     };
     let capped = |pressure: GaugePressure, limit| if pressure > limit { limit } else { pressure };
