@@ -4,6 +4,7 @@ pub mod invented;
 pub mod loops;
 pub mod networks;
 pub mod pages;
+pub mod plans;
 pub mod practice;
 pub mod program;
 pub mod simulator;

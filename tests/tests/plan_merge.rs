@@ -3,7 +3,8 @@
 use proptest::prelude::*;
 use returnline_core::fluids::FluidKind;
 use returnline_core::plan::rules::violations;
-use returnline_core::plan::{FlowCentreKind, Library, Situation, Treatment, assemble, load};
+use returnline_core::plan::{FlowCentreKind, KnownCentre, Library, Situation, assemble, load};
+use returnline_tests::plans::treatments;
 use std::sync::LazyLock;
 
 static LIBRARY: LazyLock<Library> =
@@ -20,20 +21,16 @@ proptest! {
     #[test]
     fn any_set_of_procedures_keeps_the_rules(
         picks in some_procedures(),
-        centre in 0..4usize,
+        centre in 0..5usize,
         fluid in 0..6usize,
     ) {
-        let treatments: Vec<Treatment> = picks
-            .iter()
-            .filter_map(|pick| LIBRARY.procedures().nth(*pick))
-            .map(|procedure| Treatment {
-                cause: format!("cause-of-{}", procedure.id),
-                procedure: procedure.id.clone(),
-            })
-            .collect();
+        let treatments = treatments(&LIBRARY, &picks);
         let situation = Situation {
-            flow_centre: FlowCentreKind::ALL.get(centre).copied(),
-            is_pressurised: false,
+            flow_centre: match FlowCentreKind::ALL.get(centre) {
+                Some(kind) => KnownCentre::Kind(*kind),
+                None if centre == FlowCentreKind::ALL.len() => KnownCentre::Closed,
+                None => KnownCentre::Unknown,
+            },
             fluid: FluidKind::ALL.get(fluid).copied(),
         };
         let plan = assemble(&LIBRARY, &treatments, &situation);

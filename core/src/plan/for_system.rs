@@ -1,6 +1,6 @@
 //! The plan for one system, with its quantities.
 
-use super::assemble::{AssembleError, Situation, Treatment, assemble, assemble_with};
+use super::assemble::{AssembleError, KnownCentre, Situation, Treatment, assemble, assemble_with};
 use super::library::Library;
 use super::quantity::{Conditions, Known, sheet};
 use super::terms::FlowCentreKind;
@@ -15,14 +15,17 @@ impl Situation {
     /// counts; where the plan replaces the fluid use [`work_plan`], which keeps
     /// the cautions of every fluid.
     pub fn of(model: &LoopModel) -> Self {
-        let flow_centre = model.flow_centre.as_ref().map(|centre| match centre {
+        let kind = |centre: &FlowCentre| match centre {
             FlowCentre::Sealed {} => FlowCentreKind::Sealed,
             FlowCentre::SealedWithTank { .. } => FlowCentreKind::SealedWithTank,
             FlowCentre::NonPressurised { .. } => FlowCentreKind::NonPressurised,
-        });
+        };
         Self {
-            flow_centre,
-            is_pressurised: model.is_pressurised == Some(true),
+            flow_centre: match &model.flow_centre {
+                Some(centre) => KnownCentre::Kind(kind(centre)),
+                None if model.is_pressurised == Some(true) => KnownCentre::Closed,
+                None => KnownCentre::Unknown,
+            },
             fluid: model.fluid.kind,
         }
     }

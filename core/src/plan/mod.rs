@@ -20,7 +20,7 @@ mod terms;
 pub mod validate;
 mod work;
 
-pub use assemble::{AssembleError, Situation, Treatment, assemble};
+pub use assemble::{AssembleError, KnownCentre, Situation, Treatment, assemble};
 pub use for_system::work_plan;
 pub use id::{CautionId, MaterialId, OpeningId, ProcedureId, SourceId, StepId, ToolId};
 pub use library::{

@@ -22,8 +22,7 @@ fn plan(procedures: &[&str], situation: Situation) -> WorkPlan {
 }
 
 const SEALED: Situation = Situation {
-    flow_centre: Some(FlowCentreKind::Sealed),
-    is_pressurised: true,
+    flow_centre: KnownCentre::Kind(FlowCentreKind::Sealed),
     fluid: Some(FluidKind::PropyleneGlycol),
 };
 
@@ -107,8 +106,7 @@ fn thinning_and_strengthening_are_not_done_together() {
 #[test]
 fn a_vented_reservoir_is_filled_and_not_charged() {
     let vented = Situation {
-        flow_centre: Some(FlowCentreKind::NonPressurised),
-        is_pressurised: false,
+        flow_centre: KnownCentre::Kind(FlowCentreKind::NonPressurised),
         ..SEALED
     };
     let here = plan(&["purge-loop"], vented);
@@ -150,7 +148,7 @@ fn an_unknown_system_keeps_every_step_and_every_caution() {
 #[test]
 fn a_loop_under_pressure_has_no_reservoir_to_fill() {
     let closed = Situation {
-        is_pressurised: true,
+        flow_centre: KnownCentre::Closed,
         ..Situation::default()
     };
     let plan = plan(&["purge-loop"], closed);

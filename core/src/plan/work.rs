@@ -175,13 +175,9 @@ pub enum PlanNote {
 impl Only {
     /// Whether the entry has a meaning: `None` if that is not known.
     pub(super) fn applies(&self, situation: &super::Situation) -> Option<bool> {
-        let possible = situation.possible(&FlowCentreKind::ALL);
-        let named = situation.possible(&self.flow_centres);
-        let centre = match named.len() {
-            _ if self.flow_centres.is_empty() => Some(true),
-            0 => Some(false),
-            all if all == possible.len() => Some(true),
-            _ => None,
+        let centre = match self.flow_centres.as_slice() {
+            [] => Some(true),
+            kinds => situation.flow_centre.is_among(kinds),
         };
         let fluid = match situation.fluid {
             _ if !self.with_antifreeze => Some(true),

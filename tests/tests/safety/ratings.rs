@@ -4,7 +4,7 @@ use proptest::prelude::*;
 use proptest::test_runner::TestRunner;
 use returnline_core::model::LoopModel;
 use returnline_core::plan::quantity::{Conditions, QuantityKind, Remark};
-use returnline_core::plan::{Basis, Library, Looked, Treatment, WorkPlan, load, work_plan};
+use returnline_core::plan::{Basis, Library, Looked, WorkPlan, load, work_plan};
 use returnline_core::records::visit_file::VisitFile;
 use returnline_core::records::{
     CircuitGroup, FlowCentre, FlushCart, GroundLoop, HeatPump, LoopFluid, LoopFluidKind,
@@ -12,6 +12,7 @@ use returnline_core::records::{
 };
 use returnline_core::uncertainty::Uncertain;
 use returnline_core::units::{GaugePressure, Length, Measure, Temperature, Unit};
+use returnline_tests::plans::treatments;
 use std::cell::Cell;
 use std::sync::LazyLock;
 
@@ -124,15 +125,7 @@ impl System {
     fn plan(&self) -> WorkPlan {
         let file = self.file();
         let model = LoopModel::of(&file);
-        let treatments: Vec<Treatment> = self
-            .procedures
-            .iter()
-            .filter_map(|pick| LIBRARY.procedures().nth(*pick))
-            .map(|procedure| Treatment {
-                cause: format!("cause-of-{}", procedure.id),
-                procedure: procedure.id.clone(),
-            })
-            .collect();
+        let treatments = treatments(&LIBRARY, &self.procedures);
         let celsius = self.loop_celsius.unwrap_or(13.0);
         let conditions = Conditions {
             loop_temperature: Uncertain::new(Temperature::from_celsius(celsius), 1.0),

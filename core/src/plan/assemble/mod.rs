@@ -33,27 +33,55 @@ pub struct Treatment {
     pub procedure: ProcedureId,
 }
 
+/// What is known of the flow centre.
+#[derive(Copy, Clone, PartialEq, Eq, Debug, Default)]
+pub enum KnownCentre {
+    /// Nothing.
+    #[default]
+    Unknown,
+    /// The loop is closed under pressure; with a tank or without is not known.
+    Closed,
+    /// Its kind.
+    Kind(FlowCentreKind),
+}
+
+impl KnownCentre {
+    /// What may still be so.
+    fn may_be(self, kind: FlowCentreKind) -> bool {
+        match self {
+            Self::Unknown => true,
+            Self::Closed => kind != FlowCentreKind::NonPressurised,
+            Self::Kind(known) => kind == known,
+        }
+    }
+
+    /// Those of some kinds that it may be.
+    pub(super) fn possible(self, kinds: &[FlowCentreKind]) -> Vec<FlowCentreKind> {
+        let kinds = kinds.iter().copied();
+        kinds.filter(|kind| self.may_be(*kind)).collect()
+    }
+
+    /// Whether it is one of some kinds: `None` if that is not known.
+    pub(super) fn is_among(self, kinds: &[FlowCentreKind]) -> Option<bool> {
+        let mut possible = FlowCentreKind::ALL
+            .into_iter()
+            .filter(|kind| self.may_be(*kind));
+        let named = self.possible(kinds);
+        if named.is_empty() {
+            return Some(false);
+        }
+        possible.all(|kind| named.contains(&kind)).then_some(true)
+    }
+}
+
 /// What is known for certain of the system and decides which steps apply.
 #[derive(Copy, Clone, PartialEq, Eq, Debug, Default)]
 pub struct Situation {
-    /// Kind of flow centre.
-    pub flow_centre: Option<FlowCentreKind>,
-    /// Whether the loop is surely closed under pressure, even where the kind is unknown.
-    pub is_pressurised: bool,
+    /// The flow centre.
+    pub flow_centre: KnownCentre,
     /// Kind of fluid. Left unknown unless it is certain: the cautions of every
     /// fluid it may be are then kept.
     pub fluid: Option<FluidKind>,
-}
-
-impl Situation {
-    /// Those of some kinds of flow centre that this one may be.
-    pub(super) fn possible(&self, kinds: &[FlowCentreKind]) -> Vec<FlowCentreKind> {
-        let may_be = |kind: &FlowCentreKind| match self.flow_centre {
-            Some(known) => *kind == known,
-            None => !self.is_pressurised || *kind != FlowCentreKind::NonPressurised,
-        };
-        kinds.iter().copied().filter(may_be).collect()
-    }
 }
 
 /// Why no plan can be made.
@@ -219,9 +247,9 @@ fn planned(
         condition: match step.only.applies(situation) {
             Some(_) => None,
             None => Some(Condition {
-                flow_centres: match situation.flow_centre {
+                flow_centres: match situation.flow_centre.is_among(&step.only.flow_centres) {
                     Some(_) => Vec::new(),
-                    None => situation.possible(&step.only.flow_centres),
+                    None => situation.flow_centre.possible(&step.only.flow_centres),
                 },
                 with_antifreeze: step.only.with_antifreeze && situation.fluid.is_none(),
             }),

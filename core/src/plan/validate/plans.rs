@@ -4,23 +4,18 @@ use super::{Fault, Problem};
 use crate::fluids::FluidKind;
 use crate::plan::rules::violations;
 use crate::plan::terms::FlowCentreKind;
-use crate::plan::{Library, Situation, Treatment, assemble};
+use crate::plan::{KnownCentre, Library, Situation, Treatment, assemble};
 
 /// Situations that differ in which steps apply.
 pub(in crate::plan) fn situations() -> Vec<Situation> {
-    let known =
-        FlowCentreKind::ALL.map(|kind| (Some(kind), kind != FlowCentreKind::NonPressurised));
-    let centres = [(None, false), (None, true)].into_iter().chain(known);
+    let known = FlowCentreKind::ALL.map(KnownCentre::Kind);
+    let centres = [KnownCentre::Unknown, KnownCentre::Closed]
+        .into_iter()
+        .chain(known);
     // Other kinds of fluid differ in cautions only, not in steps.
     let fluids = [None, Some(FluidKind::Water)];
     centres
-        .flat_map(|(flow_centre, is_pressurised)| {
-            fluids.map(|fluid| Situation {
-                flow_centre,
-                is_pressurised,
-                fluid,
-            })
-        })
+        .flat_map(|flow_centre| fluids.map(|fluid| Situation { flow_centre, fluid }))
         .collect()
 }
 
