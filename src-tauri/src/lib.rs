@@ -44,6 +44,7 @@ pub fn run() {
             visits::start_visit,
             visits::open_visit,
             visits::set_field,
+            visits::end_as_proven,
             visits::set_answer,
             visits::put_draft,
             visits::undo_last,

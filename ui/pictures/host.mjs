@@ -24,7 +24,7 @@ export function fakeHost() {
     { id: "visit", label: "Visit", fields: [
       field("visit.complaint", "What the customer says", text, "Gurgling in the basement since the first cold week. The unit stopped twice last night."),
       field("visit.date", "Day of the visit", date, "2026-08-14", null, false),
-      field("visit.outcome", "How the visit ended", choice(["fixed", "put right and proven"], ["open", "open"]), null, null, false),
+      field("visit.outcome", "How the visit ended", choice(["fixed", "put right and proven"], ["open", "open"]), "fixed", null, false),
       field("visit.time_spent", "Working time of the call", measure("h", "min"), null, null, false),
       field("visit.cost", "Cost to the company", measure(""), null, null, false),
     ] },
@@ -144,7 +144,7 @@ export function fakeHost() {
   };
   const step = (id, stage, words, extra = {}) => ({
     id, stage, text: words, cautions: [], quantities: [], gate: null, timers: [], done: false,
-    progress: "open", wanting: [], without: null, skipped: null, minutes: null, parts: null, note: null, ...extra,
+    progress: "open", earlier: [], wanting: [], without: null, skipped: null, minutes: null, parts: null, note: null, ...extra,
   });
   const caution = (id, words, acknowledged = false) => ({ id, text: words, acknowledge: true, acknowledged });
   const criterion = (looked, label, rule, value, passed) => ({
@@ -167,17 +167,23 @@ export function fakeHost() {
         cautions: [caution("pressure", "Do not exceed 60 psi at the cart."), caution("fluid", "Methanol burns and is poisonous: no flame, gloves and goggles. Rinse splashes at once with much water."), { ...caution("power", "Switch off and lock out before opening anything."), acknowledge: false }],
         quantities: [{ label: "Flow in one circuit", value: "3.9 ± 0.1 gpm", why: figures }, { label: "Time for each", value: "15 min", why: null }],
         timers: [{ kind: "purge", label: "Purging", shown: "15 min", seconds: 900, started_at: started, stopped_at: null, ran: null, met: null, why: figures }],
-        gate: { pass: "", otherwise: "Otherwise go back to step 3: purge this circuit on.", back_to: "s2", verdict: "failed",
+        gate: { pass: "", otherwise: "Go back to step 3: purge this circuit on.", back_to: "s2", verdict: "failed", unread: null,
           criteria: [criterion("bubble-free-time", "Time without a bubble at the return hose", "at least 5 min", "3", false), criterion("clear-return-time", "Time the return has been clear", "at least 5 min", "6", true)] },
       }),
       step("s3", "Purge", "Dead-head test.", {
+        earlier: [{ id: "s2", text: "Step 4: Purge one circuit at a time, the others valved off." }],
         timers: [{ kind: "hold", label: "Hold", shown: "10 min", seconds: 600, started_at: started, stopped_at: null, ran: null, met: null, why: figures }],
       }),
     ],
-    count: "1 of 5 steps done, 1 left out for a reason, 1 gone on from without gate or time, for a reason, 2 still to do",
+    count: "1 of 5 steps done, 1 left out for a reason, 1 done all the same, for a reason, 2 still to do",
     proof: [{ point: "exchanger_drop", label: "Pressure drop across the exchanger", expected: "4.1 ± 0.6 psi", before: "1.9 ± 0.3 psi", after: null, verdict: "unread", verdict_words: "not read", later: false, why: figures },
       { point: "static_pressure", label: "Loop gauge, at rest (before leaving)", expected: "67.5 psi … 69.5 psi", before: "27.0 psi", after: "58.0 psi", verdict: "missed", verdict_words: "not as it should be", later: false, why: figures },
       { point: "static_pressure", label: "Loop gauge, at rest (after a day, a week, a month)", expected: "40 psi … 70 psi", before: "27.0 psi", after: "52.0 psi", verdict: "met", verdict_words: "as it should be", later: true, why: figures }],
+    unproved: [
+      "Step 4 is still to do: Purge one circuit at a time, the others valved off.", "Step 5 is still to do: Dead-head test.",
+      "Step 3, done all the same: Time the return has been clear: 3 min; it must be at least 15 min. Reason: The owner had to leave",
+      "Loop gauge, at rest (before leaving): 58.0 psi, not as it should be (67.5 psi … 69.5 psi).", "Pressure drop across the exchanger: not read; it should be 4.1 ± 0.6 psi.",
+    ],
   };
   const settings = {
     company: "Invented Loop Works", phone: null, technician: "A. Invented",
@@ -299,6 +305,9 @@ export function fakeHost() {
       if (empty && command === "list_visits") return [];
       if (command === "pictures") return drawn("picture", input.width);
       if (command === "board") return { ...structuredClone(board), pictures: drawn("board", input.width) };
+      if (command === "set_field" && input.entry.text === "fixed") {
+        throw { code: "not-proven", message: "The visit is not ended yet.", context: { open: plan.unproved.join("\n") } };
+      }
       if (!(command in answers)) throw { code: "unknown", message: `no fake for ${command}`, context: {} };
       return structuredClone(answers[command]);
     },

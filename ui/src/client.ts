@@ -84,6 +84,9 @@ export const startVisit = (visit: NewVisit): Promise<VisitView> => call("start_v
 /** A visit with everything entered so far. */
 export const openVisit = (visit: string): Promise<VisitView> => call("open_visit", { visit });
 
+/** Ends a visit as put right and proven, though something of it is open. */
+export const endAsProven = (visit: string): Promise<VisitView> => call("end_as_proven", { visit });
+
 /** Changes one fact of a visit. */
 export const setField = (visit: string, entry: FieldEntry): Promise<VisitView> =>
   call("set_field", { visit, entry });

@@ -187,12 +187,12 @@ plan-materials = Materials
 plan-none = No work is planned yet: no cause is likely enough. Take the next check first.
 plan-step = Step { $number }
 plan-gate = Before going on
-plan-otherwise = Otherwise:
+plan-otherwise = If it does not pass:
 plan-remarks = To keep in mind
 criterion-met = Passes
 criterion-worked-out = Worked out once both samples are entered
 criterion-missed = Does not pass
-gate-open = Enter what you find. All of it must pass.
+gate-open = All of it must pass.
 gate-passed = Passed. Go on.
 gate-failed = Not passed. Do not go on.
 gate-go-back = Go back to that step
@@ -215,13 +215,19 @@ step-take-up = Take it up after all
 step-skip = Leave it out
 step-skip-now = Leave it out
 step-reason = Why is it left out?
-step-unmet = done, not met
-step-excused = done without it
-step-without = Go on without it
-step-without-now = Go on without it
-step-without-reason = Why do you go on without it?
-step-gone-on = Gone on without it:
+step-unmet = done but not met
+step-excused = done all the same
+step-without = Done all the same
+step-without-now = Done all the same
+step-without-reason = Why is it done all the same?
+step-gone-on = Done all the same:
 step-left-out = Left out:
+step-earlier = This comes first:
+step-earlier-more =
+    { $count ->
+        [one] and one more step
+       *[other] and { $count } more steps
+    }
 step-waits =
     { $count ->
         [one] One caution waits to be acknowledged.
@@ -274,6 +280,11 @@ report-saved = Saved as { $place }
 report-closed = The visit is closed: { $outcome }.
 report-still-open = The visit stays open in the list until you say how it ended.
 report-to-outcome = Say how it ended
+outcome-missing = To say that this is put right and proven, this is missing:
+outcome-all-the-same = Choose it all the same
+outcome-another = Choose another outcome
+outcome-told = The report tells what is missing.
+outcome-stands = Put right and proven was chosen, though this is missing:
 report-nameless = Company or phone is not set: the reports go out without it, and the homeowner reads no number to call.
 report-name-it = Set company and phone
 report-open = Open the report

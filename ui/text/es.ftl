@@ -187,7 +187,7 @@ plan-materials = Materiales
 plan-none = Aún no hay trabajo previsto: ninguna causa es lo bastante probable. Haga primero la siguiente comprobación.
 plan-step = Paso { $number }
 plan-gate = Antes de continuar
-plan-otherwise = Si no:
+plan-otherwise = Si no cumple:
 
 plan-proof = Comprobar el resultado
 proof-expected = Debe leerse { $value }
@@ -212,6 +212,11 @@ report-saved = Guardado como { $place }
 report-closed = La visita está cerrada: { $outcome }.
 report-still-open = La visita sigue abierta en la lista hasta que diga cómo terminó.
 report-to-outcome = Decir cómo terminó
+outcome-missing = Para decir que está corregido y comprobado falta esto:
+outcome-all-the-same = Elegirlo de todos modos
+outcome-another = Elegir otro resultado
+outcome-told = El informe dice lo que falta.
+outcome-stands = Se eligió corregido y comprobado, aunque falta esto:
 report-nameless = Falta la empresa o el teléfono: los informes salen sin ello y el propietario no lee ningún número al que llamar.
 report-name-it = Poner empresa y teléfono
 report-open = Abrir el informe
@@ -237,7 +242,7 @@ plan-remarks = A tener en cuenta
 criterion-met = Cumple
 criterion-worked-out = Se calcula cuando estén ambas muestras
 criterion-missed = No cumple
-gate-open = Anote lo que encuentra. Todo debe cumplir.
+gate-open = Todo debe cumplir.
 gate-passed = Cumple. Siga.
 gate-failed = No cumple. No siga.
 gate-go-back = Volver a ese paso
@@ -261,12 +266,18 @@ step-skip = Omitirlo
 step-skip-now = Omitirlo
 step-reason = ¿Por qué se omite?
 step-unmet = hecho sin cumplir
-step-excused = hecho sin ello
-step-without = Seguir sin ello
-step-without-now = Seguir sin ello
-step-without-reason = ¿Por qué sigue sin ello?
-step-gone-on = Se siguió sin ello:
+step-excused = hecho de todos modos
+step-without = Hecho de todos modos
+step-without-now = Hecho de todos modos
+step-without-reason = ¿Por qué se da por hecho de todos modos?
+step-gone-on = Hecho de todos modos:
 step-left-out = Omitido:
+step-earlier = Antes viene esto:
+step-earlier-more =
+    { $count ->
+        [one] y un paso más
+       *[other] y { $count } pasos más
+    }
 step-waits =
     { $count ->
         [one] Una advertencia espera confirmación.

@@ -48,7 +48,7 @@ impl Call {
             charts.extend(self.before_and_after(width, &mut set));
         }
         let plan = self.work_plan();
-        let season = self.season(plan);
+        let season = self.season_told(plan);
         let view = &self.answer().assessment;
         let parts = self.charts(view, plan, season.as_ref(), width);
         charts.extend(

@@ -49,22 +49,44 @@ impl Engine {
                 action.done = false;
                 action.skipped = None;
                 action.without = None;
+                action.ahead_of.clear();
             }
             StepChange::Done { done: true } => {
-                self.may_be_done(visit, step, action)?;
-                self.finish(action, None);
+                let call = self.call(visit)?;
+                let now = self.surroundings.now();
+                if let Some(refusal) = call.refusal(step, action, now) {
+                    return Err(refusal);
+                }
+                self.finish(action);
             }
             StepChange::Without { reason } => {
                 let reason = written(reason).ok_or_else(|| {
                     let label = self.wording.catalog().text("step-without-reason");
                     ApiError::new("no-value", &[("field", &label)], self.wording)
                 })?;
-                self.finish(action, Some(reason));
+                // A reason stands for a gate, a timer or the order, not for a caution.
+                let call = self.call(visit)?;
+                if let Some(refusal) = call.unread_caution(step, action) {
+                    return Err(refusal);
+                }
+                let mut ahead_of = call.ahead_of(step);
+                // One that was done already may have been done before others still.
+                let known = std::mem::take(&mut action.ahead_of).into_iter();
+                ahead_of.extend(
+                    known
+                        .filter(|known| action.done && !ahead_of.contains(known))
+                        .collect::<Vec<_>>(),
+                );
+                self.finish(action);
+                action.without = Some(reason);
+                action.ahead_of = ahead_of;
             }
             StepChange::Skipped { reason } => {
                 action.skipped = written(reason.as_deref().unwrap_or_default());
                 if action.skipped.is_some() {
                     action.done = false;
+                    action.without = None;
+                    action.ahead_of.clear();
                 }
             }
             StepChange::Acknowledged { caution, yes } => {
@@ -128,21 +150,15 @@ impl Engine {
         Ok(())
     }
 
-    /// Whether a step may count as done: it wants nothing more.
-    fn may_be_done(&self, visit: &str, step: &str, action: &Action) -> Result<(), ApiError> {
-        self.call(visit)?
-            .refusal(step, action, self.surroundings.now())
-            .map_or(Ok(()), Err)
-    }
-
     /// Marks a step as done; its timers run no longer.
-    fn finish(&self, action: &mut Action, without: Option<String>) {
+    fn finish(&self, action: &mut Action) {
         if !action.done {
             stop(action.timers.iter_mut(), self.surroundings.now());
         }
         action.done = true;
         action.skipped = None;
-        action.without = without;
+        action.without = None;
+        action.ahead_of.clear();
     }
 
     fn minutes(&self, text: &str) -> Result<Option<Measure<Duration>>, ApiError> {

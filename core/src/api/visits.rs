@@ -5,10 +5,13 @@ use super::types::{FieldEntry, NewVisit, VisitLine, VisitView};
 use super::{Answer, ApiError, Call, Engine};
 use crate::records::field::{self, FieldGroup};
 use crate::records::visit_file::{VisitFile, Vocabulary};
-use crate::records::{Level, Signature, SiteId, SystemId, Visit, VisitId, name_of};
+use crate::records::{Level, Outcome, Signature, SiteId, SystemId, Visit, VisitId, name_of};
 use crate::store::{StoreError, VisitRecord};
 use crate::text::Args;
 use crate::units::Unit;
+
+/// The field that says how a visit ended.
+const OUTCOME: &str = "visit.outcome";
 
 impl Engine {
     /// All visits, last changed first.
@@ -119,8 +122,50 @@ impl Engine {
     /// Changes one fact; it is kept when this returns.
     ///
     /// # Errors
-    /// [`ApiError`]; the visit is unchanged.
+    /// [`ApiError`]; the visit is unchanged. Of code `not-proven` if the visit would end
+    /// as put right and proven with steps or proofs open: `open` in its context has one
+    /// of them a line. [`Engine::end_as_proven`] ends it so all the same.
     pub fn set_field(&mut self, visit: &str, entry: &FieldEntry) -> Result<VisitView, ApiError> {
+        self.put_field(visit, entry, false)
+    }
+
+    /// Ends a visit as put right and proven by somebody who was told what of it is open.
+    ///
+    /// # Errors
+    /// [`ApiError`]; the visit is unchanged.
+    pub fn end_as_proven(&mut self, visit: &str) -> Result<VisitView, ApiError> {
+        let entry = FieldEntry {
+            id: OUTCOME.to_owned(),
+            text: name_of(&Outcome::Fixed),
+            unit: None,
+        };
+        self.put_field(visit, &entry, true)
+    }
+
+    /// Refuses what is not proven.
+    fn may_be_proven(&self, visit: &str) -> Result<(), ApiError> {
+        let call = self.call(visit)?;
+        let plan = call.answer().plan.as_ref();
+        match plan.map(|plan| plan.unproved.as_slice()) {
+            None | Some([]) => Ok(()),
+            Some(open) => {
+                let open = open.join("\n");
+                Err(ApiError::new(
+                    "not-proven",
+                    &[("open", &open)],
+                    self.wording,
+                ))
+            }
+        }
+    }
+
+    /// `told` says that whoever ends the visit knows what of it is open.
+    fn put_field(
+        &mut self,
+        visit: &str,
+        entry: &FieldEntry,
+        told: bool,
+    ) -> Result<VisitView, ApiError> {
         let mut record = self.record(visit)?;
         let before = record.clone();
         let wrong = |error: &field::FieldError| ApiError::field(error, self.wording);
@@ -135,6 +180,10 @@ impl Engine {
         field
             .write(&mut record.file, value)
             .map_err(|error| wrong(&error))?;
+        let fixed = |record: &VisitRecord| record.file.visit.outcome == Some(Outcome::Fixed);
+        if fixed(&record) && !fixed(&before) && !told {
+            self.may_be_proven(visit)?;
+        }
         if !matches!(field.group, FieldGroup::Visit | FieldGroup::Means) {
             self.not_signed(&record)?;
         }

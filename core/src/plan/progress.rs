@@ -1,12 +1,15 @@
 //! How far a step of the plan is, and what it still wants before it is done.
 //!
-//! A step is done when every gate of it has an entry that passes and every timer
-//! of it has run to its end. A person may go on without that, for a reason that is
-//! written down; the step is then not as good as done, and every reader is told.
+//! A step is done when its cautions are acknowledged, every step that it rests on is
+//! settled, every gate of it has an entry that passes and every timer of it has run
+//! to its end. Without the cautions it is never done. Without the rest a person may
+//! mark it as done all the same, for a reason that is written down; the step is then
+//! not as good as done, and every reader is told.
 
+use super::id::CautionId;
 use super::library::Looked;
-use super::terms::{Observation, ProofTime, Rule};
-use super::work::{Gate, Limit, PlannedProof, PlannedStep, PlannedTimer};
+use super::terms::{Observation, ProofTime, Rule, Stage};
+use super::work::{Gate, Limit, PlannedProof, PlannedStep, PlannedTimer, WorkPlan};
 use crate::named::named;
 use crate::records::{Action, PlainMeasure, Reading, ReadingPoint, StartedTimer};
 use crate::units::{Dimension, Duration, Quantity, Temperature, Unit};
@@ -18,11 +21,11 @@ named! {
     pub enum Progress {
         /// Still to be done.
         Open = "open",
-        /// Done, its gates passed and its timers run.
+        /// Done, and everything that it wants is met.
         Done = "done",
-        /// Marked as done, though a gate or timer is not met, and nobody said why.
+        /// Marked as done, though something that it wants is not met, and nobody said why.
         Unmet = "unmet",
-        /// Gone on from without its gate or timer, for a reason.
+        /// Done all the same: something that it wants is not met, for a reason.
         Excused = "excused",
         /// Left out for a reason.
         LeftOut = "skipped",
@@ -46,6 +49,15 @@ pub enum Want<'a> {
         /// What is known of it.
         run: Run,
     },
+    /// A step that it rests on, by its identifier, that was not done before it.
+    Earlier(&'a str),
+}
+
+impl Progress {
+    /// Whether nobody has to come back to the step.
+    pub fn is_settled(self) -> bool {
+        !matches!(self, Self::Open | Self::Unmet)
+    }
 }
 
 /// How long a timer has run.
@@ -157,8 +169,29 @@ impl PlannedTimer {
 }
 
 impl PlannedStep {
-    /// Everything that it still wants, gates first.
-    pub fn wants(&self, action: &Action, now: Option<DateTime<Utc>>) -> Vec<Want<'_>> {
+    /// Cautions that have to be acknowledged before it is done, and are not.
+    pub fn unacknowledged(&self, action: &Action) -> Vec<&CautionId> {
+        let known = |caution: &&CautionId| {
+            let mut acknowledged = action.acknowledged.iter();
+            acknowledged.any(|known| known == caution.as_str())
+        };
+        let asked = self.cautions.iter().filter(|_| self.acknowledge);
+        asked.filter(|caution| !known(caution)).collect()
+    }
+
+    /// Whether a later step rests on this one: it holds the work by a gate, or makes
+    /// safe what can hurt somebody at the other. What is told and handed over at the
+    /// end is told as it stands, finished or not.
+    fn carries(&self, later: &Self) -> bool {
+        let gate = !self.gate.is_empty() && later.stage != Stage::HandOver;
+        let safe = self.stage.makes_safe() && self.stage < later.stage;
+        gate || (safe && !later.hazards.is_empty())
+    }
+
+    /// Everything that it still wants: steps before it, gates, timers.
+    pub fn wants<'a>(&'a self, action: &'a Action, now: Option<DateTime<Utc>>) -> Vec<Want<'a>> {
+        let ahead = action.ahead_of.iter();
+        let earlier = ahead.map(|step| Want::Earlier(step));
         let gates = self.gate.iter().filter_map(|gate| {
             let found = gate.found(action);
             let passed = found.is_some_and(|found| gate.passes(&found));
@@ -168,7 +201,7 @@ impl PlannedStep {
             let run = timer.run(action, now);
             (!timer.met(run)).then_some(Want::Timer { timer, run })
         });
-        gates.chain(timers).collect()
+        earlier.chain(gates).chain(timers).collect()
     }
 
     /// How far it is, by what was noted of it.
@@ -184,6 +217,22 @@ impl PlannedStep {
             (false, Some(_)) => Progress::Excused,
             (false, None) => Progress::Unmet,
         }
+    }
+}
+
+impl WorkPlan {
+    /// The steps before this one that it rests on and that somebody still has to come
+    /// back to.
+    pub fn unsettled_before(
+        &self,
+        step: &PlannedStep,
+        progress: impl Fn(&PlannedStep) -> Progress,
+    ) -> Vec<&PlannedStep> {
+        let before = self.steps.iter();
+        let before = before.filter(|known| known.number < step.number && known.carries(step));
+        before
+            .filter(|known| !progress(known).is_settled())
+            .collect()
     }
 }
 

@@ -54,6 +54,15 @@ named! {
 }
 
 impl Stage {
+    /// Whether its steps make the later ones safe: power off, parts valved off,
+    /// pressure let off; parts and ports closed before pressure and power return.
+    pub fn makes_safe(self) -> bool {
+        matches!(
+            self,
+            Self::MakeSafe | Self::Isolate | Self::Relieve | Self::Refit | Self::Close
+        )
+    }
+
     /// Whether its steps are what corrects, not what leads there and back.
     pub fn corrects(self) -> bool {
         matches!(

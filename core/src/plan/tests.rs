@@ -361,7 +361,11 @@ mod for_a_system {
         bare.visit.means.cart = None;
         let plan = planned(&bare, &["purge-loop"]);
         let gate = &plan.steps[position(&plan, "dead-head-test").unwrap()].gate[0];
-        assert_eq!(gate.limit.basis, Basis::Fixed(Origin::CommonPractice));
+        let instead_of = QuantityKind::DeadHeadLimit;
+        assert_eq!(
+            gate.limit.basis,
+            Basis::Usual(Origin::CommonPractice, instead_of)
+        );
         assert!((Unit::Inch.from_si(gate.limit.value.si) - 1.0).abs() < 1e-9);
     }
 

@@ -82,6 +82,16 @@ pub struct PlannedStep {
     pub gate: Vec<Gate>,
 }
 
+impl PlannedStep {
+    /// The usual figure to which the step holds the work, because this quantity of it
+    /// could not be worked out; none where it could, or there is no such figure.
+    pub fn usual(&self, kind: QuantityKind) -> Option<&Limit> {
+        let times = self.timers.iter().map(|timer| &timer.time);
+        let mut limits = times.chain(self.gate.iter().map(|gate| &gate.limit));
+        limits.find(|limit| matches!(&limit.basis, Basis::Usual(_, of) if *of == kind))
+    }
+}
+
 /// A timer of a step.
 #[derive(Clone, PartialEq, Debug)]
 pub struct PlannedTimer {
@@ -129,6 +139,8 @@ pub enum Basis {
     Computed(QuantityKind),
     /// The same for every system.
     Fixed(Origin),
+    /// The usual figure, which stands in for a quantity that cannot be worked out.
+    Usual(Origin, QuantityKind),
 }
 
 /// A reading that proves the work, with the band it should lie in.

@@ -128,10 +128,13 @@ pub struct Action {
     /// Why it was left out, when it was.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub skipped: Option<String>,
-    /// Why it was gone on from although a gate of it was not passed or a timer had
-    /// not run to its end.
+    /// Why it was marked as done all the same, although a gate of it was not passed, a
+    /// timer had not run to its end or a step that it rests on was not done.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub without: Option<String>,
+    /// Identifiers of the steps that it rests on and that were not done when it was.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub ahead_of: Vec<String>,
     /// Parts and materials used.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub parts: Option<String>,

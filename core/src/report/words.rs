@@ -19,6 +19,8 @@ pub struct Words {
     pub left_out: String,
     /// State of a step: done, though what it asks for was not met.
     pub unmet: String,
+    /// State of a step: done all the same, for a reason.
+    pub excused: String,
     /// Said after a caption that is repeated on a later page.
     pub continued: String,
     /// Said where a table without rows stands.

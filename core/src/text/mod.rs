@@ -131,6 +131,14 @@ impl<'a> Args<'a> {
     }
 }
 
+/// The first sentence of a text, with its full stop.
+pub fn first_sentence(text: &str) -> &str {
+    match text.find(". ") {
+        Some(at) => &text[..=at],
+        None => text,
+    }
+}
+
 /// The messages of one language.
 pub struct Catalog {
     bundle: FluentBundle<FluentResource>,

@@ -39,7 +39,7 @@ template-pond-sealed = Pond, sealed, 5 tons
     .note = 5 circuits of 3/4 in SDR 11, { AMOUNT("300 ft") } each, methanol 20 %.
 
 undo-system = System
-step-without-reason = Why do you go on without it?
+step-without-reason = Why is it done all the same?
 step-minutes = Minutes it took
 
 reading-formula = A reading is taken to lie within its accuracy in 19 of 20 cases.

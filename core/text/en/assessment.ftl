@@ -51,16 +51,32 @@ plan-note-excluded = Left out, because the other undoes it: { $dropped } Kept: {
 plan-note-not-here = { $procedure }: nothing to do on this kind of system.
 plan-gate-pass = { $what } { $rule } { $limit }.
 plan-gate-back = Go back to step { $number }: { $step }
-plan-want-gate-empty = { $label }: nothing is entered; it must be { $rule }.
+plan-gate-unread = Still to be read: { $list }.
+plan-step-in-short = Step { $number }: { $step }
+plan-earlier-more = { $count ->
+    [one] One more step comes first.
+   *[other] { $count } more steps come first.
+}
+plan-want-earlier = Not done before it: { $step }
+plan-want-earlier-gone = A step before it was not done.
+plan-want-gate-empty = { $label }: not read; it must be { $rule }.
 plan-want-gate-failed = { $label }: { $found }; it must be { $rule }.
 plan-want-timer-not-started = { $label }: not started; it must run at least { $time }.
 plan-want-timer-short = { $label }: { $ran } of at least { $time } have run.
 plan-want-timer-end-unknown = { $label }: started, but not on record how long it ran; it must run at least { $time }.
 plan-count-done = { $count } of { $all } steps done
 plan-count-left-out = { $count } left out for a reason
-plan-count-excused = { $count } gone on from without gate or time, for a reason
-plan-count-unmet = { $count } done, gate or time not met
+plan-count-excused = { $count } done all the same, for a reason
+plan-count-unmet = { $count } done but not met
 plan-count-open = { $count } still to do
+plan-unproved-open-step = Step { $number } is still to do: { $step }
+plan-unproved-open-steps = These steps are still to do: { $numbers }.
+plan-unproved-left-out = Step { $number }, left out: { $wanting } Reason: { $reason }
+plan-unproved-excused = Step { $number }, done all the same: { $wanting } Reason: { $reason }
+plan-unproved-unmet = Step { $number }, done but not met: { $wanting } No reason was written down.
+plan-unproved-missed = { $label }: { $after }, not as it should be ({ $expected }).
+plan-unproved-unread = { $label }: not read; it should be { $expected }.
+plan-unproved-not-read = { $label }: not read.
 plan-proof-label = { $point } ({ $when })
 plan-proof-met = as it should be
 plan-proof-missed = not as it should be

@@ -25,6 +25,7 @@ homeowner-is-it = Is it so?
 
 # How it ended, in one sentence.
 homeowner-short-fixed = Your system is fixed and we checked that it runs as it should.
+homeowner-short-fixed-unproved = Your technician has put your system right. Not everything that shows it has been checked yet.
 homeowner-short-partly = Your system runs better, but the work is not finished. We will come again.
 homeowner-short-nothing_wrong = Your system is in order. What you noticed is normal.
 homeowner-short-handed_over = The cause is outside the ground pipe. Another specialist has to finish the repair.
@@ -34,7 +35,7 @@ homeowner-short-unknown = We do not know the cause yet. More has to be measured 
 homeowner-short-done = The work is done, and what we measured afterwards is as it should be.
 homeowner-short-done-unread = The work is done. Not everything that shows it was measured yet.
 homeowner-short-done-missed = The work is done, but not everything that we measured afterwards is as it should be yet.
-homeowner-short-done-excused = The work is done, except that one check on the way was not met. Your technician wrote down why.
+homeowner-short-done-excused = The work is done, but not every check on the way was met. Your technician wrote down why.
 homeowner-short-begun = The work is begun, but not finished.
 
 # How sure it is.

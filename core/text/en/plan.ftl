@@ -315,18 +315,22 @@ plan-part-all-open = all circuits open
 plan-part-group = group { $number }
 
 # --- why a quantity is missing ----------------------------------------------
+# What is unknown is a clause, which stands in one of these two sentences.
 
-plan-lack-circuits = Cannot be worked out: the circuits are not recorded.
-plan-lack-fluid-kind = Cannot be worked out: the kind of fluid is not known. Have a sample tested.
-plan-lack-freeze-point-sample = Cannot be worked out: no freeze point was read with an instrument that fits this fluid. Test a sample first (alcohol: with a hydrometer).
-plan-lack-cart-curve = Cannot be worked out: the cart's pump curve is not recorded.
-plan-lack-cart-tank = Cannot be worked out: the diameter of the cart's tank is not recorded.
-plan-lack-exchanger-curve = Cannot be worked out: the exchanger's curve is not recorded.
-plan-lack-static-reading = Cannot be worked out: read the pressure at rest.
-plan-lack-tank-data = Cannot be worked out: volume and pre-charge of the expansion tank are not recorded.
+plan-not-worked-out = Cannot be worked out: { $why }.
+plan-usual-figure = { $figure }, the usual figure, because { $why }.
+
+plan-lack-circuits = the circuits are not recorded
+plan-lack-fluid-kind = the kind of fluid is not known (have a sample tested)
+plan-lack-freeze-point-sample = no freeze point was read with an instrument that fits this fluid (test a sample first; alcohol: with a hydrometer)
+plan-lack-cart-curve = the cart's pump curve is not recorded
+plan-lack-cart-tank = the diameter of the cart's tank is not recorded
+plan-lack-exchanger-curve = the exchanger's curve is not recorded
+plan-lack-static-reading = the pressure at rest was not read
+plan-lack-tank-data = volume and pre-charge of the expansion tank are not recorded
 plan-lack-flow-centre = Has no meaning for this flow centre.
 plan-lack-nothing-to-do = Nothing to do: it is there already.
-plan-lack-outside-model = Cannot be worked out: the values lie outside what the model covers.
+plan-lack-outside-model = the values lie outside what the model covers
 
 # --- remarks ---------------------------------------------------------------
 
@@ -388,6 +392,7 @@ why-plan-missing-volume = Stretch of the pipe and squeeze of the fluid between t
 why-plan-change-heating = Heat taken from the loop over flow, density and specific heat.
 why-plan-change-cooling = Heat given to the loop over flow, density and specific heat.
 why-plan-exchanger-drop = The exchanger's own curve at the needed flow, corrected for the fluid, and 20 % more.
+why-plan-usual = The usual figure, the same for every system. It could be worked out for this one, but { $why }.
 
 # --- names of inputs -------------------------------------------------------
 

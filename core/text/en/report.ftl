@@ -6,7 +6,8 @@ page-done = done
 page-not-done = not done
 page-not-applied = did not apply
 page-left-out = left out
-page-unmet = done, not met
+page-unmet = done but not met
+page-excused = done all the same
 page-continued = continued
 page-no-rows = nothing recorded
 page-date = Date
@@ -60,10 +61,6 @@ service-work-count = { $count }.
 service-proof-count = { $met } of { $all } readings that prove it are as they should be.
 service-on-cause = On the cause: { $headline }
 service-unproved = Not proved
-service-unproved-excused = Step { $number }, gate or time not met: { $wanting } Reason: { $reason }
-service-unproved-unmet = Step { $number }, gate or time not met: { $wanting } No reason was written down.
-service-unproved-missed = { $label }: { $after }, not as it should be ({ $expected }).
-service-unproved-unread = { $label }: not read; it should be { $expected }.
 service-confirmed = Confirmed: { $cause }
 service-ruled-out = Ruled out: { $cause }
 service-by-check = By this check: { $check }
@@ -81,9 +78,10 @@ service-gate-not-passed = Gate not passed.
 service-timer-ran = { $label }: started { $started }, ran { $ran } (at least { $time }).
 service-timer-short = { $label }: started { $started }, ran { $ran }; too short (at least { $time }).
 service-timer-no-end = { $label }: started { $started }; when it ended is not on record (at least { $time }).
-service-step-excused = Gone on without this: { $wanting } Reason: { $reason }
-service-step-unmet = Marked as done without this: { $wanting } No reason was written down.
-service-left-out = Left out: { $reason }
+service-step-excused = Done all the same. { $wanting } Reason: { $reason }
+service-step-unmet = Done but not met. { $wanting } No reason was written down.
+service-left-out = Left out. Reason: { $reason }
+service-step-left-out = Left out. { $wanting } Reason: { $reason }
 service-step-note = Noted: { $note }
 service-parts-used = Parts and materials: { $parts }
 service-used = Parts and time
@@ -92,7 +90,7 @@ service-charts = Charts
 service-chart-causes = Causes by probability
 service-chart-causes-words = Probability of each cause with everything that is known of this call.
 service-chart-season = Pressure over the seasons
-service-chart-season-words = Pressure at rest to expect over the coming year from { $left } ({ $start }), if the loop is tight: { $winter } in the coldest weeks (loop at { $cold }) and { $summer } in the warmest ({ $warm }); these temperatures are { $basis }. { $since }The band starts at that reading and widens with time and temperature; nine readings in ten should lie in it.
+service-chart-season-words = Pressure at rest to expect over the coming year from { $left } ({ $start }), if the loop is tight: { $winter } in the coldest weeks (loop at { $cold }) and { $summer } in the warmest ({ $warm }); these temperatures are { $basis }. { $since }The band starts at that reading and widens with time and temperature; nine readings in ten should lie in it.{ $beyond }
 service-chart-velocity = Velocity that the cart reaches
 service-chart-velocity-words = Water velocity in each part against the { $needed } that carries air along: { $list }.
 service-chart-needed = needed
@@ -109,12 +107,12 @@ service-recommendations = Recommendations
 service-recommend-check = Carry on with the checks below before more is changed.
 service-recommend-unproven = The readings as left are not all taken: take them to prove the work.
 service-recommend-open-steps = { $count ->
-    [one] One step is not done. Finish it or write down why not.
-   *[other] { $count } steps are not done. Finish them or write down why not.
+    [one] One step is not done. Do it or leave it out with a reason.
+   *[other] { $count } steps are not done. Do them or leave them out with a reason.
 }
 service-recommend-unmet-steps = { $count ->
-    [one] One step is marked as done without its gate or time. Do it again or write down why not.
-   *[other] { $count } steps are marked as done without their gate or time. Do them again or write down why not.
+    [one] One step is done but not met. Do it again or write down why.
+   *[other] { $count } steps are done but not met. Do them again or write down why.
 }
 service-recommend-missed = Not everything that proves the work reads as it should: go back to the step that it rests on, or agree on another visit.
 service-recommend-instrument = Compare the doubted instruments with a second one before the next call.
@@ -155,6 +153,7 @@ season-by-read = worked out from the date and today's loop temperature
 season-by-usual = the usual ones, since no loop temperature was read
 season-range = { $low } to { $high }
 season-since = What the charge of { $day } and today's reading tell of this loop narrows the band; no fluid is taken to have gone since.
+season-beyond = The band ends at the limits; by the model alone it would reach from { $low } to { $high }.
 service-gauge-table = Gauge at rest in half a year, by loop temperature
 service-gauge-loop = Loop at
 season-pressure = Pressure at rest, { $unit }

@@ -39,7 +39,7 @@ template-pond-sealed = Estanque, cerrado, 5 toneladas de refrigeración
     .note = 5 circuitos de 3/4 in SDR 11, { AMOUNT("300 ft") } cada uno, metanol 20 %.
 
 undo-system = Sistema
-step-without-reason = ¿Por qué sigue sin ello?
+step-without-reason = ¿Por qué se da por hecho de todos modos?
 step-minutes = Minutos que llevó
 
 reading-formula = Se toma que una lectura queda dentro de su exactitud en 19 de cada 20 casos.

@@ -51,7 +51,15 @@ plan-note-excluded = Se omite porque lo otro lo deshace: { $dropped } Se mantien
 plan-note-not-here = { $procedure }: nada que hacer en este tipo de sistema.
 plan-gate-pass = { $what }: { $rule } { $limit }.
 plan-gate-back = Volver al paso { $number }: { $step }
-plan-want-gate-empty = { $label }: no hay nada anotado; debe ser { $rule }.
+plan-gate-unread = Falta leer: { $list }.
+plan-step-in-short = Paso { $number }: { $step }
+plan-earlier-more = { $count ->
+    [one] Un paso más va antes.
+   *[other] { $count } pasos más van antes.
+}
+plan-want-earlier = No se hizo antes: { $step }
+plan-want-earlier-gone = No se hizo un paso anterior.
+plan-want-gate-empty = { $label }: sin leer; debe ser { $rule }.
 plan-want-gate-failed = { $label }: { $found }; debe ser { $rule }.
 plan-want-timer-not-started = { $label }: sin empezar; debe durar al menos { $time }.
 plan-want-timer-short = { $label }: han pasado { $ran } de al menos { $time }.
@@ -65,14 +73,22 @@ plan-count-left-out = { $count ->
    *[other] { $count } omitidos con motivo
 }
 plan-count-excused = { $count ->
-    [one] { $count } dejado atrás sin su control o tiempo, con motivo
-   *[other] { $count } dejados atrás sin su control o tiempo, con motivo
+    [one] { $count } hecho de todos modos, con motivo
+   *[other] { $count } hechos de todos modos, con motivo
 }
 plan-count-unmet = { $count ->
-    [one] { $count } hecho sin cumplir control o tiempo
-   *[other] { $count } hechos sin cumplir control o tiempo
+    [one] { $count } hecho sin cumplir
+   *[other] { $count } hechos sin cumplir
 }
 plan-count-open = { $count } por hacer
+plan-unproved-open-step = El paso { $number } está por hacer: { $step }
+plan-unproved-open-steps = Estos pasos están por hacer: { $numbers }.
+plan-unproved-left-out = Paso { $number }, omitido: { $wanting } Motivo: { $reason }
+plan-unproved-excused = Paso { $number }, hecho de todos modos: { $wanting } Motivo: { $reason }
+plan-unproved-unmet = Paso { $number }, hecho sin cumplir: { $wanting } No se anotó ningún motivo.
+plan-unproved-missed = { $label }: { $after }, no como debe ({ $expected }).
+plan-unproved-unread = { $label }: sin leer; debe ser { $expected }.
+plan-unproved-not-read = { $label }: sin leer.
 plan-proof-label = { $point } ({ $when })
 plan-proof-met = como debe
 plan-proof-missed = no como debe

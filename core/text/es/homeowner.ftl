@@ -25,6 +25,7 @@ homeowner-is-it = ¿Es así?
 
 # How it ended, in one sentence.
 homeowner-short-fixed = Su sistema está arreglado y comprobamos que funciona como debe.
+homeowner-short-fixed-unproved = Su técnico ha arreglado su sistema. Aún no se ha comprobado todo lo que lo demuestra.
 homeowner-short-partly = Su sistema funciona mejor, pero el trabajo no está terminado. Volveremos.
 homeowner-short-nothing_wrong = Su sistema está en orden. Lo que usted notó es normal.
 homeowner-short-handed_over = La causa no está en la tubería enterrada. Otro especialista tiene que terminar la reparación.
@@ -34,7 +35,7 @@ homeowner-short-unknown = Todavía no conocemos la causa. Antes hay que medir m�
 homeowner-short-done = El trabajo está hecho, y lo que medimos después está como debe.
 homeowner-short-done-unread = El trabajo está hecho. Aún no se ha medido todo lo que lo demuestra.
 homeowner-short-done-missed = El trabajo está hecho, pero no todo lo que medimos después está todavía como debe.
-homeowner-short-done-excused = El trabajo está hecho, salvo que un control intermedio no se cumplió. Su técnico anotó por qué.
+homeowner-short-done-excused = El trabajo está hecho, pero no se cumplieron todos los controles intermedios. Su técnico anotó por qué.
 homeowner-short-begun = El trabajo está empezado, pero no terminado.
 
 # How sure it is.

@@ -316,17 +316,20 @@ plan-part-group = grupo { $number }
 
 # --- why a quantity is missing ----------------------------------------------
 
-plan-lack-circuits = No se puede calcular: los circuitos no constan.
-plan-lack-fluid-kind = No se puede calcular: no se conoce el tipo de fluido. Haga analizar una muestra.
-plan-lack-freeze-point-sample = No se puede calcular: no se leyó el punto de congelación con un instrumento apto para este fluido. Analice antes una muestra (alcohol: con densímetro).
-plan-lack-cart-curve = No se puede calcular: la curva de la bomba del carro no consta.
-plan-lack-cart-tank = No se puede calcular: el diámetro del depósito del carro no consta.
-plan-lack-exchanger-curve = No se puede calcular: la curva del intercambiador no consta.
-plan-lack-static-reading = No se puede calcular: lea la presión en reposo.
-plan-lack-tank-data = No se puede calcular: el volumen y la precarga del vaso de expansión no constan.
+# Lo desconocido es una cláusula que va en una de estas dos frases.
+plan-not-worked-out = No se puede calcular: { $why }.
+plan-usual-figure = { $figure }, la cifra habitual, porque { $why }.
+plan-lack-circuits = los circuitos no constan
+plan-lack-fluid-kind = no se conoce el tipo de fluido (haga analizar una muestra)
+plan-lack-freeze-point-sample = no se leyó el punto de congelación con un instrumento apto para este fluido (analice antes una muestra; alcohol: con densímetro)
+plan-lack-cart-curve = la curva de la bomba del carro no consta
+plan-lack-cart-tank = el diámetro del depósito del carro no consta
+plan-lack-exchanger-curve = la curva del intercambiador no consta
+plan-lack-static-reading = no se leyó la presión en reposo
+plan-lack-tank-data = el volumen y la precarga del vaso de expansión no constan
 plan-lack-flow-centre = No tiene sentido para este centro de bombeo.
 plan-lack-nothing-to-do = Nada que hacer: ya está como debe.
-plan-lack-outside-model = No se puede calcular: los valores quedan fuera de lo que cubre el modelo.
+plan-lack-outside-model = los valores quedan fuera de lo que cubre el modelo
 
 # --- remarks ---------------------------------------------------------------
 
@@ -388,6 +391,7 @@ why-plan-missing-volume = Estirado de la tubería y compresión del fluido entre
 why-plan-change-heating = Calor tomado del lazo entre caudal, densidad y calor específico.
 why-plan-change-cooling = Calor cedido al lazo entre caudal, densidad y calor específico.
 why-plan-exchanger-drop = La propia curva del intercambiador al caudal necesario, corregida por el fluido, y un 20 % más.
+why-plan-usual = La cifra habitual, la misma para todos los sistemas. Podría calcularse para este, pero { $why }.
 
 # --- names of inputs -------------------------------------------------------
 

@@ -7,6 +7,7 @@ page-not-done = no hecho
 page-not-applied = no procedía
 page-left-out = omitido
 page-unmet = hecho sin cumplir
+page-excused = hecho de todos modos
 page-continued = continuación
 page-no-rows = nada registrado
 page-date = Fecha
@@ -63,10 +64,6 @@ service-proof-count = { $met ->
 }
 service-on-cause = Sobre la causa: { $headline }
 service-unproved = Sin comprobar
-service-unproved-excused = Paso { $number }, control o tiempo sin cumplir: { $wanting } Motivo: { $reason }
-service-unproved-unmet = Paso { $number }, control o tiempo sin cumplir: { $wanting } No se anotó ningún motivo.
-service-unproved-missed = { $label }: { $after }, no como debe ({ $expected }).
-service-unproved-unread = { $label }: sin leer; debe ser { $expected }.
 service-confirmed = Confirmado: { $cause }
 service-ruled-out = Descartado: { $cause }
 service-by-check = Con esta comprobación: { $check }
@@ -83,9 +80,10 @@ service-gate-not-passed = Control no superado.
 service-timer-ran = { $label }: empezado { $started }, duró { $ran } (al menos { $time }).
 service-timer-short = { $label }: empezado { $started }, duró { $ran }; demasiado poco (al menos { $time }).
 service-timer-no-end = { $label }: empezado { $started }; no consta cuándo terminó (al menos { $time }).
-service-step-excused = Se siguió sin esto: { $wanting } Motivo: { $reason }
-service-step-unmet = Marcado como hecho sin esto: { $wanting } No se anotó ningún motivo.
-service-left-out = Omitido: { $reason }
+service-step-excused = Hecho de todos modos. { $wanting } Motivo: { $reason }
+service-step-unmet = Hecho sin cumplir. { $wanting } No se anotó ningún motivo.
+service-left-out = Omitido. Motivo: { $reason }
+service-step-left-out = Omitido. { $wanting } Motivo: { $reason }
 service-step-note = Anotado: { $note }
 service-parts-used = Piezas y materiales: { $parts }
 service-used = Piezas y tiempo
@@ -94,7 +92,7 @@ service-charts = Gráficos
 service-chart-causes = Causas por probabilidad
 service-chart-causes-words = Probabilidad de cada causa con todo lo que se sabe de este aviso.
 service-chart-season = Presión a lo largo de las temporadas
-service-chart-season-words = Presión en reposo que cabe esperar durante el año que viene a partir de { $left } ({ $start }), si el lazo es estanco: { $winter } en las semanas más frías (lazo a { $cold }) y { $summer } en las más cálidas ({ $warm }); estas temperaturas son { $basis }. { $since }La franja empieza en esa lectura y se ensancha con el tiempo y la temperatura; nueve de cada diez lecturas deberían caer en ella.
+service-chart-season-words = Presión en reposo que cabe esperar durante el año que viene a partir de { $left } ({ $start }), si el lazo es estanco: { $winter } en las semanas más frías (lazo a { $cold }) y { $summer } en las más cálidas ({ $warm }); estas temperaturas son { $basis }. { $since }La franja empieza en esa lectura y se ensancha con el tiempo y la temperatura; nueve de cada diez lecturas deberían caer en ella.{ $beyond }
 service-chart-velocity = Velocidad que alcanza el carro
 service-chart-velocity-words = Velocidad del agua en cada parte frente a { $needed }, la que arrastra el aire: { $list }.
 service-chart-needed = necesaria
@@ -111,12 +109,12 @@ service-recommendations = Recomendaciones
 service-recommend-check = Continuar con las comprobaciones de abajo antes de cambiar nada más.
 service-recommend-unproven = No se han tomado todas las lecturas de cómo quedó: tomarlas para comprobar el trabajo.
 service-recommend-open-steps = { $count ->
-    [one] Un paso no está hecho. Terminarlo o anotar por qué no.
-   *[other] { $count } pasos no están hechos. Terminarlos o anotar por qué no.
+    [one] Un paso no está hecho. Hágalo u omítalo con un motivo.
+   *[other] { $count } pasos no están hechos. Hágalos u omítalos con un motivo.
 }
 service-recommend-unmet-steps = { $count ->
-    [one] Un paso está marcado como hecho sin su control o tiempo. Repetirlo o anotar por qué no.
-   *[other] { $count } pasos están marcados como hechos sin su control o tiempo. Repetirlos o anotar por qué no.
+    [one] Un paso está hecho sin cumplir. Hágalo otra vez o anote por qué.
+   *[other] { $count } pasos están hechos sin cumplir. Hágalos otra vez o anote por qué.
 }
 service-recommend-missed = No todo lo que comprueba el trabajo se lee como debe: volver al paso del que depende o acordar otra visita.
 service-recommend-instrument = Comparar los instrumentos dudosos con un segundo antes de la próxima visita.
@@ -157,6 +155,7 @@ season-by-read = las que resultan de la fecha y de la temperatura del lazo de ho
 season-by-usual = las habituales, ya que no se leyó la temperatura del lazo
 season-range = { $low } a { $high }
 season-since = Lo que la carga del { $day } y la lectura de hoy dicen de este lazo estrecha la franja; se supone que no se ha perdido fluido desde entonces.
+season-beyond = La franja acaba en los límites; solo según el modelo llegaría de { $low } a { $high }.
 service-gauge-table = Manómetro en reposo dentro de medio año, según la temperatura del lazo
 service-gauge-loop = Lazo a
 season-pressure = Presión en reposo, { $unit }

@@ -30,6 +30,12 @@ pub fn set_field(shell: State<'_, Shell>, visit: &str, entry: FieldEntry) -> Ans
     shell.engine().set_field(visit, &entry)
 }
 
+/// Ends a visit as put right and proven, though something of it is open.
+#[tauri::command(async)]
+pub fn end_as_proven(shell: State<'_, Shell>, visit: &str) -> Answer<VisitView> {
+    shell.engine().end_as_proven(visit)
+}
+
 /// Answers a finding, or makes it unknown again.
 #[tauri::command(async)]
 pub fn set_answer(

@@ -71,8 +71,8 @@ async fn pass_gate(window: &Window, step: &str) {
     window.find(&format!("{step} [data-gate=passed]")).await;
 }
 
-/// Goes on from the step in hand without its gate or timer.
-async fn go_on_without(window: &Window, step: &str, reason: &str) {
+/// Marks the step in hand as done all the same, with a reason.
+async fn done_all_the_same(window: &Window, step: &str, reason: &str) {
     if window
         .count(&format!("{step} [data-test=step-without]"))
         .await
@@ -211,10 +211,15 @@ async fn a_call_goes_from_its_complaint_over_a_kill_to_both_reports_and_the_next
     pass_gate(&window, &gated).await;
     let untimed = window.count(&format!("{gated} [data-run]")).await == 0;
     assert!(untimed, "{gated} waits for a time as well");
+    // Not before the steps that it rests on, which it names, unless a reason is written.
+    window.find(&format!("{gated} [data-earlier]")).await;
     window
         .tap(&format!("{gated} [data-test=step-done]:not(:disabled)"))
         .await;
-    window.find(&format!("{gated}[data-state=done]")).await;
+    let refused = window.text(&format!("{gated} [data-test=failure]")).await;
+    assert!(refused.contains("It rests on"), "{refused:?}");
+    done_all_the_same(&window, &gated, "The rest was done before").await;
+    window.find(&format!("{gated}[data-state=excused]")).await;
     let data = window.kill();
 
     // Everything is there again.
@@ -242,10 +247,10 @@ async fn a_call_goes_from_its_complaint_over_a_kill_to_both_reports_and_the_next
         }
         window.find(&there).await;
     }
-    window.find(&format!("{gated}[data-state=done]")).await;
+    window.find(&format!("{gated}[data-state=excused]")).await;
 
     // The time is not waited for; why is on record.
-    go_on_without(&window, &timed, "The owner has to leave").await;
+    done_all_the_same(&window, &timed, "The owner has to leave").await;
     window.find(&format!("{timed}[data-state=excused]")).await;
 
     // The reading that proves it: as left, without saying so.
@@ -273,8 +278,29 @@ async fn a_call_goes_from_its_complaint_over_a_kill_to_both_reports_and_the_next
     assert!(in_sight(&window, &row).await, "{point} is out of sight");
     window.find("[data-step=plan] .mark.begun").await;
 
-    // Photo and signatures.
+    // That it is put right and proven is said by nobody who does not know what is open.
     window.tap("[data-step=report]").await;
+    let outcome = "#field-visit-outcome";
+    window.find(outcome).await;
+    window.choose(outcome, "fixed").await;
+    let missing = window.text("[data-test=outcome-open]").await;
+    for told in ["still to do", "not read"] {
+        assert!(missing.contains(told), "{told}: {missing:?}");
+    }
+    window.tap("[data-test=outcome-another]").await;
+    window.wait_for_value(outcome, "").await;
+    window.choose(outcome, "partly").await;
+    window.find("[data-step=report] .mark.begun").await;
+    window.choose(outcome, "fixed").await;
+    window.tap("[data-test=outcome-all-the-same]").await;
+    // It is told for as long as it is so.
+    window
+        .wait_for_count("[data-test=outcome-all-the-same]", 0)
+        .await;
+    window.find("[data-test=outcome-open]").await;
+    window.wait_for_value(outcome, "fixed").await;
+
+    // Photo and signatures.
     window.pick_file("#photo", &picture()).await;
     window.find("[data-photo] img").await;
     window

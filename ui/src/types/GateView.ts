@@ -24,4 +24,8 @@ criteria: Array<CriterionView>,
 /**
  * `open`, `passed` or `failed`.
  */
-verdict: string, };
+verdict: string, 
+/**
+ * What is still to be read, in words, while it is open.
+ */
+unread: string | null, };

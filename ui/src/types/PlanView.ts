@@ -33,6 +33,11 @@ count: string,
  */
 proof: Array<ProofView>, 
 /**
+ * Every step and proof that is open, in words: what stands against calling the
+ * work put right and proven.
+ */
+unproved: Array<string>, 
+/**
  * What is to be said beside the steps.
  */
 remarks: Array<RemarkView>, };

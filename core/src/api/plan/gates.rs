@@ -5,6 +5,7 @@ use crate::api::knowledge::knowledge;
 use crate::api::steps::looked_key;
 use crate::api::types::{CriterionView, FigureView, GateView, ProofView, UnitView};
 use crate::figures::{Authority, Reasoning};
+use crate::plan::quantity::{Lack, QuantityKind};
 use crate::plan::{Basis, Gate, Limit, Looked, Origin, PlannedProof, ProofTime, WorkPlan};
 use crate::records::{Action, Phase, Reading};
 use crate::text::Args;
@@ -18,26 +19,53 @@ impl Call {
                 Some(computed) => self.why(&computed.reasoning),
                 None => self.why(&Reasoning::new("plan-fixed", Authority::Judgement)),
             },
-            Basis::Fixed(origin) => {
-                let catalog = self.wording.catalog();
-                let citation = origin
-                    .source()
-                    .and_then(|id| knowledge().library.citation(id));
-                let source = match origin {
-                    Origin::Published(_) => citation.unwrap_or_default().to_owned(),
-                    Origin::FromMemory(_) => {
-                        let args = Args::new().text("source", citation.unwrap_or_default());
-                        catalog.fill("authority-from-memory", &args)
-                    }
-                    Origin::CommonPractice => catalog.text("authority-common-practice"),
-                    Origin::Judgement => catalog.text("authority-judgement"),
-                };
-                FigureView {
-                    source,
-                    ..self.why(&Reasoning::new("plan-fixed", Authority::Judgement))
+            Basis::Fixed(origin) => self.why_fixed(origin),
+            Basis::Usual(origin, kind) => {
+                let why = self.why_fixed(origin);
+                match self.lack(*kind, plan).filter(|lack| lack.is_unknown()) {
+                    Some(lack) => FigureView {
+                        formula: self.because("why-plan-usual", lack, ""),
+                        ..why
+                    },
+                    None => why,
                 }
             }
         }
+    }
+
+    /// Where a figure comes from that is the same for every system.
+    fn why_fixed(&self, origin: &Origin) -> FigureView {
+        let catalog = self.wording.catalog();
+        let citation = origin
+            .source()
+            .and_then(|id| knowledge().library.citation(id));
+        let source = match origin {
+            Origin::Published(_) => citation.unwrap_or_default().to_owned(),
+            Origin::FromMemory(_) => {
+                let args = Args::new().text("source", citation.unwrap_or_default());
+                catalog.fill("authority-from-memory", &args)
+            }
+            Origin::CommonPractice => catalog.text("authority-common-practice"),
+            Origin::Judgement => catalog.text("authority-judgement"),
+        };
+        FigureView {
+            source,
+            ..self.why(&Reasoning::new("plan-fixed", Authority::Judgement))
+        }
+    }
+
+    /// What a quantity of the plan lacks; none where it was worked out.
+    pub(super) fn lack(&self, kind: QuantityKind, plan: &WorkPlan) -> Option<Lack> {
+        let mut lacking = plan.sheet.lacking.iter();
+        let found = lacking.find(|lacking| lacking.kind == kind);
+        found.map(|lacking| lacking.lack)
+    }
+
+    /// A sentence that gives what is unknown as its reason, and the figure used instead.
+    pub(super) fn because(&self, key: &str, lack: Lack, figure: &str) -> String {
+        let why = self.words(&format!("plan-lack-{}", lack.id()));
+        let args = Args::new().text("why", why).text("figure", figure);
+        self.wording.catalog().fill(key, &args)
     }
 
     /// A limit as it is shown: a long time in hours, anything else in its unit.
@@ -86,6 +114,7 @@ impl Call {
         };
         Some(GateView {
             criteria,
+            unread: self.unread(gates, taken_up).filter(|_| verdict == "open"),
             verdict: verdict.to_owned(),
             pass: gates.iter().map(criterion).collect::<Vec<_>>().join(" "),
             otherwise: self.way_back(plan, first)?,

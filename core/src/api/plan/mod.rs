@@ -1,6 +1,7 @@
 //! The work plan of a call, in the person's words.
 
 mod gates;
+mod unproved;
 mod view;
 mod wants;
 

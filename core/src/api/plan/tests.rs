@@ -63,3 +63,34 @@ fn what_no_step_measures_out_is_told_without_an_amount() {
         "{water:?}"
     );
 }
+
+#[test]
+fn a_usual_figure_that_stands_in_for_an_unknown_one_says_so_and_why() {
+    let mix = plan_for("antifreeze-too-weak", 27.0);
+    let air = plan_for("air-left-in-circuit", 15.0);
+    // Three hours of mixing, an inch of drop: common practice, no source.
+    for (plan, step, label, figure) in [
+        (&mix, "mix-loop", "Mix at least", "3.0 h"),
+        (&air, "dead-head-test", "Level may drop at most", "1.00 in"),
+    ] {
+        let mut steps = plan.steps.iter();
+        let step = steps.find(|known| known.id == step).expect("planned");
+        let mut quantities = step.quantities.iter();
+        let told = quantities.find(|known| known.label == label);
+        let told = told.unwrap_or_else(|| panic!("{:?}", step.quantities));
+        let beginning = format!("{figure}, the usual figure, because ");
+        assert!(told.value.starts_with(&beginning), "{told:?}");
+        assert!(told.value.ends_with("not recorded."), "{told:?}");
+        // The limit beside it is that figure, and gives the same reason.
+        let gates = step.gate.iter().flat_map(|gate| &gate.criteria);
+        let mut limits = gates
+            .map(|found| (&found.rule, &found.why))
+            .chain((step.timers.iter()).map(|timer| (&timer.shown, &timer.why)));
+        let (shown, why) = limits.next().expect("a limit");
+        assert!(shown.ends_with(figure), "{shown}");
+        assert!(why.formula.contains("not recorded"), "{why:?}");
+    }
+    // What nothing stands in for is still not worked out.
+    let mut lacking = air.steps.iter().flat_map(|step| &step.quantities);
+    assert!(lacking.any(|known| known.value.starts_with("Cannot be worked out: ")));
+}

@@ -4,11 +4,12 @@ use super::ran_words;
 use crate::api::Call;
 use crate::api::knowledge::knowledge;
 use crate::api::types::{
-    CautionView, FigureView, MaterialView, PlanView, QuantityView, RemarkView, StepView, TimerView,
+    CautionView, EarlierView, FigureView, MaterialView, PlanView, ProofView, QuantityView,
+    RemarkView, StepView, TimerView,
 };
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::plan::quantity::{Computed, Lack, Part, QuantityKind, Remark};
-use crate::plan::{PlanNote, PlannedStep, PlannedTimer, Progress, Run, StepId, WorkPlan};
+use crate::plan::{Limit, PlanNote, PlannedStep, PlannedTimer, Progress, Run, StepId, WorkPlan};
 use crate::records::Action;
 use crate::text::Args;
 use crate::units::{Quantity, Unit};
@@ -16,6 +17,10 @@ use crate::units::{Quantity, Unit};
 impl Call {
     pub(super) fn plan_view(&self, plan: &WorkPlan) -> PlanView {
         let corrections = plan.corrections.iter();
+        let steps = plan.steps.iter().map(|step| self.step(plan, step));
+        let steps: Vec<StepView> = steps.collect();
+        let proof = plan.proofs.iter().map(|proof| self.proof(plan, proof));
+        let proof: Vec<ProofView> = proof.collect();
         PlanView {
             treats: corrections
                 .map(|correction| {
@@ -40,20 +45,13 @@ impl Call {
                 .iter()
                 .map(|id| MaterialView {
                     label: self.words(&format!("plan-material-{}", id.as_str())),
-                    amounts: self.quantities(plan, &plan.amounts(&knowledge().library, id)),
+                    amounts: self.quantities(plan, &plan.amounts(&knowledge().library, id), None),
                 })
                 .collect(),
-            steps: plan
-                .steps
-                .iter()
-                .map(|step| self.step(plan, step))
-                .collect(),
             count: self.step_count(plan),
-            proof: plan
-                .proofs
-                .iter()
-                .map(|proof| self.proof(plan, proof))
-                .collect(),
+            unproved: self.open_of_plan(plan, &steps, &proof),
+            steps,
+            proof,
             remarks: self.remarks(plan),
         }
     }
@@ -130,7 +128,7 @@ impl Call {
                         .any(|known| known == caution.as_str()),
                 })
                 .collect(),
-            quantities: self.quantities(plan, &step.quantities),
+            quantities: self.quantities(plan, &step.quantities, Some(step)),
             gate: self.gate(plan, &step.gate, taken_up),
             timers: step
                 .timers
@@ -139,12 +137,16 @@ impl Call {
                 .collect(),
             done: action.map(|action| action.done),
             progress: progress.id().to_owned(),
+            earlier: match progress.is_settled() {
+                true => Vec::new(),
+                false => self.earlier(plan, step),
+            },
             wanting: match progress {
-                Progress::Unmet | Progress::Excused => {
+                Progress::Unmet | Progress::Excused | Progress::LeftOut => {
                     let wants = step.wants(taken_up, None);
                     wants.iter().map(|want| self.want(want)).collect()
                 }
-                _ => Vec::new(),
+                Progress::Open | Progress::Done => Vec::new(),
             },
             without: taken_up.without.clone(),
             skipped: taken_up.skipped.clone(),
@@ -156,27 +158,59 @@ impl Call {
         }
     }
 
-    fn quantities(&self, plan: &WorkPlan, kinds: &[QuantityKind]) -> Vec<QuantityView> {
+    fn earlier(&self, plan: &WorkPlan, step: &PlannedStep) -> Vec<EarlierView> {
+        let earlier = self.unsettled_before(plan, step).into_iter();
+        earlier
+            .map(|step| EarlierView {
+                id: step.id.as_str().to_owned(),
+                text: self.step_in_short(step),
+            })
+            .collect()
+    }
+
+    /// The quantities of these kinds; `step` is the one at which they stand.
+    fn quantities(
+        &self,
+        plan: &WorkPlan,
+        kinds: &[QuantityKind],
+        step: Option<&PlannedStep>,
+    ) -> Vec<QuantityView> {
         let mut views = Vec::new();
         for kind in kinds {
             let mut computed = plan.sheet.all(*kind).peekable();
             if computed.peek().is_none() {
-                let lacking = plan
-                    .sheet
-                    .lacking
-                    .iter()
-                    .find(|lacking| lacking.kind == *kind);
-                if let Some(lacking) = lacking.filter(|lacking| lacking.lack != Lack::FlowCentre) {
-                    views.push(QuantityView {
-                        label: self.quantity_label(*kind, Part::Whole),
-                        value: self.words(&format!("plan-lack-{}", lacking.lack.id())),
-                        why: None,
-                    });
+                let lack = self.lack(*kind, plan);
+                if let Some(lack) = lack.filter(|lack| *lack != Lack::FlowCentre) {
+                    let usual = step.and_then(|step| step.usual(*kind));
+                    views.push(self.lacking(plan, *kind, lack, usual));
                 }
             }
             views.extend(computed.map(|computed| self.quantity(computed)));
         }
         views
+    }
+
+    /// A quantity that could not be worked out: what is used instead, and why.
+    fn lacking(
+        &self,
+        plan: &WorkPlan,
+        kind: QuantityKind,
+        lack: Lack,
+        usual: Option<&Limit>,
+    ) -> QuantityView {
+        let (value, why) = match (lack.is_unknown(), usual) {
+            (false, _) => (self.words(&format!("plan-lack-{}", lack.id())), None),
+            (true, None) => (self.because("plan-not-worked-out", lack, ""), None),
+            (true, Some(limit)) => {
+                let value = self.because("plan-usual-figure", lack, &self.limit(limit));
+                (value, Some(self.why_limit(limit, plan)))
+            }
+        };
+        QuantityView {
+            label: self.quantity_label(kind, Part::Whole),
+            value,
+            why,
+        }
     }
 
     fn timer(&self, plan: &WorkPlan, timer: &PlannedTimer, taken_up: &Action) -> TimerView {

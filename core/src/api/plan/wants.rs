@@ -4,12 +4,14 @@ use crate::api::steps::looked_key;
 use crate::api::{ApiError, Call};
 use crate::plan::{Gate, PlannedStep, Progress, Run, Want, WorkPlan};
 use crate::records::Action;
-use crate::text::Args;
+use crate::text::{Args, first_sentence};
 use crate::units::{Duration, Quantity, Unit, format};
 use chrono::{DateTime, Utc};
 
 /// From here on a time is told in hours, minutes.
 const IN_HOURS: f64 = 120.0;
+/// So many steps that come first are named where one is refused.
+const EARLIER: usize = 2;
 
 impl Call {
     /// Why a step may not count as done; none if it may. A step that is not in the
@@ -20,26 +22,127 @@ impl Call {
         action: &Action,
         now: DateTime<Utc>,
     ) -> Option<ApiError> {
+        if let Some(refusal) = self.unread_caution(step, action) {
+            return Some(refusal);
+        }
         let plan = self.work_plan()?;
-        let step = plan.steps.iter().find(|known| known.id.as_str() == step)?;
+        let step = planned(plan, step)?;
+        if let Some(refusal) = self.earlier_step(plan, step) {
+            return Some(refusal);
+        }
         // A timer of a step that is done already does not run on.
         let now = (!action.done).then_some(now);
-        let wants = step.wants(action, now);
-        let gate = wants.iter().find_map(|want| match want {
-            Want::Gate { gate, .. } => Some(*gate),
-            Want::Timer { .. } => None,
+        let mut wants = step.wants(action, now);
+        wants.retain(|want| !matches!(want, Want::Earlier(_)));
+        let failed = wants.iter().find_map(|want| match want {
+            Want::Gate { gate, found } => found.map(|_| *gate),
+            Want::Timer { .. } | Want::Earlier(_) => None,
         });
-        let words: Vec<String> = wants.iter().map(|want| self.want(want)).collect();
         let number = step.number.to_string();
-        let wanting = words.join(" ");
-        let mut context = vec![("step", number.as_str()), ("wanting", &wanting)];
-        if let Some(gate) = gate {
+        // Only what was read and does not pass sends anybody back.
+        if let Some(gate) = failed {
+            let words: Vec<String> = wants.iter().map(|want| self.want(want)).collect();
+            let wanting = words.join(" ");
             let back = self.way_back(plan, gate).unwrap_or_default();
-            context.push(("back", &back));
+            let context = [
+                ("step", number.as_str()),
+                ("wanting", &wanting),
+                ("back", &back),
+            ];
             return Some(ApiError::new("gate-not-met", &context, self.wording));
         }
-        let short = !wants.is_empty();
-        short.then(|| ApiError::new("timer-not-run", &context, self.wording))
+        let unread = self.unread(&step.gate, action);
+        let code = match &unread {
+            Some(_) => "gate-not-read",
+            None => "timer-not-run",
+        };
+        let timers = wants
+            .iter()
+            .filter(|want| matches!(want, Want::Timer { .. }));
+        let timers = timers.map(|want| self.want(want));
+        let words: Vec<String> = unread.into_iter().chain(timers).collect();
+        let wanting = words.join(" ");
+        let context = [("step", number.as_str()), ("wanting", &wanting)];
+        (!words.is_empty()).then(|| ApiError::new(code, &context, self.wording))
+    }
+
+    /// Why a step may not count as done as long as cautions of it are not acknowledged;
+    /// none if they are.
+    pub(in crate::api) fn unread_caution(&self, step: &str, action: &Action) -> Option<ApiError> {
+        let step = planned(self.work_plan()?, step)?;
+        let unread = step.unacknowledged(action);
+        let words = unread
+            .iter()
+            .map(|id| self.words(&format!("plan-caution-{}", id.as_str())));
+        let caution = words.collect::<Vec<_>>().join(" ");
+        let number = step.number.to_string();
+        let context = [("step", number.as_str()), ("caution", &caution)];
+        (!unread.is_empty())
+            .then(|| ApiError::new("caution-not-acknowledged", &context, self.wording))
+    }
+
+    /// Why a step may not count as done before one that it rests on; none if it may.
+    fn earlier_step(&self, plan: &WorkPlan, step: &PlannedStep) -> Option<ApiError> {
+        let earlier = self.unsettled_before(plan, step);
+        let named = earlier
+            .iter()
+            .take(EARLIER)
+            .map(|step| self.step_in_short(step));
+        let mut named: Vec<String> = named.collect();
+        if earlier.len() > EARLIER {
+            let more = Args::new().count("count", earlier.len() - EARLIER);
+            named.push(self.wording.catalog().fill("plan-earlier-more", &more));
+        }
+        let (number, earlier) = (step.number.to_string(), named.join(" "));
+        let context = [("step", number.as_str()), ("earlier", &earlier)];
+        (!named.is_empty()).then(|| ApiError::new("earlier-step-open", &context, self.wording))
+    }
+
+    /// The steps that this one rests on and that are not settled.
+    pub(super) fn unsettled_before<'a>(
+        &self,
+        plan: &'a WorkPlan,
+        step: &PlannedStep,
+    ) -> Vec<&'a PlannedStep> {
+        plan.unsettled_before(step, |known| self.progress(known).0)
+    }
+
+    /// Their identifiers, as they are kept with a step that is done before them.
+    pub(in crate::api) fn ahead_of(&self, step: &str) -> Vec<String> {
+        let plan = self.work_plan();
+        let found = plan.and_then(|plan| Some((plan, planned(plan, step)?)));
+        let Some((plan, step)) = found else {
+            return Vec::new();
+        };
+        let earlier = self.unsettled_before(plan, step).into_iter();
+        earlier.map(|step| step.id.as_str().to_owned()).collect()
+    }
+
+    /// What is still to be read at a gate, with what each must be; none once all of it
+    /// was. What is worked out of other entries is not read itself.
+    pub(super) fn unread(&self, gates: &[Gate], action: &Action) -> Option<String> {
+        let empty = gates.iter().filter(|gate| gate.found(action).is_none());
+        let empty: Vec<&Gate> = empty.collect();
+        let by_itself = empty.iter().any(|gate| !gate.is_worked_out());
+        let shown = empty
+            .iter()
+            .filter(|gate| !by_itself || !gate.is_worked_out());
+        let named = shown.map(|gate| {
+            let label = self.words(&looked_key(gate.looked));
+            format!("{label} ({})", self.gate_rule(gate))
+        });
+        let named = named.collect::<Vec<_>>().join(", ");
+        let args = Args::new().text("list", named);
+        (!empty.is_empty()).then(|| self.wording.catalog().fill("plan-gate-unread", &args))
+    }
+
+    /// A step by its number and the first sentence of its text.
+    pub(super) fn step_in_short(&self, step: &PlannedStep) -> String {
+        let text = self.words(&format!("plan-step-{}", step.id.as_str()));
+        let args = Args::new()
+            .text("number", step.number.to_string())
+            .text("step", first_sentence(&text));
+        self.wording.catalog().fill("plan-step-in-short", &args)
     }
 
     /// Where to go when a gate is not passed.
@@ -53,7 +156,7 @@ impl Call {
         Some(self.wording.catalog().fill("plan-gate-back", &args))
     }
 
-    /// What the gate or timer asks for, and what there is instead.
+    /// What the gate, timer or order asks for, and what there is instead.
     pub(super) fn want(&self, want: &Want<'_>) -> String {
         let (key, args) = match want {
             Want::Gate { gate, found } => {
@@ -66,6 +169,17 @@ impl Call {
                         let found = format::as_written(found.value, 0.0, found.unit);
                         ("plan-want-gate-failed", args.text("found", found))
                     }
+                }
+            }
+            Want::Earlier(id) => {
+                let step = self.work_plan().and_then(|plan| planned(plan, id));
+                match step {
+                    Some(step) => (
+                        "plan-want-earlier",
+                        Args::new().text("step", self.step_in_short(step)),
+                    ),
+                    // The plan changed since.
+                    None => ("plan-want-earlier-gone", Args::new()),
                 }
             }
             Want::Timer { timer, run } => {
@@ -128,6 +242,11 @@ impl Call {
         .filter_map(said);
         said.collect::<Vec<_>>().join(", ")
     }
+}
+
+/// The step of a plan that has this identifier.
+fn planned<'a>(plan: &'a WorkPlan, id: &str) -> Option<&'a PlannedStep> {
+    plan.steps.iter().find(|known| known.id.as_str() == id)
 }
 
 /// A time that ran. One that was too short is never rounded up to what was asked

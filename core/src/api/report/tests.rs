@@ -269,6 +269,44 @@ fn a_homeowner_is_never_told_that_a_pressure_out_of_its_limits_is_normal() {
 }
 
 #[test]
+fn both_reports_tell_the_same_pressures_of_the_year_however_wide_the_band() {
+    // A sealed loop of which nothing is recorded but its pressure: the band is wide.
+    let bare = r#"{"format":"returnline-visit","version":1,
+        "system":{"flow_centre":{"kind":"sealed"}},"visit":{"date":"2026-08-14",
+        "verdicts":[{"cause":"air-left-in-circuit","confirmed":true}],
+        "readings":[{"point":"static_pressure","value":{"value":27,"unit":"psi"}}]}}"#;
+    let mut cut = 0;
+    for file in SAMPLES.into_iter().chain([bare]) {
+        let call = call(file);
+        let Some(season) = call.season_to_keep(call.work_plan()) else {
+            continue;
+        };
+        let page = call.homeowner_content(&issue());
+        let service = call.service_content(&issue());
+        let title = call.say("service-chart-season");
+        let mut charts = service.charts.iter();
+        let chart = charts.find(|chart| chart.title == title);
+        let caption = &chart.expect("a chart of the year").caption;
+        let notice = page.notice.join(" ");
+        for range in [&season.winter, &season.summer] {
+            let range = call.range(range);
+            assert!(caption.contains(&range), "{range}: {caption}");
+            assert!(notice.contains(&range), "{range}: {notice}");
+        }
+        // Where the limits cut it, the technician reads what the model alone says.
+        let alone = caption.contains("by the model alone");
+        assert_eq!(alone, season.beyond.is_some(), "{caption}");
+        cut += usize::from(alone);
+        let (low, high) = season.ends();
+        for (_, range) in &season.by_temperature {
+            assert!(range.low >= season.limits[0] && range.high <= season.limits[1]);
+        }
+        assert!(low >= season.limits[0] && high <= season.limits[1]);
+    }
+    assert!(cut > 0, "no band was cut");
+}
+
+#[test]
 fn readings_are_told_in_the_units_of_the_reader_with_what_was_written_beside_them() {
     use crate::api::read_visit_file;
     use crate::units::UnitSystem;

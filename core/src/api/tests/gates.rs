@@ -1,123 +1,7 @@
 //! A step is done when its gates and timers are met, or for a written reason.
 
-use crate::api::types::{PlanView, ReportRequest, StepChange, StepView};
-use crate::api::{ApiError, Engine, Surroundings};
-use crate::report::document::Block;
-use crate::store::Store;
-use chrono::{DateTime, NaiveDate, Utc};
-use std::sync::Arc;
-use std::sync::atomic::{AtomicI64, Ordering};
-use uuid::Uuid;
-
-/// A clock that a test sets.
-struct Clock(Arc<AtomicI64>);
-impl Surroundings for Clock {
-    fn now(&self) -> DateTime<Utc> {
-        let seconds = 1_788_000_000 + self.0.load(Ordering::Relaxed);
-        DateTime::from_timestamp(seconds, 0).expect("a time")
-    }
-    fn today(&self) -> NaiveDate {
-        self.now().date_naive()
-    }
-    fn new_id(&self) -> Uuid {
-        Uuid::now_v7()
-    }
-}
-
-/// Purging a loop, with the timer that it runs by and the gate behind it.
-const TIMED: &str = "purge-loop-side";
-const GATED: &str = "check-no-bubbles";
-const LOOKED: &str = "bubble-free-time";
-
-struct Work {
-    engine: Engine,
-    visit: String,
-    seconds: Arc<AtomicI64>,
-}
-
-impl Work {
-    /// A call on which air was found.
-    fn begin() -> Self {
-        Self::with("[]")
-    }
-
-    fn with(actions: &str) -> Self {
-        let seconds = Arc::new(AtomicI64::new(0));
-        let store = Store::in_memory().expect("opens");
-        let clock = Box::new(Clock(Arc::clone(&seconds)));
-        let mut engine = Engine::over(store, clock).expect("opens");
-        let file = format!(
-            r#"{{"format":"returnline-visit","version":1,
-            "visit":{{"verdicts":[{{"cause":"air-left-in-circuit","confirmed":true}}],
-            "date":"2026-08-29","actions":{actions}}}}}"#
-        );
-        let visit = engine.take_visit_file(file.as_bytes()).expect("taken").id;
-        Self {
-            engine,
-            visit,
-            seconds,
-        }
-    }
-
-    fn change(&mut self, step: &str, change: StepChange) -> Result<(), ApiError> {
-        self.engine.change_step(&self.visit, step, &change)
-    }
-
-    fn done(&mut self, step: &str) -> Result<(), ApiError> {
-        self.change(step, StepChange::Done { done: true })
-    }
-
-    fn enter(&mut self, minutes: &str) {
-        let entry = StepChange::Gate {
-            looked: LOOKED.to_owned(),
-            text: minutes.to_owned(),
-            unit: "min".to_owned(),
-        };
-        self.change(GATED, entry).expect("kept");
-    }
-
-    fn timer(&mut self, running: bool) {
-        let kind = "purge".to_owned();
-        let change = StepChange::Timer { kind, running };
-        self.change(TIMED, change).expect("kept");
-    }
-
-    fn wait(&self, minutes: i64) {
-        self.seconds.fetch_add(60 * minutes, Ordering::Relaxed);
-    }
-
-    fn plan(&self) -> PlanView {
-        let answer = self.engine.answer(&self.visit).expect("worked out");
-        answer.plan.expect("a plan")
-    }
-
-    fn step(&self, id: &str) -> StepView {
-        let mut steps = self.plan().steps.into_iter();
-        steps.find(|step| step.id == id).expect("planned")
-    }
-
-    fn report(&self, reader: &str) -> String {
-        let request = ReportRequest {
-            reader: reader.to_owned(),
-            ..ReportRequest::default()
-        };
-        let (call, _) = self.engine.call_for(&self.visit, &request).expect("read");
-        let issue = self.engine.issue(&self.visit, &request, call.wording);
-        let issue = issue.expect("gathered");
-        let catalog = call.wording.catalog();
-        let blocks: Vec<Block> = match reader {
-            "homeowner" => {
-                let content = call.homeowner_content(&issue);
-                crate::report::homeowner::document(&content, catalog).blocks
-            }
-            _ => {
-                let content = call.service_content(&issue);
-                crate::report::service::document(&content, catalog).blocks
-            }
-        };
-        format!("{blocks:?}")
-    }
-}
+use super::work::{GATED, TIMED, Work, all_done};
+use crate::api::types::{StepChange, StepView};
 
 /// The pass value in minutes, as the plan tells it.
 fn limit(rule: &str) -> f64 {
@@ -128,21 +12,30 @@ fn limit(rule: &str) -> f64 {
 #[test]
 fn a_step_is_not_done_while_its_gate_has_no_entry_or_one_that_fails() {
     let mut work = Work::begin();
+    work.reach(GATED);
     let gate = work.step(GATED).gate.expect("a gate");
     let rule = gate.criteria[0].rule.clone();
     let least = limit(&rule);
     assert!(rule.starts_with("at least"), "{rule}");
     let too_short = (least / 2.0).to_string();
-    for entry in ["", &too_short] {
+    for (entry, code) in [("", "gate-not-read"), (too_short.as_str(), "gate-not-met")] {
         work.enter(entry);
         let refusal = work.done(GATED).expect_err("refused");
-        assert_eq!(refusal.code, "gate-not-met");
-        // The gate, what it needs, and where to go back to.
-        for told in [&gate.criteria[0].label, &rule, &gate.otherwise] {
+        assert_eq!(refusal.code, code);
+        // The gate, and what it needs.
+        for told in [&gate.criteria[0].label, &rule] {
             assert!(refusal.message.contains(told), "{told}: {refusal}");
         }
         assert!(refusal.message.contains(entry), "{refusal}");
-        assert_eq!(work.step(GATED).progress, "open");
+        // Where to go back to, once something was read that does not pass.
+        let sent_back = refusal.message.contains(&gate.otherwise);
+        assert_eq!(sent_back, !entry.is_empty(), "{refusal}");
+        let still = refusal.message.contains("Still to be read");
+        assert_eq!(still, entry.is_empty(), "{refusal}");
+        let step = work.step(GATED);
+        assert_eq!(step.progress, "open");
+        let unread = step.gate.expect("a gate").unread;
+        assert_eq!(unread.is_some(), entry.is_empty(), "{unread:?}");
     }
     work.enter(&least.to_string());
     work.done(GATED).expect("it passes");
@@ -159,17 +52,15 @@ fn a_step_is_not_done_while_its_gate_has_no_entry_or_one_that_fails() {
 }
 
 #[test]
-fn a_step_is_gone_on_from_without_its_gate_for_a_written_reason_only() {
+fn a_step_is_done_all_the_same_without_its_gate_for_a_written_reason_only() {
     let mut work = Work::begin();
+    work.reach(GATED);
     let entered = "0.5";
     work.enter(entered);
-    let without = |reason: &str| StepChange::Without {
-        reason: reason.to_owned(),
-    };
-    let refusal = work.change(GATED, without("  ")).expect_err("refused");
+    let refusal = work.without(GATED, "  ").expect_err("refused");
     assert_eq!(refusal.code, "no-value");
     let reason = "The owner has to leave";
-    work.change(GATED, without(reason)).expect("kept");
+    work.without(GATED, reason).expect("kept");
     let step = work.step(GATED);
     assert_eq!(step.progress, "excused");
     assert_eq!(step.without.as_deref(), Some(reason));
@@ -187,6 +78,7 @@ fn a_step_is_gone_on_from_without_its_gate_for_a_written_reason_only() {
 #[test]
 fn a_step_is_not_done_before_its_timer_has_run_to_its_end() {
     let mut work = Work::begin();
+    work.reach(TIMED);
     let least = work.step(TIMED).timers[0].seconds / 60.0;
     assert!(least >= 2.0, "{least}");
     let refusal = work.done(TIMED).expect_err("refused");
@@ -227,38 +119,19 @@ fn a_step_marked_as_done_before_gates_held_is_told_as_done_and_not_met() {
         assert_eq!(step.progress, "unmet", "{id}");
         assert!(!step.wanting.is_empty(), "{id}");
     }
-    assert!(work.plan().count.contains("2 done, gate or time not met"));
+    assert!(work.plan().count.contains("2 done but not met"));
     let report = work.report("technician");
-    assert!(report.contains("2 steps are marked as done without"));
+    assert!(report.contains("2 steps are done but not met"));
     assert!(!report.contains("Gate passed."), "{report}");
     // One may still say why.
-    let reason = "Purged until noon".to_owned();
-    work.change(TIMED, StepChange::Without { reason })
-        .expect("kept");
+    work.reach(TIMED);
+    work.without(TIMED, "Purged until noon").expect("kept");
     assert_eq!(work.step(TIMED).progress, "excused");
     // Done once more, its timer has to run once more.
     work.change(TIMED, StepChange::Done { done: false })
         .expect("kept");
     let refusal = work.done(TIMED).expect_err("refused");
     assert_eq!(refusal.code, "timer-not-run");
-}
-
-/// Takes every step up: the named ones left out, the others done.
-fn all_done(work: &mut Work, left_out: &[&str]) {
-    for step in work.plan().steps {
-        let change = if left_out.contains(&step.id.as_str()) {
-            StepChange::Skipped {
-                reason: Some("Not on this system".to_owned()),
-            }
-        } else if step.gate.is_some() || !step.timers.is_empty() {
-            StepChange::Without {
-                reason: "Proved on paper".to_owned(),
-            }
-        } else {
-            StepChange::Done { done: true }
-        };
-        work.change(&step.id, change).expect("kept");
-    }
 }
 
 #[test]
@@ -275,13 +148,13 @@ fn app_and_reports_count_alike_and_a_step_left_out_for_a_reason_is_not_missing()
     for told in [
         done,
         "1 left out for a reason".to_owned(),
-        format!("{held} gone on from without gate or time, for a reason"),
+        format!("{held} done all the same, for a reason"),
     ] {
         assert!(count.contains(&told), "{told}: {count}");
     }
     let report = work.report("technician");
     assert!(report.contains(&count), "{report}");
-    for wrong in ["not done. Finish", "write down why not"] {
+    for wrong in ["not done. Do", "write down why"] {
         assert!(!report.contains(wrong), "{wrong}: {report}");
     }
     assert!(report.contains("How the visit ended was not written down."));
@@ -290,7 +163,10 @@ fn app_and_reports_count_alike_and_a_step_left_out_for_a_reason_is_not_missing()
     for wrong in ["the work is not finished", "What still has to be done"] {
         assert!(!page.contains(wrong), "{wrong}: {page}");
     }
-    assert!(page.contains("one check on the way was not met"), "{page}");
+    assert!(
+        page.contains("not every check on the way was met"),
+        "{page}"
+    );
 }
 
 #[test]

@@ -1,15 +1,18 @@
 //! What a person enters, through the one boundary.
 
 mod drafts;
+mod ending;
 mod entries;
 mod gates;
 mod learning;
+mod order;
 mod proof;
 mod signed;
 mod sites;
 mod steps;
 mod troubles;
 mod undoing;
+mod work;
 
 use super::types::{NewVisit, ReadingEntry};
 use super::*;

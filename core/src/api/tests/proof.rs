@@ -80,10 +80,15 @@ fn both_reports_say_what_is_not_proved() {
     let mut engine = engine();
     let id = visit(&mut engine, "2026-08-14");
     engine.put_reading(&id, &left("1")).expect("kept");
-    let change = StepChange::Done { done: true };
-    engine
-        .change_step(&id, "lock-power-off", &change)
-        .expect("kept");
+    let read = StepChange::Acknowledged {
+        caution: "lock-and-prove-dead".to_owned(),
+        yes: true,
+    };
+    for change in [read, StepChange::Done { done: true }] {
+        engine
+            .change_step(&id, "lock-power-off", &change)
+            .expect("kept");
+    }
     let request = ReportRequest::default();
     let (call, _) = engine
         .call_for(

@@ -73,7 +73,7 @@ fn a_visit_tells_in_short_how_the_one_before_it_ended() {
     assert_eq!(last.pressure.as_deref(), Some("38 ± 2 psi"));
     assert_eq!(last.outcome, None);
     // One that is told to be open is open as one of which nothing is told.
-    for (outcome, told) in [("open", None), ("fixed", Some("put right and proven"))] {
+    for (outcome, told) in [("open", None), ("partly", Some("put right in part"))] {
         let ended = field("visit.outcome", outcome);
         engine.set_field(&first, &ended).expect("kept");
         let last = engine.visit(&second.id).expect("there").last;

@@ -20,6 +20,9 @@ pub struct PlanView {
     pub count: String,
     /// Readings that prove it afterwards.
     pub proof: Vec<ProofView>,
+    /// Every step and proof that is open, in words: what stands against calling the
+    /// work put right and proven.
+    pub unproved: Vec<String>,
     /// What is to be said beside the steps.
     pub remarks: Vec<RemarkView>,
 }
@@ -66,9 +69,11 @@ pub struct StepView {
     pub done: Option<bool>,
     /// `open`, `done`, `unmet`, `excused` or `skipped`.
     pub progress: String,
-    /// What its gates and timers still want, in words, once it was marked as done.
+    /// Steps before it that it rests on and that are not settled.
+    pub earlier: Vec<EarlierView>,
+    /// What it still wants, in words, once it was marked as done or left out.
     pub wanting: Vec<String>,
-    /// Why it was gone on from without its gate or timer, when it was.
+    /// Why it was marked as done all the same, when it was.
     pub without: Option<String>,
     /// Why it was left out, when it was.
     pub skipped: Option<String>,
@@ -114,7 +119,7 @@ pub enum StepChange {
         /// Whether it is done.
         done: bool,
     },
-    /// Gone on from without its gate or timer.
+    /// Done all the same, without its gate or timer or before a step that it rests on.
     Without {
         /// The reason.
         reason: String,
@@ -204,6 +209,18 @@ pub struct GateView {
     pub criteria: Vec<CriterionView>,
     /// `open`, `passed` or `failed`.
     pub verdict: String,
+    /// What is still to be read, in words, while it is open.
+    pub unread: Option<String>,
+}
+
+/// A step that another one rests on.
+#[derive(Clone, PartialEq, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct EarlierView {
+    /// Its identifier.
+    pub id: String,
+    /// Its number and what to do, in one sentence.
+    pub text: String,
 }
 
 /// One thing to be found at a gate.

@@ -286,7 +286,7 @@ fn gate(
             step: step.id.clone(),
         })?;
     let limit = computed(sheet, criterion.quantity)
-        .unwrap_or_else(|| fixed(criterion.fallback, &criterion.origin));
+        .unwrap_or_else(|| usual(criterion.fallback, &criterion.origin, criterion.quantity));
     Ok(Gate {
         looked: criterion.looked,
         rule: criterion.rule,
@@ -314,6 +314,17 @@ fn fixed(value: Figure, origin: &Origin) -> Limit {
     }
 }
 
+/// A figure of the trade, in the place of what could not be computed if anything could.
+fn usual(value: Figure, origin: &Origin, instead_of: Option<QuantityKind>) -> Limit {
+    match instead_of {
+        None => fixed(value, origin),
+        Some(kind) => Limit {
+            value,
+            basis: Basis::Usual(origin.clone(), kind),
+        },
+    }
+}
+
 /// The rating of the weakest part, where a limit of the pressure read at this point
 /// would be above it.
 fn rating(point: ReadingPoint, limit: &Limit, sheet: &Sheet) -> Option<Limit> {
@@ -329,13 +340,14 @@ fn borne(point: ReadingPoint, limit: Limit, sheet: &Sheet) -> Limit {
 
 /// The computed time, unless the least time is longer.
 fn planned_timer(timer: &Timer, sheet: &Sheet) -> PlannedTimer {
-    let least = fixed(Figure::exact(timer.least), &timer.origin);
-    let longer = |limit: &Limit| limit.value.si > least.value.si;
+    let least = Figure::exact(timer.least);
     PlannedTimer {
         kind: timer.kind,
-        time: computed(sheet, timer.quantity)
-            .filter(longer)
-            .unwrap_or(least),
+        time: match computed(sheet, timer.quantity) {
+            None => usual(least, &timer.origin, timer.quantity),
+            Some(limit) if limit.value.si > least.si => limit,
+            Some(_) => fixed(least, &timer.origin),
+        },
     }
 }
 
@@ -384,7 +396,7 @@ fn planned_proof(proof: &Proof, sheet: &Sheet) -> PlannedProof {
     let limit = |end: &ProofLimit| {
         let fallback = end.fallback.as_ref();
         computed(sheet, end.quantity)
-            .or_else(|| fallback.map(|(value, origin)| fixed(*value, origin)))
+            .or_else(|| fallback.map(|(value, origin)| usual(*value, origin, end.quantity)))
     };
     let ends = || [&proof.at_least, &proof.at_most].into_iter().flatten();
     PlannedProof {

@@ -1,6 +1,9 @@
 use super::*;
 use crate::figures::Figure;
-use crate::plan::{Basis, Observation, Origin, ProofTime, Side, Stage, StepId, TimerKind};
+use crate::plan::quantity::Sheet;
+use crate::plan::{
+    Basis, CautionId, Hazard, Observation, Origin, ProofTime, Side, Stage, StepId, TimerKind,
+};
 use crate::records::{GateEntry, Phase, ReadingPoint};
 use crate::units::TemperatureDifference;
 use chrono::FixedOffset;
@@ -93,6 +96,107 @@ fn a_step_is_done_when_its_gate_passes_and_its_timer_has_run() {
         };
         assert_eq!(step().progress(&open), Progress::Open);
     }
+}
+
+/// A step of a stage with nothing to want, and what can hurt at it.
+fn bare(number: usize, stage: Stage, hazards: &[Hazard]) -> PlannedStep {
+    PlannedStep {
+        number,
+        id: StepId::new(&format!("step-{number}")),
+        stage,
+        hazards: hazards.to_vec(),
+        timers: Vec::new(),
+        gate: Vec::new(),
+        ..step()
+    }
+}
+
+#[test]
+fn a_step_rests_on_what_makes_it_safe_and_on_every_gate_before_it() {
+    let electric = [Hazard::Electric];
+    let plan = WorkPlan {
+        corrections: Vec::new(),
+        steps: vec![
+            bare(1, Stage::MakeSafe, &electric),
+            bare(2, Stage::MakeSafe, &electric),
+            bare(3, Stage::Inspect, &[]),
+            bare(4, Stage::Open, &electric),
+            PlannedStep {
+                number: 5,
+                ..step()
+            },
+            bare(6, Stage::Purge, &[]),
+            bare(7, Stage::HandOver, &[]),
+        ],
+        tools: Vec::new(),
+        materials: Vec::new(),
+        proofs: Vec::new(),
+        notes: Vec::new(),
+        sheet: Sheet::default(),
+    };
+    let before = |number: usize, progress: &dyn Fn(usize) -> Progress| {
+        let earlier = plan.unsettled_before(&plan.steps[number - 1], |step| progress(step.number));
+        earlier.iter().map(|step| step.number).collect::<Vec<_>>()
+    };
+    let all_open = |_| Progress::Open;
+    for (number, rests_on) in [
+        (1, vec![]),
+        // Of one stage neither comes first.
+        (2, vec![]),
+        // Nobody is hurt by reading a log.
+        (3, vec![]),
+        (4, vec![1, 2]),
+        (5, vec![]),
+        // A gate is a gate for what cannot hurt, too.
+        (6, vec![5]),
+        // What is handed over is told as it stands.
+        (7, vec![]),
+    ] {
+        assert_eq!(before(number, &all_open), rests_on, "{number}");
+    }
+    for (progress, waits) in [
+        (Progress::Open, true),
+        (Progress::Unmet, true),
+        (Progress::Done, false),
+        (Progress::Excused, false),
+        (Progress::LeftOut, false),
+    ] {
+        let found = before(6, &|_| progress);
+        assert_eq!(!found.is_empty(), waits, "{progress:?}");
+    }
+}
+
+#[test]
+fn a_step_done_before_one_that_it_rests_on_is_not_as_good_as_done() {
+    let mut action = taken_up(Some(15.0), Some(900));
+    action.ahead_of = vec!["lock-power-off".to_owned()];
+    assert_eq!(
+        step().wants(&action, None),
+        [Want::Earlier("lock-power-off")]
+    );
+    assert_eq!(step().progress(&action), Progress::Unmet);
+    action.without = Some("The breaker was off".to_owned());
+    assert_eq!(step().progress(&action), Progress::Excused);
+}
+
+#[test]
+fn only_a_step_that_asks_for_it_waits_for_its_cautions_to_be_acknowledged() {
+    let cautions = ["lock-and-prove-dead", "dry-floor"].map(CautionId::new);
+    let mut step = PlannedStep {
+        cautions: cautions.to_vec(),
+        acknowledge: true,
+        ..step()
+    };
+    let mut action = Action {
+        acknowledged: vec!["dry-floor".to_owned()],
+        ..Action::default()
+    };
+    assert_eq!(step.unacknowledged(&action), [&cautions[0]]);
+    action.acknowledged.push("lock-and-prove-dead".to_owned());
+    assert!(step.unacknowledged(&action).is_empty());
+    action.acknowledged.clear();
+    step.acknowledge = false;
+    assert!(step.unacknowledged(&action).is_empty());
 }
 
 #[test]

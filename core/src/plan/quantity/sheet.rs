@@ -89,7 +89,8 @@ pub struct Computed {
 }
 
 named! {
-    /// Why a quantity cannot be computed; its sentence is `plan-lack-<id>`.
+    /// Why a quantity cannot be computed. Of what is unknown `plan-lack-<id>` is the
+    /// clause behind a “because”, else a sentence of its own.
     #[derive(Copy, Clone, PartialEq, Eq, Debug, Hash)]
     pub enum Lack {
         /// The circuits are not known.
@@ -114,6 +115,13 @@ named! {
         NothingToDo = "nothing-to-do",
         /// The values lie outside what the model covers.
         OutsideModel = "outside-model",
+    }
+}
+
+impl Lack {
+    /// Whether it is something that is not known, not something that has no meaning.
+    pub fn is_unknown(self) -> bool {
+        !matches!(self, Self::FlowCentre | Self::NothingToDo)
     }
 }
 

@@ -265,8 +265,10 @@ pub enum Mark {
     NotApplied,
     /// Left out for a reason.
     LeftOut,
-    /// Done, though what it asks for was not met.
+    /// Done, though what it asks for was not met, and nobody said why.
     Unmet,
+    /// Done all the same, for a reason.
+    Excused,
 }
 
 /// A line of a check list.

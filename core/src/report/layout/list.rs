@@ -139,6 +139,7 @@ impl Composer<'_> {
                 Mark::NotApplied => &self.words.not_applied,
                 Mark::LeftOut => &self.words.left_out,
                 Mark::Unmet => &self.words.unmet,
+                Mark::Excused => &self.words.excused,
             };
             let style = Style {
                 leading: BODY.leading,
@@ -236,7 +237,9 @@ fn sign(mark: Mark, x: f32, y: f32) -> Vec<Item> {
             Leg::Line(x + 3.7, y + 6.4),
             Leg::Line(x + 6.9, y + 2.2),
         ],
-        Mark::Unmet => vec![Leg::Move(x + 1.9, y + 4.5), Leg::Line(x + 3.7, y + 6.4)],
+        Mark::Unmet | Mark::Excused => {
+            vec![Leg::Move(x + 1.9, y + 4.5), Leg::Line(x + 3.7, y + 6.4)]
+        }
         Mark::NotApplied | Mark::LeftOut => {
             vec![
                 Leg::Move(x + 2.2, y + MARK / 2.0),

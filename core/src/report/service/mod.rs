@@ -195,6 +195,7 @@ pub fn words(catalog: &Catalog) -> Words {
         not_applied: catalog.text("page-not-applied"),
         left_out: catalog.text("page-left-out"),
         unmet: catalog.text("page-unmet"),
+        excused: catalog.text("page-excused"),
         continued: catalog.text("page-continued"),
         no_rows: catalog.text("page-no-rows"),
         date: catalog.text("page-date"),

@@ -6,7 +6,7 @@ use crate::report::document::{
     Block, Callout, CalloutKind, Check, Emphasis, Level, Mark, Step, Text,
 };
 use crate::report::parts::{part, section};
-use crate::text::{Args, Catalog};
+use crate::text::{Args, Catalog, first_sentence};
 
 use super::{ServiceReport, StepPart};
 
@@ -169,13 +169,5 @@ impl<'a> Met<'a> {
             blocks.push(Block::Reminder(short));
         }
         blocks
-    }
-}
-
-/// The first sentence of a text, with its full stop.
-fn first_sentence(text: &str) -> &str {
-    match text.find(". ") {
-        Some(at) => &text[..=at],
-        None => text,
     }
 }

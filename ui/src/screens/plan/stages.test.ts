@@ -13,6 +13,7 @@ const step = (id: string, stage: string): StepView => ({
   timers: [],
   done: null,
   progress: "open",
+  earlier: [],
   wanting: [],
   without: null,
   skipped: null,

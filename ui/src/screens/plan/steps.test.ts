@@ -13,6 +13,7 @@ const step = (id: string, extra: Partial<StepView> = {}): StepView => ({
   timers: [],
   done: null,
   progress: "open",
+  earlier: [],
   wanting: [],
   without: null,
   skipped: null,
@@ -22,7 +23,7 @@ const step = (id: string, extra: Partial<StepView> = {}): StepView => ({
   ...extra,
 });
 
-it("takes up the first step that is neither done, left out nor gone on from for a reason", () => {
+it("takes up the first step that is neither done, left out nor done all the same for a reason", () => {
   const steps = ["done", "skipped", "excused", "open", "open"].map((progress, place) => step(`${place}`, { progress }));
   expect(steps.map(stateOf)).toEqual(["done", "skipped", "excused", "open", "open"]);
   expect(nextStep(steps)).toBe("3");

@@ -25,7 +25,7 @@ pub(super) struct Work {
     pub words: String,
     /// How far it has come.
     pub stand: Stand,
-    /// Whether a step of it was gone on from without its gate or timer.
+    /// Whether a step of it was done all the same, for a reason.
     pub excused: bool,
 }
 
@@ -104,10 +104,12 @@ impl Call {
         let missed = proof().any(|proof| proof.verdict == "missed");
         let unread = proof().any(|proof| !proof.later && proof.verdict == "unread");
         let read = proof().any(|proof| !proof.later && proof.verdict == "met");
+        let unproved = plan.is_some_and(|plan| !plan.unproved.is_empty());
         let finished = !work.is_empty() && work.iter().all(|work| work.stand == Stand::Done);
         let begun = work.iter().any(|work| work.stand != Stand::Open);
         let key = match (self.file.visit.outcome, view.verdict.as_str()) {
             (Some(Outcome::Fixed), _) if missed => "homeowner-short-done-missed",
+            (Some(Outcome::Fixed), _) if unproved => "homeowner-short-fixed-unproved",
             (Some(outcome), _) => &format!("homeowner-short-{}", written(&outcome)),
             (None, _) if finished && missed => "homeowner-short-done-missed",
             (None, _) if finished && work.iter().any(|work| work.excused) => {

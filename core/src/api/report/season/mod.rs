@@ -104,19 +104,27 @@ pub(in crate::api) struct Season {
     pub by_temperature: Vec<(Temperature, Range)>,
     /// Least and most that the loop should read.
     pub limits: [GaugePressure; 2],
+    /// Lowest and highest by the model alone, where the limits cut the band.
+    pub beyond: Option<(GaugePressure, GaugePressure)>,
 }
 
 impl Season {
     /// The part of the band between two limits; none where nothing is left.
     fn between(self, least: f64, most: f64) -> Option<Self> {
+        let ends = self.ends();
+        let cut = ends.0.si() < least || ends.1.si() > most;
         let points = self.points.into_iter();
         let points: Option<Vec<_>> = points
             .map(|(at, range)| Some((at, range.between(least, most)?)))
             .collect();
+        let table = self.by_temperature.into_iter();
+        let table = table.filter_map(|(at, range)| Some((at, range.between(least, most)?)));
         Some(Self {
             points: points?,
             winter: self.winter.between(least, most)?,
             summer: self.summer.between(least, most)?,
+            by_temperature: table.collect(),
+            beyond: cut.then_some(ends),
             ..self
         })
     }
@@ -252,6 +260,7 @@ impl Call {
             marks,
             by_temperature,
             limits: self.pressure_limits().map(GaugePressure::from_si),
+            beyond: None,
         })
     }
 
@@ -303,12 +312,19 @@ impl Call {
 
     /// The part of the band that may stay as it is: what the loop may do by the
     /// model and what it should not do whatever the model says are two things,
-    /// and a layperson shall call at the nearer of both.
+    /// and a layperson shall call at the nearer of both. Every reader is told the
+    /// same part; none where nothing is left of the band.
     pub(super) fn season_to_keep(&self, plan: Option<&WorkPlan>) -> Option<Season> {
         let [least, most] = self.pressure_limits();
         if least >= most {
             return None;
         }
         self.season(plan)?.between(least, most)
+    }
+
+    /// What a technician is told: that part, or the band of the model itself where the
+    /// limits leave nothing of it.
+    pub(in crate::api) fn season_told(&self, plan: Option<&WorkPlan>) -> Option<Season> {
+        self.season_to_keep(plan).or_else(|| self.season(plan))
     }
 }

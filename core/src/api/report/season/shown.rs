@@ -92,6 +92,7 @@ impl Call {
             format!("{} ", self.fill("season-since", &[("day", &day)]))
         });
         let since = since.unwrap_or_default();
+        let beyond = self.beyond(season);
         let caption = self.fill(
             words,
             &[
@@ -105,6 +106,7 @@ impl Call {
                 ("warm", &temperature(warm)),
                 ("basis", &self.say(&format!("season-by-{basis}"))),
                 ("since", &since),
+                ("beyond", &beyond),
             ],
         );
         Some(ChartPart {
@@ -123,7 +125,18 @@ impl Call {
             format!(" {}", self.fill("season-since", &[("day", &day)]))
         });
         let words = self.fill("picture-season-words", &[("basis", &basis)]);
-        words + &since.unwrap_or_default() + &self.gauge_history_words(season.start)
+        let beyond = self.beyond(season);
+        words + &since.unwrap_or_default() + &beyond + &self.gauge_history_words(season.start)
+    }
+
+    /// How far the model goes beyond the limits, where it does.
+    fn beyond(&self, season: &Season) -> String {
+        let said = season.beyond.map(|(low, high)| {
+            let ends = [self.pressure(low), self.pressure(high)];
+            let named = [("low", ends[0].as_str()), ("high", &ends[1])];
+            format!(" {}", self.fill("season-beyond", &named))
+        });
+        said.unwrap_or_default()
     }
 
     /// The band's numbers, each with where it comes from.

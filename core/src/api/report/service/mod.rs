@@ -27,7 +27,7 @@ impl Call {
         let view = &answer.assessment;
         let plan = answer.plan.as_ref();
         let worked = self.work_plan();
-        let season = self.season(worked);
+        let season = self.season_told(worked);
         let site = self.site_title();
         let title = self.fill("report-title", &[("site", &site)]);
         let subject = self.fill("report-subject", &[("date", &self.today.to_string())]);

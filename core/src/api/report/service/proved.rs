@@ -2,14 +2,15 @@
 
 use crate::api::Call;
 use crate::api::report::content::written;
-use crate::api::types::{PlanView, ProofView, StepView};
+use crate::api::types::{PlanView, ProofView};
+use crate::records::Outcome;
 use crate::text::Args;
 
 impl Call {
     /// How the visit ended, how far its steps are and what was proved; none before
-    /// any step was taken up.
+    /// any step was taken up, unless the visit is said to be put right and proven.
     pub(super) fn work_in_short(&self, plan: Option<&PlanView>) -> Option<String> {
-        let plan = plan.filter(|plan| begun(plan))?;
+        let plan = plan.filter(|plan| self.is_told(plan))?;
         let mut said = vec![match self.file.visit.outcome {
             Some(outcome) => {
                 let outcome = self.say(&crate::records::field::choice_key(&written(&outcome)));
@@ -28,43 +29,15 @@ impl Call {
         Some(said.join(" "))
     }
 
-    /// What is not proved: steps whose gate or timer is not met, readings that are
-    /// not as they should be or were not taken.
+    /// What of the work is not proved; nothing as long as it is only planned.
     pub(super) fn unproved(&self, plan: Option<&PlanView>) -> Vec<String> {
-        let Some(plan) = plan.filter(|plan| begun(plan)) else {
-            return Vec::new();
-        };
-        let steps = (1..).zip(&plan.steps);
-        let steps = steps.filter(|(_, step)| !step.wanting.is_empty());
-        let steps = steps.map(|(number, step)| self.unmet_step(number, step));
-        let missed = plan.proof.iter();
-        let missed = missed.filter(|proof| proof.verdict == "missed");
-        let missed = missed.map(|proof| self.unmet_proof("service-unproved-missed", proof));
-        let unread = now(plan).filter(|proof| proof.verdict == "unread");
-        let unread = unread.map(|proof| self.unmet_proof("service-unproved-unread", proof));
-        steps.chain(missed).chain(unread).collect()
+        let plan = plan.filter(|plan| self.is_told(plan));
+        plan.map(|plan| plan.unproved.clone()).unwrap_or_default()
     }
 
-    fn unmet_step(&self, number: usize, step: &StepView) -> String {
-        let wanting = step.wanting.join(" ");
-        let number = number.to_string();
-        let mut named = vec![("number", number.as_str()), ("wanting", &wanting)];
-        match &step.without {
-            Some(reason) => {
-                named.push(("reason", reason));
-                self.fill("service-unproved-excused", &named)
-            }
-            None => self.fill("service-unproved-unmet", &named),
-        }
-    }
-
-    fn unmet_proof(&self, key: &str, proof: &ProofView) -> String {
-        let named = [
-            ("label", proof.label.as_str()),
-            ("after", proof.after.as_deref().unwrap_or_default()),
-            ("expected", proof.expected.as_deref().unwrap_or_default()),
-        ];
-        self.fill(key, &named)
+    /// Whether the report tells what came of a plan.
+    fn is_told(&self, plan: &PlanView) -> bool {
+        begun(plan) || self.file.visit.outcome == Some(Outcome::Fixed)
     }
 }
 

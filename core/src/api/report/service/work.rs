@@ -62,28 +62,29 @@ impl Call {
             }
             match (gate.verdict.as_str(), step.done) {
                 ("passed", _) => said.push(self.say("service-gate-passed")),
-                ("failed", _) | ("open", Some(_)) if step.skipped.is_none() => {
+                ("failed", _) if step.skipped.is_none() => {
                     said.push(self.say("service-gate-not-passed"));
+                }
+                // What a step wants that was marked as done stands below.
+                ("open", Some(false)) if step.skipped.is_none() => {
+                    said.extend(gate.unread.clone());
                 }
                 _ => {}
             }
         }
         let timers = step.timers.iter();
         said.extend(timers.filter_map(|timer| self.timer_ran(timer, issue)));
-        if !step.wanting.is_empty() {
+        let met = step.wanting.is_empty();
+        let (key, reason) = match (&step.skipped, &step.without) {
+            (Some(reason), _) if met => (Some("service-left-out"), reason.as_str()),
+            (Some(reason), _) => (Some("service-step-left-out"), reason.as_str()),
+            _ if met => (None, ""),
+            (None, Some(reason)) => (Some("service-step-excused"), reason.as_str()),
+            (None, None) => (Some("service-step-unmet"), ""),
+        };
+        if let Some(key) = key {
             let wanting = step.wanting.join(" ");
-            let mut named = vec![("wanting", wanting.as_str())];
-            let key = match &step.without {
-                Some(reason) => {
-                    named.push(("reason", reason));
-                    "service-step-excused"
-                }
-                None => "service-step-unmet",
-            };
-            said.push(self.fill(key, &named));
-        }
-        if let Some(reason) = &step.skipped {
-            said.push(self.fill("service-left-out", &[("reason", reason)]));
+            said.push(self.fill(key, &[("wanting", &wanting), ("reason", reason)]));
         }
         if let Some(note) = &step.note {
             said.push(self.fill("service-step-note", &[("note", note)]));
@@ -191,7 +192,8 @@ impl Call {
 fn mark(step: &StepView) -> Option<Mark> {
     match Progress::from_id(&step.progress) {
         Some(Progress::Done) => Some(Mark::Done),
-        Some(Progress::Unmet | Progress::Excused) => Some(Mark::Unmet),
+        Some(Progress::Unmet) => Some(Mark::Unmet),
+        Some(Progress::Excused) => Some(Mark::Excused),
         Some(Progress::LeftOut) => Some(Mark::LeftOut),
         _ => step.done.map(|_| Mark::NotDone),
     }
