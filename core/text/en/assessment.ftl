@@ -58,6 +58,7 @@ plan-earlier-more = { $count ->
    *[other] { $count } more steps come first.
 }
 plan-want-earlier = Not done before it: { $step }
+plan-want-earlier-steps = Not done before it: steps { $numbers }.
 plan-want-earlier-gone = A step before it was not done.
 plan-want-gate-empty = { $label }: not read; it must be { $rule }.
 plan-want-gate-failed = { $label }: { $found }; it must be { $rule }.

@@ -58,6 +58,7 @@ plan-earlier-more = { $count ->
    *[other] { $count } pasos más van antes.
 }
 plan-want-earlier = No se hizo antes: { $step }
+plan-want-earlier-steps = No se hicieron antes: pasos { $numbers }.
 plan-want-earlier-gone = No se hizo un paso anterior.
 plan-want-gate-empty = { $label }: sin leer; debe ser { $rule }.
 plan-want-gate-failed = { $label }: { $found }; debe ser { $rule }.

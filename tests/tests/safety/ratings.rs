@@ -190,7 +190,7 @@ fn no_pressure_is_advised_above_what_the_weakest_part_bears() {
         let proofs = proofs.flat_map(|proof| proof.at_least.iter().chain(&proof.at_most));
         for limit in gates.chain(proofs) {
             count(&ends);
-            if matches!(limit.basis, Basis::Fixed(_)) {
+            if matches!(limit.basis, Basis::Fixed(_) | Basis::Usual(..)) {
                 count(&fallbacks);
             }
             prop_assert!(bears(limit.value.si), "{:?} over {}", limit, weakest);

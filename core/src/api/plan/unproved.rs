@@ -50,7 +50,7 @@ impl Call {
     }
 
     /// Numbers in rising order, those that follow on each other as “4 to 9”.
-    fn runs(&self, numbers: &[usize]) -> String {
+    pub(super) fn runs(&self, numbers: &[usize]) -> String {
         let runs = numbers.chunk_by(|a, b| a + 1 == *b);
         let runs = runs.map(|run| match run {
             [first, .., last] if run.len() > 2 => {

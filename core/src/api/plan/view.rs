@@ -143,8 +143,7 @@ impl Call {
             },
             wanting: match progress {
                 Progress::Unmet | Progress::Excused | Progress::LeftOut => {
-                    let wants = step.wants(taken_up, None);
-                    wants.iter().map(|want| self.want(want)).collect()
+                    self.wanting(&step.wants(taken_up, None))
                 }
                 Progress::Open | Progress::Done => Vec::new(),
             },

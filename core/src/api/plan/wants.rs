@@ -156,6 +156,29 @@ impl Call {
         Some(self.wording.catalog().fill("plan-gate-back", &args))
     }
 
+    /// What a step wanted that was marked as done or left out; several steps that it
+    /// rests on are one sentence, by number.
+    pub(super) fn wanting(&self, wants: &[Want<'_>]) -> Vec<String> {
+        let plan = self.work_plan();
+        let number = |want: &Want<'_>| match want {
+            Want::Earlier(id) => plan.and_then(|plan| Some(planned(plan, id)?.number)),
+            Want::Gate { .. } | Want::Timer { .. } => None,
+        };
+        let mut numbers: Vec<usize> = wants.iter().filter_map(number).collect();
+        if numbers.len() < 2 {
+            return wants.iter().map(|want| self.want(want)).collect();
+        }
+        numbers.sort_unstable();
+        let args = Args::new().text("numbers", self.runs(&numbers));
+        let earlier = self
+            .wording
+            .catalog()
+            .fill("plan-want-earlier-steps", &args);
+        let others = wants.iter().filter(|want| number(want).is_none());
+        let others = others.map(|want| self.want(want));
+        std::iter::once(earlier).chain(others).collect()
+    }
+
     /// What the gate, timer or order asks for, and what there is instead.
     pub(super) fn want(&self, want: &Want<'_>) -> String {
         let (key, args) = match want {
