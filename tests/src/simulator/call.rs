@@ -2,7 +2,7 @@
 //! system and its commissioning, some of the readings, some of the signs.
 
 use super::meters::{Lie, POINTS, Shown, TESTS, read};
-use super::signs::{COMPLAINTS, LOOKED_AT, TOLD, sign};
+use super::signs::{Complaint, LOOKED_AT, TOLD, complaints, sign};
 use super::truth::Truth;
 use crate::invented::Dice;
 use serde_json::{Map, Value, json};
@@ -207,32 +207,30 @@ impl SimulatedCall {
     }
 
     /// Somebody calls because of something: the complaint is drawn among what
-    /// the customer notices; the rest is told when asked.
+    /// the customer notices; the rest is told when asked. What would have been
+    /// noticed on the sound system too makes nobody call while a fault can.
     fn hear_the_complaint(&mut self, effort: Effort) {
-        for _ in 0..40 {
+        let complaints = complaints(&self.truth);
+        for turn in 0..40 {
             let mut heard: Vec<&str> = Vec::new();
-            for finding in COMPLAINTS {
-                let chance = sign(&self.truth, finding).unwrap_or(0.0);
-                if self.dice.chance(chance.min(0.98)) {
-                    heard.push(finding);
+            let mut by_the_fault = false;
+            for complaint in &complaints {
+                if self.dice.chance(complaint.chance) {
+                    heard.push(complaint.finding);
+                    let without = complaint.anyway / complaint.chance;
+                    by_the_fault |= !self.dice.chance(without);
                 }
             }
-            // Chance noises do not make anybody call while a fault does.
-            let telling = |finding: &&str| sign(&self.truth, finding).unwrap_or(0.0) >= 0.15;
-            let nothing = self.truth.fault.is_empty();
-            if heard.is_empty() || !(nothing || heard.iter().any(telling)) {
+            if heard.is_empty() || !(by_the_fault || turn > 30) {
                 continue;
             }
-            for finding in COMPLAINTS {
-                let noticed = heard.contains(finding);
+            for &Complaint { finding, .. } in &complaints {
+                let noticed = heard.contains(&finding);
                 if noticed && !self.dice.chance(UNTOLD) {
-                    self.answers.insert((*finding).to_owned(), true);
-                } else if !noticed
-                    && sign(&self.truth, finding).is_some()
-                    && self.dice.chance(effort.signs)
-                {
+                    self.answers.insert(finding.to_owned(), true);
+                } else if !noticed && self.dice.chance(effort.signs) {
                     let said = self.dice.chance(MISTOLD);
-                    self.answers.insert((*finding).to_owned(), said);
+                    self.answers.insert(finding.to_owned(), said);
                 }
             }
             break;

@@ -86,6 +86,7 @@ pub fn tight(
 
 /// The charge that leads to a pressure within a range today, by trying charges
 /// of a range: a crew that charges sensibly, or one that does not.
+#[derive(Copy, Clone, PartialEq, Debug)]
 pub struct Wanted {
     /// Charges tried, psi.
     pub charge: (f64, f64),
@@ -93,6 +94,26 @@ pub struct Wanted {
     pub today: (f64, f64),
     /// Least fall since the charge, psi.
     pub fallen: f64,
+}
+
+impl Wanted {
+    /// What a loop in order is charged to and shows.
+    #[must_use]
+    pub fn sound(plant: &Plant) -> Self {
+        if plant.centre == Centre::Tank {
+            Self {
+                charge: (20.0, 34.0),
+                today: (13.0, 42.0),
+                fallen: -90.0,
+            }
+        } else {
+            Self {
+                charge: (40.0, 68.0),
+                today: (17.0, 66.0),
+                fallen: -90.0,
+            }
+        }
+    }
 }
 
 /// Pressure of today, with the charge noted in the habits. None if no charge does it.

@@ -115,18 +115,48 @@ pub fn sign(truth: &Truth, finding: &str) -> Option<f64> {
         .filter(|_| can_be_seen(truth, finding))
 }
 
-/// Whether anybody would call because of this fault: some complaint is more
-/// than a matter of chance.
+/// How probable each complaint is, and how probable on the same system without what
+/// is the matter with it. Where nothing is, all that is complained of counts.
+#[must_use]
+pub fn complaints(truth: &Truth) -> Vec<Complaint> {
+    let sound = (!truth.fault.is_empty()).then(|| truth.without_fault());
+    COMPLAINTS
+        .iter()
+        .filter_map(|&finding| {
+            let chance = sign(truth, finding)?.min(0.98);
+            let anyway = sound.as_ref().and_then(|sound| sign(sound, finding));
+            Some(Complaint {
+                finding,
+                chance,
+                anyway: anyway.unwrap_or(0.0).min(chance),
+            })
+        })
+        .collect()
+}
+
+/// A complaint that somebody may have.
+#[derive(Copy, Clone, Debug)]
+pub struct Complaint {
+    /// The finding.
+    pub finding: &'static str,
+    /// Probability that somebody has it.
+    pub chance: f64,
+    /// Probability that somebody would have it without the fault.
+    pub anyway: f64,
+}
+
+/// Whether anybody would call because of this fault: it makes some complaint
+/// much more probable than it is without.
 #[must_use]
 pub fn leads_to_a_call(truth: &Truth) -> bool {
-    let strongest = COMPLAINTS
-        .iter()
-        .filter(|finding| **finding != "gauge-lower-than-before" || truth.fault.is_empty())
-        .filter_map(|finding| sign(truth, finding))
-        .fold(0.0, f64::max);
-    let ordinary = matches!(truth.fault, "" | "ordinary-relaxation" | "seasonal-swing");
-    ordinary || strongest >= 0.25
+    matches!(truth.fault, "" | "ordinary-relaxation" | "seasonal-swing")
+        || complaints(truth)
+            .iter()
+            .any(|complaint| complaint.chance - complaint.anyway >= LEAST_MORE)
 }
+
+/// Less more than this is a matter of chance.
+const LEAST_MORE: f64 = 0.2;
 
 /// Whether the system has what the sign is looked for at.
 fn can_be_seen(truth: &Truth, finding: &str) -> bool {

@@ -22,6 +22,8 @@ pub struct Truth {
     pub habits: Habits,
     /// Its condition.
     pub state: State,
+    /// The same system as it would be without the fault.
+    pub sound: Sound,
     /// When.
     pub dates: Dates,
     /// What it does, running.
@@ -30,6 +32,13 @@ pub struct Truth {
     pub properties: Properties,
     /// What 10 K of cooling would add to the gauge, psi.
     pub swing: f64,
+}
+
+/// What the fault has made worse, as it would be without it.
+#[derive(Clone, Debug)]
+pub struct Sound {
+    plant: Plant,
+    state: State,
 }
 
 impl Truth {
@@ -48,6 +57,7 @@ impl Truth {
         if !fits(fault.id, &designed) {
             return None;
         }
+        let whole = designed.clone();
         let mut plant = designed.clone();
         shape_plant(fault.id, &mut plant, dice);
         // A loop that is short is short in the records too, where they say it.
@@ -66,6 +76,10 @@ impl Truth {
         let dates = dates(&plant, age, dice);
         habits.charge_temperature = fill_temperature(dates.start, dice);
         let mut state = State::sound(&plant, habits.well, dice);
+        let sound = Sound {
+            plant: whole,
+            state: state.clone(),
+        };
         shape_state(fault.id, &plant, &mut state, dice);
         let running = run(&plant, &state);
         let properties = properties(&plant, dice);
@@ -76,6 +90,7 @@ impl Truth {
             designed,
             habits,
             state,
+            sound,
             dates,
             running,
             properties,
@@ -83,6 +98,31 @@ impl Truth {
         };
         truth.charge(mean, dice)?;
         Some(truth)
+    }
+
+    /// The same system on the same day without its fault.
+    #[must_use]
+    pub fn without_fault(&self) -> Self {
+        let Sound { plant, mut state } = self.sound.clone();
+        let running = run(&plant, &state);
+        state.pressure = if self.pressure_is_the_fault() {
+            let (least, most) = Wanted::sound(&plant).today;
+            0.5 * (least + most)
+        } else {
+            self.state.pressure
+        };
+        Self {
+            fault: "",
+            plant,
+            state,
+            running,
+            ..self.clone()
+        }
+    }
+
+    /// Whether the gauge stands where it does because of the fault.
+    fn pressure_is_the_fault(&self) -> bool {
+        self.state.loss > 0.0 || self.wanted() != Wanted::sound(&self.plant)
     }
 
     /// Mean temperature of the loop on the day of the visit, °C.
@@ -158,19 +198,6 @@ impl Truth {
 
     fn wanted(&self) -> Wanted {
         let tank = self.plant.centre == Centre::Tank;
-        let sound = if tank {
-            Wanted {
-                charge: (20.0, 34.0),
-                today: (13.0, 42.0),
-                fallen: -90.0,
-            }
-        } else {
-            Wanted {
-                charge: (40.0, 68.0),
-                today: (17.0, 66.0),
-                fallen: -90.0,
-            }
-        };
         match self.fault {
             "charge-left-too-low" => Wanted {
                 charge: (10.0, 36.0),
@@ -212,7 +239,7 @@ impl Truth {
                 today: (-3.0, 62.0),
                 fallen: -90.0,
             },
-            _ => sound,
+            _ => Wanted::sound(&self.plant),
         }
     }
 }
