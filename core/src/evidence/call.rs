@@ -8,7 +8,7 @@ use crate::records::visit_file::VisitFile;
 use crate::records::{Instrument, OperatingMode, Phase, Reading, ReadingPoint};
 use crate::uncertainty::Uncertain;
 use crate::units::{Quantity, Temperature};
-use chrono::NaiveDate;
+use chrono::{NaiveDate, TimeDelta};
 
 /// What the evaluators are given.
 #[derive(Copy, Clone, Debug)]
@@ -95,14 +95,32 @@ impl<'a> Call<'a> {
             })
     }
 
+    /// Of [`Call::readings`] those of now: without a time, or taken within
+    /// [`NOW_HOURS`] of the last.
+    fn latest(
+        &self,
+        point: ReadingPoint,
+        state: State,
+    ) -> impl Iterator<Item = (usize, &'a Reading)> {
+        let last = self
+            .readings(point, state)
+            .filter_map(|(_, reading)| reading.taken_at)
+            .max();
+        self.readings(point, state).filter(move |(_, reading)| {
+            let since = last.zip(reading.taken_at).map(|(last, at)| last - at);
+            since.is_none_or(|since| since <= TimeDelta::hours(NOW_HOURS))
+        })
+    }
+
     /// What each instrument said at a point, in the order first read.
     ///
     /// Several readings with one instrument are averaged. Its error is the same
     /// in all of them, so the mean is no better than one reading, and worse by
-    /// what they scatter.
+    /// what they scatter. Earlier entries of a log are no readings of now: they
+    /// say how it came, which is asked elsewhere.
     pub fn by_instrument(&self, point: ReadingPoint, state: State) -> Vec<Taken> {
         let mut all: Vec<(Instrument, Vec<(usize, &Reading)>)> = Vec::new();
-        for (place, reading) in self.readings(point, state) {
+        for (place, reading) in self.latest(point, state) {
             let instrument = reading.instrument_or_usual();
             match all.iter_mut().find(|(with, _)| *with == instrument) {
                 Some((_, readings)) => readings.push((place, reading)),
@@ -226,6 +244,8 @@ impl<'a> Call<'a> {
     }
 }
 
+/// A visit is over within so many hours. Judgement.
+const NOW_HOURS: i64 = 12;
 /// A loop is not of one temperature: what one thermometer says of it. Judgement.
 const LOOP_READING_SPREAD: f64 = 1.0;
 /// The same for what enters and leaves the heat pump. Judgement.

@@ -6,10 +6,13 @@ use super::season::{Season, season};
 use crate::diagnosis::FactId;
 use crate::model::{LoopModel, Piping, Section};
 use crate::records::visit_file::VisitFile;
-use crate::records::{Commissioning, FlowCentre, GroundKind, Level, LoopFluidKind, WaterSource};
-use crate::units::{Quantity, Unit, VolumeFlow};
+use crate::records::{
+    Circulator, Commissioning, FlowCentre, GroundKind, Level, LoopFluidKind, Phase, Reading,
+    ReadingPoint, WaterSource,
+};
+use crate::units::{Length, Quantity, Temperature, Unit, VolumeFlow};
 use chrono::{Datelike, NaiveDate};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// Least velocity in every pipe while flushing, ft/s. ENERGY STAR Homes
 /// Northwest, *GHP Design and Installation Standards* (2005), 1.8.
@@ -32,10 +35,19 @@ const LARGE_BORE_MM: f64 = 65.0;
 const MIX_HOURS: f64 = 3.0;
 /// A fill warmer than this was not a winter fill, °C. Judgement.
 const COLD_CHARGE_CELSIUS: f64 = 10.0;
+/// Water that nowhere comes below this ices nothing up and thickens no fluid, °C. Judgement.
+const WARM_CELSIUS: f64 = 10.0;
+/// A published curve may be off by so much. Judgement.
+const CLEARLY_MORE: f64 = 1.15;
 /// Start-up pressure of a sealed loop, psi: at least 40 by a utility's guide to
 /// testing ground loops; 50 to 70, never above 100, common practice, no source.
 const CHARGE_LOW_PSI: f64 = 40.0;
 const CHARGE_HIGH_PSI: f64 = 70.0;
+/// Below this share of the least it was clearly low. Judgement: the gauge's accuracy.
+const CLEARLY_LOW: f64 = 0.9;
+/// The same with an expansion tank, which is filled above its pre-charge of 1 bar and
+/// more: common practice, no source.
+const CHARGE_LOW_WITH_TANK_PSI: f64 = 15.0;
 
 /// Everything that the records say about the facts of the rule graph.
 pub fn facts(file: &VisitFile, model: &LoopModel, today: NaiveDate) -> BTreeMap<FactId, bool> {
@@ -49,22 +61,39 @@ pub fn facts(file: &VisitFile, model: &LoopModel, today: NaiveDate) -> BTreeMap<
         known.is("heating-season", Some(season == Season::Heating));
         known.is("cooling-season", Some(season == Season::Cooling));
     }
+    known.is("warm-loop", warm(file));
     told(&mut known, file);
     known.0
 }
 
+/// Whether the coldest water that was read is far from any freezing.
+fn warm(file: &VisitFile) -> Option<bool> {
+    let read = file.visit.readings.iter().filter(|reading| {
+        reading.phase == Phase::Found
+            && matches!(
+                reading.point(),
+                ReadingPoint::EnteringWater
+                    | ReadingPoint::LeavingWater
+                    | ReadingPoint::LowestEnteringWater
+            )
+    });
+    let coldest = read.map(|reading| reading.value().si()).reduce(f64::min)?;
+    Some(coldest > Temperature::from_celsius(WARM_CELSIUS).si())
+}
+
 /// Facts that the customer tells: they are answered in the visit under their
 /// own name, like findings.
-pub const TOLD: [&str; 4] = [
+pub const TOLD: [&str; 5] = [
     "since-start-up",
     "came-on-slowly",
     "came-on-suddenly",
     "complaint-recurs",
+    "after-work",
 ];
 
 /// What was told. How the trouble began is one of three.
 fn told(known: &mut Known, file: &VisitFile) {
-    let [began @ .., recurs] = &TOLD;
+    let [began @ .., recurs, after_work] = &TOLD;
     let answer = |fact: &str| {
         let answers = file.visit.answers.iter();
         let said = answers.rev().find(|answer| answer.finding == fact)?;
@@ -79,6 +108,7 @@ fn told(known: &mut Known, file: &VisitFile) {
         known.is(fact, so.map(|so| so == fact).or(answer(fact)));
     }
     known.is(recurs, answer(recurs));
+    known.is(after_work, answer(after_work));
 }
 
 #[derive(Default)]
@@ -203,10 +233,65 @@ fn filling(known: &mut Known, file: &VisitFile) {
         .charge_pressure
         .map(|pressure| Unit::Psi.from_si(pressure.get().si()));
     // A tank or a vented reservoir asks for less.
-    let by_pipe = matches!(file.system.flow_centre, Some(FlowCentre::Sealed {}) | None);
-    let low = psi.filter(|_| by_pipe).map(|psi| psi < CHARGE_LOW_PSI);
+    let vented = matches!(
+        file.system.flow_centre,
+        Some(FlowCentre::NonPressurised { .. })
+    );
+    let least = match &file.system.flow_centre {
+        Some(FlowCentre::SealedWithTank { .. }) => CHARGE_LOW_WITH_TANK_PSI,
+        _ => CHARGE_LOW_PSI,
+    };
+    // A gauge is not sharp: just under the least, nobody can say.
+    let low = psi.filter(|_| !vented).and_then(|psi| {
+        let clear = psi < CLEARLY_LOW * least || psi >= least;
+        clear.then_some(psi < least)
+    });
     known.is("charged-low", low);
     known.is("charged-high", psi.map(|psi| psi > CHARGE_HIGH_PSI));
+}
+
+/// Whether two circuits were read.
+fn several_read(file: &VisitFile) -> bool {
+    let numbers: BTreeSet<u32> = file
+        .visit
+        .readings
+        .iter()
+        .filter_map(|reading| reading.circuit)
+        .collect();
+    numbers.len() > 1
+}
+
+/// Whether the circulators were seen to give more than the strongest of them gives
+/// with its discharge shut: then at least two of them run. Only of circulators that all
+/// have a curve.
+fn more_than_one_gives(
+    circulators: &[Circulator],
+    readings: &[Reading],
+    model: &LoopModel,
+) -> Option<bool> {
+    if circulators.len() < 2 {
+        return None;
+    }
+    let shut = |circulator: &Circulator| {
+        let heads = circulator.curve.iter().map(|point| point.head.get().si());
+        heads.reduce(f64::max)
+    };
+    let heads: Option<Vec<f64>> = circulators.iter().map(shut).collect();
+    let strongest = heads?.into_iter().reduce(f64::max)?;
+    let water = model.fluid.solution();
+    let density = water.density(Temperature::from_celsius(10.0)).ok()?;
+    let gives = Length::from_si(strongest).pressure(density).si();
+    let rises = readings.iter().filter(|reading| {
+        reading.phase == Phase::Found
+            && matches!(
+                reading.point(),
+                ReadingPoint::CirculatorRise | ReadingPoint::ShutOffRise
+            )
+    });
+    let most = rises
+        .map(|reading| reading.value().si() - 2.0 * reading.standard_uncertainty())
+        .reduce(f64::max)?;
+    (most > CLEARLY_MORE * gives).then_some(true)
 }
 
 /// Fluid is cold from December to March, the site taken to lie on the northern
@@ -251,8 +336,13 @@ fn kind(known: &mut Known, file: &VisitFile, model: &LoopModel) {
         known.is("two-circulators", Some(system.circulators.len() >= 2));
     }
     known.is(
+        "more-rise-than-one-gives",
+        more_than_one_gives(&system.circulators, &file.visit.readings, model),
+    );
+    let recorded = model.piping.circuit_count().map(|count| count > 1);
+    known.is(
         "several-circuits",
-        model.piping.circuit_count().map(|count| count > 1),
+        recorded.or(several_read(file).then_some(true)),
     );
     if let Some(kind) = system.ground.as_ref().and_then(|ground| ground.kind) {
         known.is("horizontal-loop", Some(kind == GroundKind::Horizontal));

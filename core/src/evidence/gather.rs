@@ -96,10 +96,16 @@ pub fn gather(file: &VisitFile, model: &LoopModel, graph: &Graph, today: NaiveDa
     let mut used = BTreeSet::new();
     let mut asked = BTreeSet::new();
     for finding in graph.findings() {
-        let EvidenceKind::Evaluator(name) = &finding.evidence else {
-            continue;
+        let evaluator = match &finding.evidence {
+            EvidenceKind::Evaluator(name) => Evaluator::named(name),
+            // What somebody saw is not said a second time by readings.
+            EvidenceKind::Symptom | EvidenceKind::Observation => {
+                let id = finding.id.as_str();
+                let answered = file.visit.answers.iter().any(|said| said.finding == id);
+                Evaluator::showing(id).filter(|_| !answered)
+            }
         };
-        let Some(evaluator) = Evaluator::named(name) else {
+        let Some(evaluator) = evaluator else {
             continue;
         };
         if evaluator.graded != (finding.scale.count() == 3) {

@@ -8,10 +8,14 @@ use crate::pressure::gas::Vessel;
 use crate::pressure::modulus::Resin;
 use crate::records::{FlowCentre, GroundKind};
 use crate::uncertainty::Uncertain;
-use crate::units::{Fraction, Number, Quantity, Temperature, Volume};
+use crate::units::{Fraction, GaugePressure, Number, Quantity, Temperature, Unit, Volume};
 
 /// Gas of an expansion tank indoors, °C. Judgement.
 const INDOORS: f64 = 18.0;
+/// Size of an expansion tank over the volume of its loop, and what its air side is set
+/// to. Common practice, no source.
+const USUAL_TANK: f64 = 0.05;
+const USUAL_PRE_CHARGE_PSI: f64 = 15.0;
 /// Air that a purged loop still holds at its charge over its volume, with its standard
 /// uncertainty: seldom more than the 0.2 % that a dead-head test lets pass. Judgement.
 const AIR_LEFT: (f64, f64) = (5e-4, 5e-4);
@@ -33,8 +37,32 @@ impl LoopModel {
             }),
             Some(FlowCentre::Sealed {}) | None => None,
         };
+        Some(self.sealed_with(vessel))
+    }
+
+    /// The loop with an expansion tank of usual size and pre-charge where the records
+    /// say that there is one and not which; none for any other flow centre.
+    pub fn sealed_loop_with_usual_tank(&self) -> Option<SealedLoop> {
+        let Some(FlowCentre::SealedWithTank {
+            tank_volume,
+            pre_charge,
+        }) = &self.flow_centre
+        else {
+            return None;
+        };
+        let usual = self.piping.volume.value() * USUAL_TANK;
+        let set = GaugePressure::from_si(Unit::Psi.to_si(USUAL_PRE_CHARGE_PSI));
+        Some(self.sealed_with(Some(Vessel {
+            volume: tank_volume.as_ref().map_or(usual, |volume| volume.get()),
+            precharge: pre_charge.as_ref().map_or(set, |set| set.get()),
+            set_at: Temperature::from_celsius(INDOORS),
+            gas: Temperature::from_celsius(INDOORS),
+        })))
+    }
+
+    fn sealed_with(&self, vessel: Option<Vessel>) -> SealedLoop {
         let rigid = (self.piping.volume.value() - self.piping.plastic_volume).si();
-        Some(SealedLoop {
+        SealedLoop {
             plastic: vec![PlasticPart {
                 volume: self.piping.plastic_volume,
                 ratio: Number::from_si(self.piping.diameter_ratio),
@@ -45,7 +73,7 @@ impl LoopModel {
             fluid: self.fluid.solution(),
             atmosphere: self.atmosphere,
             vessel,
-        })
+        }
     }
 
     /// Air left in at a charge, by volume at the charge pressure. It dissolves in the days

@@ -15,6 +15,7 @@ context-air-left-in-circuit--since-start-up = Air from filling is heard from the
 context-air-left-in-circuit--flush-too-slow = Where the flush itself was too slow, that is the root and this its trace; after a fast flush only pockets are left.
 context-air-left-in-circuit--flush-too-short = Where the flush was too short, that is the root; after a long one only pockets are left.
 context-air-left-in-circuit--cart-too-small = Where the cart was too small, that is the root; a strong one leaves only pockets.
+context-air-left-in-circuit--after-work = Whoever opens the loop lets air in.
 cause-flush-too-weak = Flushed too slowly or too briefly
     .homeowner = The first flushing was too slow or too short to carry all air and dirt out of your ground pipe.
 context-flush-too-weak--flush-too-slow = Below the transport velocity the flow leaves air and chips where they are.
@@ -32,6 +33,7 @@ context-circulators-not-bled--circulators-not-bled = The record itself says they
 context-circulators-not-bled--first-month = A pump that was never bled complains from the first day.
 context-circulators-not-bled--first-year = After years of running the air in the rotor has gone, or the bearing has.
 context-circulators-not-bled--since-start-up = The air was there before the first start.
+context-circulators-not-bled--after-work = A pump that was opened holds air again.
 
 ## Mechanisms
 
@@ -84,12 +86,14 @@ link-air-in-fluid--noise-worse-in-summer = Warm fluid at low pressure lets disso
 link-air-in-fluid--circulator-hums = Gas through the impeller changes its sound.
 link-air-in-fluid--circulator-rattles = Bubbles through the impeller rattle.
 link-air-in-fluid--low-flow-lockout = A passing slug drops the flow switch for a moment.
+link-air-in-fluid--pressure-gone = Much air that dissolves takes much pressure.
 link-air-in-circulator--weak-pumping = An impeller in air moves little fluid.
 link-air-in-circulator--circulator-vent-gives-air = The air leaves by the bleed screw.
 link-air-in-circulator--circulator-body-hot = Without fluid around it the rotor is not cooled.
 link-air-in-circulator--circulator-rattles = Bearings without fluid film knock and rattle.
 link-air-in-circulator--circulator-hums = An air-bound rotor hums and moves nothing.
 link-air-in-circulator--circulator-power = Moving air instead of fluid takes little power.
+link-air-in-circulator--flow-unsteady = A pump that catches and loses its fluid makes the needle hunt.
 
 ## Checks
 

@@ -62,6 +62,9 @@ fact-since-start-up = Told: it has been so since start-up
 fact-came-on-slowly = Told: it came on over months
 fact-came-on-suddenly = Told: it came on from one day to the next
 fact-complaint-recurs = The same complaint came back after an earlier visit
+fact-after-work = Told: it began after somebody worked on it
+fact-warm-loop = All water that was read is warm
+fact-more-rise-than-one-gives = More rise was read than one circulator alone can give
 
 ## Tools
 

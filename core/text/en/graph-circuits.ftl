@@ -7,6 +7,7 @@ cause-circuit-valved-off = One circuit valved off
     .homeowner = One of your ground circuits was left shut.
 context-circuit-valved-off--first-month = It was left shut after flushing.
 context-circuit-valved-off--circuits-flushed-singly = Flushing one by one means shutting and opening each.
+context-circuit-valved-off--after-work = A circuit that was shut for the work stays shut.
 cause-circuit-kinked = One circuit kinked or crushed
     .homeowner = One of your ground pipes is pinched.
 context-circuit-kinked--horizontal-loop = Trench pipe is kinked in corners and crushed by backfill.
@@ -43,6 +44,8 @@ finding-computed-circuits-uneven = Computed flows of the circuits are uneven
     .homeowner = By calculation the circuits share the flow unevenly.
 finding-circuit-flow-low = Flow of one circuit is low by its meter or balancing valve
     .homeowner = One ground circuit gets too little flow.
+finding-circuit-return-stands = The return of one circuit stands at another temperature altogether
+    .homeowner = No fluid runs in one of your ground circuits.
 
 ## Links
 
@@ -61,6 +64,9 @@ link-circuits-unbalanced--computed-circuits-uneven = The network calculation sho
 link-idle-circuit--circuit-returns-differ = A slow circuit comes back nearer to ground temperature than its neighbours.
 link-idle-circuit--ground-side-weak = Less pipe does the work.
 link-idle-circuit--circuit-flow-low = Measured by itself, it gets less than its share.
+link-idle-circuit--circuit-return-stands = Where nothing runs the pipe takes the temperature of its surroundings.
+link-idle-circuit--ewt-drifts-through-season = With a part of the pipe out of use the rest is drawn down as a short loop is.
+link-idle-circuit--ewt-recovers-after-rest = Rest lets the overdrawn part of the field catch up.
 
 ## Checks
 

@@ -54,6 +54,8 @@ finding-better-after-backflush = Flow comes back after back-flushing the exchang
     .homeowner = The flow recovered after the heat exchanger was flushed backwards.
 finding-chips-at-exchanger = Chips or mud at the exchanger's inlet
     .homeowner = Dirt was found at the heat exchanger.
+finding-exchanger-takes-the-head = The exchanger takes nearly all that the circulators give
+    .homeowner = Nearly all that the pump does is lost inside the heat pump.
 
 ## Links
 
@@ -81,6 +83,7 @@ link-exchanger-blocked--chips-at-exchanger = What cannot enter lies at the inlet
 link-exchanger-blocked--restriction = The whole flow must pass it.
 link-exchanger-blocked--approach = Blocked passages exchange no heat.
 link-exchanger-blocked--loop-flow = Read from its own pressure drop, a blocked exchanger seems to pass more than it does.
+link-exchanger-blocked--exchanger-takes-the-head = What holds the flow up takes the head.
 
 ## Checks
 

@@ -59,10 +59,17 @@ finding-display-thermometer-disagree = Unit's display disagrees with a proven th
 
 link-dial-gauge-lies--second-gauge-disagrees = Two gauges on one port must agree.
 link-digital-gauge-lies--digital-gauge-not-zero = In open air it must read zero.
+link-digital-gauge-lies--second-gauge-disagrees = Two gauges differ whichever of them is wrong.
 link-differential-gauge-lies--differential-gauge-not-zero = Both sides on one port, it must read zero.
 link-port-thermometer-lies--port-thermometer-ice-wrong = Crushed ice and water is always at its freezing point.
+link-port-thermometer-lies--display-thermometer-disagree = The two differ whichever of them is wrong.
+link-port-thermometer-lies--clamp-thermometer-ice-wrong = The two differ whichever of them is wrong.
 link-clamp-thermometer-lies--clamp-thermometer-ice-wrong = At the same place both must agree.
+link-clamp-thermometer-lies--display-thermometer-disagree = The two differ whichever of them is wrong.
 link-flow-meter-lies--meter-disagrees-with-bucket = A timed volume cannot lie.
+link-flow-meter-lies--head-unaccounted = At the wrong flow the account does not close.
+link-flow-meter-lies--exchanger-drop-for-flow = The drop is right for the true flow, not for the one that the meter shows.
+link-flow-meter-lies--circulator-rise = The rise is right for the true flow, not for the one that the meter shows.
 link-refractometer-lies--refractometer-water-wrong = Plain water must read as water.
 link-hydrometer-lies--hydrometer-water-wrong = Plain water must read as water.
 link-power-meter-lies--power-meter-disagrees = Two meters must agree.

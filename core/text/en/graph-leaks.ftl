@@ -50,6 +50,7 @@ link-fluid-loss--fluid-lost = What was added adds up.
 link-fluid-loss--topped-up-often = Someone keeps bringing it back.
 link-fluid-loss--reservoir-level = In a vented reservoir the level is the gauge.
 link-fluid-loss--air-in-fluid = What is lost is replaced by air at the high points once the pressure is gone.
+link-fluid-loss--pressure-gone = A loop that loses fluid ends at nothing, whatever it was charged to.
 
 ## Checks
 

@@ -11,6 +11,7 @@ context-charge-left-too-low--first-year = A charge that was too low shows in the
 context-charge-left-too-low--since-start-up = It was low from the first day.
 context-charge-left-too-low--older-than-five-years = It would have shown years ago.
 context-charge-left-too-low--non-pressurised = Only a loop under pressure can be charged too low.
+context-charge-left-too-low--after-work = The loop is closed again without its pressure.
 cause-pipe-never-relaxed = Charged before the pipe had relaxed
     .homeowner = The plastic pipe kept stretching after it was filled, and the pressure went with it.
 context-pipe-never-relaxed--pipe-not-relaxed = Not held under pressure before the last charge, the pipe does its stretching afterwards.
@@ -88,17 +89,22 @@ finding-circulator-hums = Circulator hums or whines
     .homeowner = The pump hums.
 finding-circulator-rattles = Circulator rattles or knocks
     .homeowner = The pump rattles.
+finding-pressure-gone = No pressure left in a cool loop
+    .homeowner = There is no pressure left in your loop.
 
 ## Links
 
 link-charge-left-too-low--low-static-pressure = A loop started below its band has nothing to lose to relaxation and summer.
+link-charge-left-too-low--pressure-gone = A charge of next to nothing leaves nothing.
 link-pipe-never-relaxed--low-static-pressure = The modulus of polyethylene falls by half within a year of load, and the charge with it.
 link-pipe-never-relaxed--pipe-gives-way = A pipe charged at once does its stretching afterwards.
+link-pipe-never-relaxed--pressure-gone = The pipe takes a share of the charge and never all of it.
 link-ordinary-relaxation--pipe-gives-way = Every polyethylene pipe relaxes under load, most of it early.
 link-ordinary-relaxation--gauge-lower-than-before = The gauge settles below what it read at start-up.
 link-seasonal-swing--gauge-lower-than-before = In summer the pipe outgrows the fluid and the gauge falls.
 link-seasonal-swing--pressure-follows-temperature = Pressure goes with temperature and comes back with it.
 link-seasonal-swing--noise-worse-in-summer = Lower pressure in summer makes any hum a little louder.
+link-seasonal-swing--gauge-reads-high = In a cold loop the gauge of every plastic pipe stands higher.
 link-charged-cold-without-allowance--low-static-pressure = A charge that was right in the cold is too low when pipe and fluid are warm.
 link-charged-cold-without-allowance--pressure-follows-temperature = It is the season that takes the pressure, and it comes back in winter.
 link-charged-cold-without-allowance--noise-worse-in-summer = Pressure is lowest when the loop is warmest.

@@ -15,6 +15,7 @@ context-one-circulator-dead--two-circulators = There are two, and either can sto
 context-one-circulator-dead--older-than-five-years = Rotors and capacitors age.
 context-one-circulator-dead--came-on-suddenly = A pump stops from one hour to the next.
 context-one-circulator-dead--since-start-up = A pump that ran and stopped was not dead at start-up.
+context-one-circulator-dead--more-rise-than-one-gives = One pump alone cannot give this rise.
 cause-circulator-worn = Circulator worn, scored or seizing
     .homeowner = The pump is worn and no longer moves enough fluid.
 context-circulator-worn--older-than-five-years = Bearings and impellers wear with the years.
@@ -23,12 +24,14 @@ context-circulator-worn--no-filter = Grit that was not filtered out goes through
 context-circulator-worn--first-month = A new pump is seldom worn.
 context-circulator-worn--came-on-slowly = Wear takes its time.
 context-circulator-worn--since-start-up = A pump that was never right is not worn yet.
+context-circulator-worn--first-year = Bearings last longer than a year unless they ran dry.
 cause-circulators-opposed = Circulators pump against each other
     .homeowner = Two pumps push against each other.
 context-circulators-opposed--first-month = Pumps the wrong way round are found at once or after a repair.
 context-circulators-opposed--first-year = It is a mistake of installation.
 context-circulators-opposed--since-start-up = It never worked.
 context-circulators-opposed--two-circulators = There are two, so they can work against each other.
+context-circulators-opposed--after-work = A pump that was replaced is put in the wrong way.
 cause-check-valve-stuck-shut = Check valve stuck or jammed
     .homeowner = A valve that should open with the flow is stuck.
 context-check-valve-stuck-shut--has-check-valves = There is one to stick.
@@ -38,6 +41,7 @@ cause-check-valve-missing = Check valve missing or stuck open
     .homeowner = A valve that should stop the fluid from running backwards is missing or stuck.
 context-check-valve-missing--has-check-valves = A valve that was never fitted cannot hold.
 context-check-valve-missing--two-circulators = The idle pump lets the other one's flow go back.
+context-circulator-wrong-speed--after-work = The new pump is left at another speed.
 
 ## Mechanisms
 
@@ -82,6 +86,8 @@ finding-check-valve-hot-spot = Large pressure drop across the check valve
     .homeowner = A valve holds the flow back.
 finding-no-check-valve-found = No check valve in pump body or pipe
     .homeowner = There is no valve that stops the fluid from running back.
+finding-head-unaccounted = Pump rise that no part on record takes
+    .homeowner = The pump works against more than the pipes should hold up.
 
 ## Links
 

@@ -27,6 +27,7 @@ context-flow-switch-or-sensor-fault--since-start-up = A switch that worked has f
 cause-control-fault = Control fault or wrong setting
     .homeowner = The controls do not run the system as they should.
 context-control-fault--first-month = Settings are wrong from the start.
+context-control-fault--after-work = Settings are changed in the course of other work.
 
 ## Mechanisms
 

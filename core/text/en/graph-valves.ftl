@@ -9,17 +9,20 @@ context-three-way-valve-mis-set--first-month = Valves are left wrong after work 
 context-three-way-valve-mis-set--complaint-recurs = After an earlier visit the flush port may have been left between positions.
 context-three-way-valve-mis-set--older-than-five-years = A valve left wrong at start-up seldom stays unnoticed for years.
 context-three-way-valve-mis-set--since-start-up = It was left so by whoever flushed.
+context-three-way-valve-mis-set--after-work = The ports were turned for the work and not back.
 cause-isolation-valve-part-closed = Isolation valve part closed
     .homeowner = A shut-off valve is not fully open and holds the flow back.
 context-isolation-valve-part-closed--first-month = Valves are left part closed after work.
 context-isolation-valve-part-closed--complaint-recurs = After an earlier visit a valve may not have been opened again.
 context-isolation-valve-part-closed--since-start-up = It was left so when the work was done.
 context-isolation-valve-part-closed--came-on-suddenly = It was turned on one day.
+context-isolation-valve-part-closed--after-work = A valve that was shut for the work is forgotten.
 cause-supply-return-crossed = Supply and return crossed at the unit
     .homeowner = The two pipes to the heat pump were swapped.
 context-supply-return-crossed--first-year = It is a mistake of installation.
 context-supply-return-crossed--first-month = It is found at the first readings.
 context-supply-return-crossed--since-start-up = It was piped so.
+context-supply-return-crossed--after-work = Pipes that were taken off are put back the wrong way.
 
 ## Mechanisms
 
@@ -65,6 +68,7 @@ link-fluid-bypasses--low-flow = Part of the flow passes the unit by.
 link-restriction--low-flow = More resistance, less flow.
 link-restriction--circulator-rise = Less flow pushes the pump up its curve towards shut-off.
 link-restriction--circulator-power = A small wet-rotor pump takes less power at less flow.
+link-restriction--head-unaccounted = What the pump gives and pipe and exchanger do not take is lost in what holds the flow up.
 
 ## Checks
 

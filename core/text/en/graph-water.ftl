@@ -104,6 +104,7 @@ link-exchanger-fouled--capacity-short = The refrigerant works at a poorer temper
 link-exchanger-fouled--exchanger-drop-for-flow = A thick layer narrows the passage.
 link-exchanger-fouled--high-pressure-trip = In cooling the condenser cannot give its heat away.
 link-exchanger-fouled--freeze-guard-trip = In heating the refrigerant gets colder than the fluid warrants.
+link-exchanger-fouled--exchanger-takes-the-head = A thick layer narrows the channels.
 
 ## Checks
 

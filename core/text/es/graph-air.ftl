@@ -29,6 +29,7 @@ context-circulators-not-bled--circulators-not-bled = El propio registro dice que
 context-circulators-not-bled--first-month = Una bomba que nunca se purgó se queja desde el primer día.
 context-circulators-not-bled--first-year = Tras años de marcha, el aire del rotor ha desaparecido, o el cojinete.
 context-circulators-not-bled--since-start-up = El aire estaba ahí antes del primer arranque.
+context-circulators-not-bled--after-work = Una bomba que se abrió vuelve a tener aire.
 
 ## Mechanisms
 
@@ -81,12 +82,14 @@ link-air-in-fluid--noise-worse-in-summer = El fluido caliente a baja presión vu
 link-air-in-fluid--circulator-hums = El gas que atraviesa el impulsor cambia su sonido.
 link-air-in-fluid--circulator-rattles = Las burbujas que atraviesan el impulsor traquetean.
 link-air-in-fluid--low-flow-lockout = Un tapón que pasa hace caer un momento el interruptor de caudal.
+link-air-in-fluid--pressure-gone = Mucho aire que se disuelve se lleva mucha presión.
 link-air-in-circulator--weak-pumping = Un impulsor en aire mueve poco fluido.
 link-air-in-circulator--circulator-vent-gives-air = El aire sale por el tornillo de purga.
 link-air-in-circulator--circulator-body-hot = Sin fluido alrededor, el rotor no se enfría.
 link-air-in-circulator--circulator-rattles = Los cojinetes sin película de fluido golpean y traquetean.
 link-air-in-circulator--circulator-hums = Un rotor bloqueado por aire zumba y no mueve nada.
 link-air-in-circulator--circulator-power = Mover aire en lugar de fluido consume poca potencia.
+link-air-in-circulator--flow-unsteady = Una bomba que toma y pierde fluido hace oscilar la aguja.
 
 ## Checks
 
@@ -109,3 +112,4 @@ check-fresh-sample = Mirar una muestra recién tomada
 context-air-left-in-circuit--flush-too-slow = Si el propio lavado fue demasiado lento, esa es la raíz y esto su huella; tras un lavado rápido solo quedan bolsas.
 context-air-left-in-circuit--flush-too-short = Si el lavado fue demasiado corto, esa es la raíz; tras uno largo solo quedan bolsas.
 context-air-left-in-circuit--cart-too-small = Si el carro era demasiado pequeño, esa es la raíz; uno potente solo deja bolsas.
+context-air-left-in-circuit--after-work = Quien abre el circuito deja entrar aire.

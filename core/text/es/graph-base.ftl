@@ -62,6 +62,9 @@ fact-since-start-up = Según el cliente: es así desde la puesta en marcha
 fact-came-on-slowly = Según el cliente: apareció a lo largo de meses
 fact-came-on-suddenly = Según el cliente: apareció de un día para otro
 fact-complaint-recurs = La misma queja volvió tras una visita anterior
+fact-after-work = Según el cliente: empezó después de que alguien trabajara en la instalación
+fact-warm-loop = Toda el agua que se leyó está templada
+fact-more-rise-than-one-gives = Se leyó más elevación de la que da un solo circulador
 
 ## Tools
 

@@ -7,6 +7,7 @@ cause-circuit-valved-off = Un circuito cerrado con su válvula
     .homeowner = Uno de sus circuitos enterrados se quedó cerrado.
 context-circuit-valved-off--first-month = Se quedó cerrado tras el lavado.
 context-circuit-valved-off--circuits-flushed-singly = Lavar uno a uno implica cerrar y abrir cada uno.
+context-circuit-valved-off--after-work = Un circuito que se cerró para el trabajo sigue cerrado.
 cause-circuit-kinked = Un circuito doblado o aplastado
     .homeowner = Una de sus tuberías enterradas está aplastada o doblada.
 context-circuit-kinked--horizontal-loop = La tubería en zanja se dobla en las esquinas y la aplasta el relleno.
@@ -43,6 +44,8 @@ finding-computed-circuits-uneven = Los caudales calculados de los circuitos son 
     .homeowner = Según el cálculo, el fluido se reparte de forma desigual entre los circuitos.
 finding-circuit-flow-low = El caudal de un circuito es bajo según su caudalímetro o válvula de equilibrado
     .homeowner = Un circuito enterrado recibe muy poco fluido.
+finding-circuit-return-stands = El retorno de un circuito está a otra temperatura por completo
+    .homeowner = En uno de sus circuitos no corre fluido.
 
 ## Links
 
@@ -61,6 +64,9 @@ link-circuits-unbalanced--computed-circuits-uneven = El cálculo de la red lo mu
 link-idle-circuit--circuit-returns-differ = Un circuito lento vuelve más cerca de la temperatura del terreno que sus vecinos.
 link-idle-circuit--ground-side-weak = Menos tubería hace el trabajo.
 link-idle-circuit--circuit-flow-low = Medido por separado, recibe menos de su parte.
+link-idle-circuit--circuit-return-stands = Donde nada corre, el tubo toma la temperatura de lo que lo rodea.
+link-idle-circuit--ewt-drifts-through-season = Con una parte del tubo sin uso, el resto se agota como un circuito corto.
+link-idle-circuit--ewt-recovers-after-rest = El reposo deja que la parte agotada del campo se recupere.
 
 ## Checks
 

@@ -53,6 +53,8 @@ finding-better-after-backflush = El caudal vuelve tras lavar el intercambiador e
     .homeowner = El fluido volvió a pasar bien después de lavar al revés el intercambiador de calor.
 finding-chips-at-exchanger = Virutas o lodo en la entrada del intercambiador
     .homeowner = Se encontró suciedad en el intercambiador de calor.
+finding-exchanger-takes-the-head = El intercambiador consume casi todo lo que dan los circuladores
+    .homeowner = Casi todo lo que hace la bomba se pierde dentro de la bomba de calor.
 
 ## Links
 
@@ -80,6 +82,7 @@ link-exchanger-blocked--chips-at-exchanger = Lo que no puede entrar queda en la 
 link-exchanger-blocked--restriction = Todo el caudal tiene que pasar por él.
 link-exchanger-blocked--approach = Los pasos obstruidos no intercambian calor.
 link-exchanger-blocked--loop-flow = Leído por su propia caída de presión, un intercambiador obstruido parece dejar pasar más de lo que pasa.
+link-exchanger-blocked--exchanger-takes-the-head = Lo que frena el caudal se lleva la altura.
 
 ## Checks
 

@@ -59,10 +59,17 @@ finding-display-thermometer-disagree = La pantalla de la unidad no coincide con 
 
 link-dial-gauge-lies--second-gauge-disagrees = Dos manómetros en una misma toma deben coincidir.
 link-digital-gauge-lies--digital-gauge-not-zero = Al aire libre debe marcar cero.
+link-digital-gauge-lies--second-gauge-disagrees = Dos manómetros difieren sea cual sea el que falla.
 link-differential-gauge-lies--differential-gauge-not-zero = Con ambos lados en una toma, debe marcar cero.
 link-port-thermometer-lies--port-thermometer-ice-wrong = El hielo picado con agua está siempre en su punto de congelación.
+link-port-thermometer-lies--display-thermometer-disagree = Los dos difieren sea cual sea el que falla.
+link-port-thermometer-lies--clamp-thermometer-ice-wrong = Los dos difieren sea cual sea el que falla.
 link-clamp-thermometer-lies--clamp-thermometer-ice-wrong = En el mismo lugar ambos deben coincidir.
+link-clamp-thermometer-lies--display-thermometer-disagree = Los dos difieren sea cual sea el que falla.
 link-flow-meter-lies--meter-disagrees-with-bucket = Un volumen cronometrado no puede mentir.
+link-flow-meter-lies--head-unaccounted = Con un caudal equivocado la cuenta no cierra.
+link-flow-meter-lies--exchanger-drop-for-flow = La caída es correcta para el caudal real, no para el que muestra el caudalímetro.
+link-flow-meter-lies--circulator-rise = La elevación es correcta para el caudal real, no para el que muestra el caudalímetro.
 link-refractometer-lies--refractometer-water-wrong = El agua sola debe leerse como agua.
 link-hydrometer-lies--hydrometer-water-wrong = El agua sola debe leerse como agua.
 link-power-meter-lies--power-meter-disagrees = Dos vatímetros deben coincidir.

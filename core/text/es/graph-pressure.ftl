@@ -11,6 +11,7 @@ context-charge-left-too-low--first-year = Una carga demasiado baja se nota en el
 context-charge-left-too-low--since-start-up = Era baja desde el primer día.
 context-charge-left-too-low--older-than-five-years = Se habría notado hace años.
 context-charge-left-too-low--non-pressurised = Solo un lazo a presión puede cargarse con presión de menos.
+context-charge-left-too-low--after-work = El circuito se vuelve a cerrar sin su presión.
 cause-pipe-never-relaxed = Cargado antes de que la tubería se relajara
     .homeowner = La tubería de plástico siguió estirándose después del llenado, y la presión bajó con ella.
 context-pipe-never-relaxed--pipe-not-relaxed = Si no se mantiene a presión antes de la última carga, la tubería se estira después.
@@ -86,17 +87,22 @@ finding-circulator-hums = El circulador zumba o silba
     .homeowner = La bomba de circulación zumba.
 finding-circulator-rattles = El circulador traquetea o golpea
     .homeowner = La bomba de circulación traquetea.
+finding-pressure-gone = Sin presión en un circuito frío
+    .homeowner = En su circuito ya no hay presión.
 
 ## Links
 
 link-charge-left-too-low--low-static-pressure = Un lazo que arranca por debajo de su margen no tiene nada que ceder a la relajación y al verano.
+link-charge-left-too-low--pressure-gone = Una carga de casi nada no deja nada.
 link-pipe-never-relaxed--low-static-pressure = El módulo del polietileno cae a la mitad en un año de carga, y la presión con él.
 link-pipe-never-relaxed--pipe-gives-way = Una tubería cargada de una vez se estira después.
+link-pipe-never-relaxed--pressure-gone = El tubo se lleva una parte de la carga y nunca toda.
 link-ordinary-relaxation--pipe-gives-way = Toda tubería de polietileno se relaja bajo carga, casi todo al principio.
 link-ordinary-relaxation--gauge-lower-than-before = El manómetro se asienta por debajo de lo que marcaba en la puesta en marcha.
 link-seasonal-swing--gauge-lower-than-before = En verano la tubería crece más que el fluido y el manómetro baja.
 link-seasonal-swing--pressure-follows-temperature = La presión va con la temperatura y vuelve con ella.
 link-seasonal-swing--noise-worse-in-summer = La menor presión en verano hace un poco más fuerte cualquier zumbido.
+link-seasonal-swing--gauge-reads-high = En un circuito frío el manómetro de todo tubo plástico está más alto.
 link-charged-cold-without-allowance--low-static-pressure = Una carga correcta en frío es demasiado baja cuando la tubería y el fluido están calientes.
 link-charged-cold-without-allowance--pressure-follows-temperature = Es la temporada la que quita la presión, y vuelve en invierno.
 link-charged-cold-without-allowance--noise-worse-in-summer = La presión es más baja cuando el lazo está más caliente.

@@ -15,6 +15,7 @@ context-one-circulator-dead--two-circulators = Hay dos, y cualquiera puede parar
 context-one-circulator-dead--older-than-five-years = Los rotores y los condensadores eléctricos envejecen.
 context-one-circulator-dead--came-on-suddenly = Una bomba se para de una hora a otra.
 context-one-circulator-dead--since-start-up = Una bomba que funcionó y se paró no estaba muerta en la puesta en marcha.
+context-one-circulator-dead--more-rise-than-one-gives = Una sola bomba no puede dar esta elevación.
 cause-circulator-worn = Circulador gastado, rayado o agarrotándose
     .homeowner = La bomba de circulación está gastada y ya no mueve suficiente fluido.
 context-circulator-worn--older-than-five-years = Cojinetes e impulsores se gastan con los años.
@@ -23,12 +24,14 @@ context-circulator-worn--no-filter = La arenilla que no se filtró pasa por los 
 context-circulator-worn--first-month = Una bomba nueva rara vez está gastada.
 context-circulator-worn--came-on-slowly = El desgaste lleva su tiempo.
 context-circulator-worn--since-start-up = Una bomba que nunca fue bien aún no está gastada.
+context-circulator-worn--first-year = Los cojinetes duran más de un año si no trabajaron en seco.
 cause-circulators-opposed = Los circuladores bombean uno contra otro
     .homeowner = Dos bombas de circulación empujan una contra otra.
 context-circulators-opposed--first-month = Las bombas montadas al revés se descubren enseguida o tras una reparación.
 context-circulators-opposed--first-year = Es un error de instalación.
 context-circulators-opposed--since-start-up = Nunca funcionó.
 context-circulators-opposed--two-circulators = Hay dos, así que pueden trabajar una contra otra.
+context-circulators-opposed--after-work = Una bomba que se cambió se montó al revés.
 cause-check-valve-stuck-shut = Válvula de retención pegada o atascada
     .homeowner = Una válvula que debería abrirse con el paso del fluido está atascada.
 context-check-valve-stuck-shut--has-check-valves = Hay una que puede pegarse.
@@ -38,6 +41,7 @@ cause-check-valve-missing = Válvula de retención ausente o pegada en abierto
     .homeowner = Una válvula que debería impedir que el fluido vuelva atrás falta o está atascada.
 context-check-valve-missing--has-check-valves = Una válvula que nunca se montó no puede retener.
 context-check-valve-missing--two-circulators = La bomba parada deja volver el caudal de la otra.
+context-circulator-wrong-speed--after-work = La bomba nueva se deja a otra velocidad.
 
 ## Mechanisms
 
@@ -82,6 +86,8 @@ finding-check-valve-hot-spot = Gran caída de presión en la válvula de retenci
     .homeowner = Una válvula frena el paso del fluido.
 finding-no-check-valve-found = No hay válvula de retención ni en el cuerpo de la bomba ni en la tubería
     .homeowner = No hay ninguna válvula que impida que el fluido vuelva atrás.
+finding-head-unaccounted = Elevación de la bomba que ninguna parte registrada consume
+    .homeowner = La bomba trabaja contra más de lo que deberían frenar los tubos.
 
 ## Links
 

@@ -27,6 +27,7 @@ context-flow-switch-or-sensor-fault--since-start-up = Un interruptor que funcion
 cause-control-fault = Fallo del control o ajuste incorrecto
     .homeowner = El control no maneja el sistema como debería.
 context-control-fault--first-month = Los ajustes están mal desde el principio.
+context-control-fault--after-work = Los ajustes se cambian durante otro trabajo.
 
 ## Mechanisms
 

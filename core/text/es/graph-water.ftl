@@ -104,6 +104,7 @@ link-exchanger-fouled--capacity-short = El refrigerante trabaja a una temperatur
 link-exchanger-fouled--exchanger-drop-for-flow = Una capa gruesa estrecha el paso.
 link-exchanger-fouled--high-pressure-trip = En refrigeración, el condensador no puede ceder su calor.
 link-exchanger-fouled--freeze-guard-trip = En calefacción, el refrigerante se enfría más de lo que corresponde al fluido.
+link-exchanger-fouled--exchanger-takes-the-head = Una capa gruesa estrecha los canales.
 
 ## Checks
 

@@ -10,7 +10,7 @@ pub(super) use wants::ran_words;
 use super::Call;
 use super::knowledge::knowledge;
 use super::types::PlanView;
-use crate::diagnosis::{CauseKind, Diagnosis, Verdict};
+use crate::diagnosis::{CauseId, CauseKind, Diagnosis, Verdict};
 use crate::plan::quantity::Conditions;
 use crate::plan::{ProcedureId, Treatment, WorkPlan, work_plan};
 use crate::records::{Phase, ReadingPoint};
@@ -20,6 +20,9 @@ use crate::units::{Quantity, Temperature};
 /// A second cause is treated on the same visit when it is at least this probable.
 /// Judgement.
 const WORTH_TREATING: f64 = 0.35;
+/// Below this nothing is treated on suspicion: there is only something to look for.
+/// Judgement.
+const WORTH_SUSPECTING: f64 = 0.1;
 /// No more causes than this are treated in one plan.
 const TREATED: usize = 2;
 /// Loop temperature where nothing was read: 13 ± 8 °C. Judgement.
@@ -105,8 +108,13 @@ fn treatments(diagnosis: &Diagnosis) -> Vec<Treatment> {
         Verdict::Cause { cause, .. } => vec![cause.clone()],
         Verdict::Pair { causes, .. } | Verdict::CannotTellApart { causes, .. } => causes.clone(),
         Verdict::NothingToCorrect { behaviour, .. } => behaviour.iter().cloned().collect(),
-        Verdict::NotTheLoop { leading, .. } | Verdict::Undecided { leading } => {
-            leading.iter().cloned().collect()
+        Verdict::NotTheLoop { leading, .. } => leading.iter().cloned().collect(),
+        Verdict::Undecided { leading } => {
+            let probable = |cause: &&CauseId| {
+                let mut ranked = diagnosis.causes.iter();
+                ranked.any(|r| r.cause == **cause && r.probability >= WORTH_SUSPECTING)
+            };
+            leading.iter().filter(probable).cloned().collect()
         }
         Verdict::InstrumentFirst { instrument, .. } => vec![instrument.clone()],
     };

@@ -38,7 +38,7 @@ impl Default for Policy {
         Self {
             enough: 0.9,
             healthy: 0.65,
-            healthy_unrivalled: 0.35,
+            healthy_unrivalled: 0.4,
             rival: 4.5,
             elsewhere: 0.7,
             worth_bits: 0.02,

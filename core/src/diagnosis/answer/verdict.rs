@@ -93,8 +93,12 @@ impl Health {
     }
 
     /// Whether "nothing to correct" may be said, `most` being the probability of
-    /// the most probable fault.
-    fn is_sound(&self, most: f64, policy: &Policy) -> bool {
+    /// the most probable fault. Where nothing was looked at there is nothing to say.
+    fn is_sound(&self, most: f64, is_seen: bool, policy: &Policy) -> bool {
+        is_seen && self.is_probably_sound(most, policy)
+    }
+
+    fn is_probably_sound(&self, most: f64, policy: &Policy) -> bool {
         self.no_fault >= policy.healthy
             || (self.no_fault >= policy.healthy_unrivalled && self.no_fault >= policy.rival * most)
     }
@@ -176,7 +180,7 @@ pub(super) fn verdict(
     });
 
     let most = first.map_or(0.0, p);
-    if health.is_sound(most, policy) {
+    if health.is_sound(most, !inference.observed().is_empty(), policy) {
         // Sound only if a gauge that contradicts the rest is wrong: settle that first.
         if let Some(instrument_first) = instrument_first {
             return instrument_first;

@@ -20,7 +20,27 @@ pub(super) const RETURNS_DIFFER: Evaluator = Evaluator {
     evaluate: returns,
 };
 
+/// How far one return may stand from another while fluid runs in both, K: a circuit
+/// that stands takes the temperature of ground or room. Judgement.
+const STANDS: Levels = Levels::presence(&[(0.0, 6.5)], &[(6.0, 12.0), (8.0, 25.0)]);
+
+pub(super) const RETURN_STANDS: Evaluator = Evaluator {
+    name: "circuit-return-stands",
+    graded: false,
+    reads: &[ReadingPoint::CircuitReturn],
+    evaluate: stands,
+};
+
 fn returns(call: &Call<'_>) -> Vec<Evaluation> {
+    apart(call, &RETURNS)
+}
+
+fn stands(call: &Call<'_>) -> Vec<Evaluation> {
+    apart(call, &STANDS)
+}
+
+/// How far apart the returns of the circuits are.
+fn apart(call: &Call<'_>, levels: &Levels) -> Vec<Evaluation> {
     // One value a circuit; readings without a number are circuits of their own.
     let mut circuits: Vec<(Option<u32>, f64, f64, usize)> = Vec::new();
     let mut places = Vec::new();
@@ -67,7 +87,7 @@ fn returns(call: &Call<'_>) -> Vec<Evaluation> {
     let cleared = (range * range - scatter * scatter).max(0.0).sqrt();
     let measured = Uncertain::new(TemperatureDifference::from_si(range), taken.standard);
     let evaluation = Evaluation::of(
-        &RETURNS,
+        levels,
         Compared::Value(cleared, taken.standard),
         &taken,
         Figure::uncertain(measured),

@@ -23,8 +23,8 @@ use crate::units::{Fraction, Length, Number, Quantity, Temperature, Unit, Volume
 const COMPUTED: Levels = Levels::presence(&[(0.87, 1.6), (1.3, 3.0)], &[(0.1, 0.94)]);
 /// Relative standard uncertainty of the computed flow: rough walls, fittings
 /// and lengths that no one measured. Judgement; more where headers are unknown.
-const NETWORK_SPREAD: f64 = 0.06;
-const HEADERS_UNKNOWN_SPREAD: f64 = 0.1;
+pub(super) const NETWORK_SPREAD: f64 = 0.06;
+pub(super) const HEADERS_UNKNOWN_SPREAD: f64 = 0.1;
 
 /// Reynolds number in the ground pipe over the 2,300 below which the flow is
 /// laminar (White, *Fluid Mechanics*, from memory); the overlap is the transition.
@@ -94,7 +94,7 @@ fn from_records(
     }]
 }
 
-fn run(section: &Section, fittings: f64) -> Run {
+pub(super) fn run(section: &Section, fittings: f64) -> Run {
     Run {
         pipe: section.pipe,
         length: section.length,
@@ -103,7 +103,7 @@ fn run(section: &Section, fittings: f64) -> Run {
 }
 
 /// The circuits, one by one, on one pair of headers.
-fn field(call: &Call<'_>) -> Option<LoopField> {
+pub(super) fn field(call: &Call<'_>) -> Option<LoopField> {
     let piping = &call.model.piping;
     let count = piping.circuit_count()?;
     if count > MOST_CIRCUITS {
@@ -229,7 +229,9 @@ fn cold_film(call: &Call<'_>) -> Vec<Evaluation> {
         .into_iter()
         .filter(|way| way.flow.value().si() > 0.0)
         .min_by(|a, b| a.flow.standard().total_cmp(&b.flow.standard()));
-    let flow = sharpest.map_or(call.model.demand.flow, |way| way.flow);
+    let flow = sharpest
+        .as_ref()
+        .map_or(call.model.demand.flow, |way| way.flow);
     let longest = |a: &&Section, b: &&Section| {
         let volume = |section: &Section| section.volume().si();
         volume(a).total_cmp(&volume(b))
@@ -278,14 +280,21 @@ fn cold_film(call: &Call<'_>) -> Vec<Evaluation> {
             "antifreeze-by-volume",
             Figure::uncertain(call.model.fluid.volume_fraction),
         );
-    from_records(
+    let from = from_records(
         &FILM,
         x,
         &used,
         Figure::uncertain(reynolds),
         Figure::exact(limit),
         reasoning,
-    )
+    );
+    // What a lying meter says of the flow it says of the film.
+    let read_with = sharpest.map(|way| way.taken.instrument);
+    let with = |evaluation| Evaluation {
+        read_with,
+        ..evaluation
+    };
+    from.into_iter().map(with).collect()
 }
 
 fn length_short(call: &Call<'_>) -> Vec<Evaluation> {

@@ -54,11 +54,18 @@ pub(super) struct Way {
     pub flow: Uncertain<VolumeFlow>,
     /// How.
     pub reasoning: Reasoning,
+    /// It rests on the exchanger's drop, and so on a clean exchanger.
+    pub is_by_drop: bool,
 }
 
+/// The drop of an exchanger tells its flow only if the exchanger is clean. Where the
+/// flow is known otherwise, the drop tells of the exchanger instead
+/// (`exchanger-drop-for-flow`), and not of the flow a second time.
 fn loop_flow(call: &Call<'_>) -> Vec<Evaluation> {
-    ways(call)
-        .into_iter()
+    let ways = ways(call);
+    let known_otherwise = ways.iter().any(|way| !way.is_by_drop);
+    ways.into_iter()
+        .filter(|way| !(way.is_by_drop && known_otherwise))
         .map(|way| judged(call, &way.taken, way.flow, way.reasoning))
         .collect()
 }
@@ -83,6 +90,7 @@ pub(super) fn ways_but_curve(call: &Call<'_>) -> impl Iterator<Item = Way> {
             flow: taken.uncertain(),
             reasoning: Reasoning::new("flow-by-meter", Authority::CommonPractice),
             taken,
+            is_by_drop: false,
         });
     let dropped = call
         .by_instrument(ReadingPoint::ExchangerDrop, State::Running)
@@ -109,6 +117,7 @@ fn by_exchanger(call: &Call<'_>, taken: Taken) -> Option<Way> {
         taken: Taken { readings, ..taken },
         flow,
         reasoning,
+        is_by_drop: true,
     })
 }
 

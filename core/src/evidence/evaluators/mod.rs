@@ -5,6 +5,7 @@
 //! measured with what the physics expects of this system, and carries every
 //! uncertainty into the likelihood.
 
+mod agreement;
 mod air;
 mod circuits;
 mod computed;
@@ -16,6 +17,7 @@ mod solids;
 mod split;
 mod tank;
 mod trend;
+mod unaccounted;
 mod unit;
 mod water;
 
@@ -46,6 +48,11 @@ impl Evaluator {
         (self.evaluate)(call)
     }
 
+    /// The evaluator that shows a sign by readings, if one does.
+    pub fn showing(finding: &str) -> Option<&'static Self> {
+        SHOWN.iter().find(|evaluator| evaluator.name == finding)
+    }
+
     /// The evaluator of a name.
     pub fn named(name: &str) -> Option<&'static Self> {
         ALL.iter().find(|evaluator| evaluator.name == name)
@@ -56,6 +63,7 @@ impl Evaluator {
 pub const ALL: &[Evaluator] = &[
     pressure::STATIC_PRESSURE,
     pressure::PRESSURE_UNEXPLAINED,
+    pressure::PRESSURE_GONE,
     trend::STATIC_PRESSURE_TREND,
     trend::FALL_SHRINKS,
     pressure::SUCTION_PRESSURE,
@@ -66,15 +74,18 @@ pub const ALL: &[Evaluator] = &[
     flow::LOOP_FLOW,
     solids::STRAINER_DROP,
     solids::EXCHANGER_DROP,
+    solids::EXCHANGER_SHARE,
     pump::CIRCULATOR_RISE,
     pump::SHUT_OFF_RISE,
     pump::CIRCULATOR_POWER,
     pump::CIRCULATOR_BODY_HOT,
+    unaccounted::HEAD_UNACCOUNTED,
     computed::FLOW_SHORT,
     computed::COLD_FILM,
     computed::LENGTH_SHORT,
     computed::CIRCUITS_UNEVEN,
     circuits::RETURNS_DIFFER,
+    circuits::RETURN_STANDS,
     freeze::FREEZE_PROTECTION,
     freeze::FREEZE_SAMPLES_DIFFER,
     freeze::GRAVITY_DISAGREES,
@@ -90,6 +101,14 @@ pub const ALL: &[Evaluator] = &[
     water::IRON_IN_WATER,
     water::CORROSIVE_WATER,
     water::FLUID_ACIDITY,
+];
+
+/// Signs that people see and readings show as well: the evaluator has the name of
+/// the finding, and stands in where nobody answered for it.
+const SHOWN: &[Evaluator] = &[
+    split::SPLIT_REVERSED,
+    agreement::SECOND_GAUGE,
+    agreement::DISPLAY,
 ];
 
 /// The names of all evaluators, for the validation of the rule graph.

@@ -71,6 +71,48 @@ fn static_pressure(call: &Call<'_>) -> Vec<Evaluation> {
         .collect()
 }
 
+/// Pressure at rest of a loop that is no warmer than mild, psi. Relaxation takes a
+/// share of the charge and never all of it, and a cool pipe is tight on its fluid: at
+/// or below nothing on the gauge, fluid is gone. Judgement for the ranges.
+const GONE: Levels = Levels::presence(&[(2.0, 160.0)], &[(-14.7, 1.0), (-14.7, 3.0)]);
+/// A loop at or below this mean temperature counts as no warmer than mild, °C.
+const MILD: f64 = 16.0;
+
+pub(super) const PRESSURE_GONE: Evaluator = Evaluator {
+    name: "pressure-gone",
+    graded: false,
+    reads: &[ReadingPoint::StaticPressure, ReadingPoint::LoopTemperature],
+    evaluate: gone,
+};
+
+fn gone(call: &Call<'_>) -> Vec<Evaluation> {
+    let vented = matches!(
+        call.model.flow_centre,
+        Some(FlowCentre::NonPressurised { .. })
+    );
+    let (temperature, companions) = call.loop_temperature();
+    let warmest = temperature.value().celsius() + 0.5 * temperature.standard();
+    if vented || warmest > MILD {
+        return Vec::new();
+    }
+    call.by_instrument(ReadingPoint::StaticPressure, State::AtRest)
+        .iter()
+        .map(|taken| {
+            let reasoning = Reasoning::new("nothing-left", Authority::Published("ppi-handbook"))
+                .with("loop-temperature", Figure::uncertain(temperature));
+            Evaluation::of(
+                &GONE,
+                psi(taken, 0.0),
+                taken,
+                Figure::uncertain(taken.uncertain::<GaugePressure>()),
+                Figure::exact(GaugePressure::from_si(Unit::Psi.to_si(2.0))),
+                reasoning,
+            )
+            .using(&companions)
+        })
+        .collect()
+}
+
 /// Warmest mean temperature of a loop in a season, °C. Judgement.
 const WARMEST: f64 = 25.0;
 /// The most that the band is lifted for a cold loop, Pa: 20 psi. Soil, grout and

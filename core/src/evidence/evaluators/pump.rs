@@ -250,7 +250,7 @@ fn rise(call: &Call<'_>) -> Vec<Evaluation> {
 }
 
 /// The sharpest flow known otherwise than by the circulators.
-fn known_flow(call: &Call<'_>) -> Option<Way> {
+pub(super) fn known_flow(call: &Call<'_>) -> Option<Way> {
     super::flow::ways_but_curve(call)
         .filter(|way| way.flow.value().si() > 0.0)
         .min_by(|a, b| a.flow.standard().total_cmp(&b.flow.standard()))
@@ -310,6 +310,7 @@ pub(super) fn flow_by_curve(call: &Call<'_>) -> Option<Way> {
         taken,
         flow,
         reasoning,
+        is_by_drop: false,
     })
 }
 

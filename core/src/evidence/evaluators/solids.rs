@@ -33,6 +33,48 @@ pub(super) const EXCHANGER_DROP: Evaluator = Evaluator {
     evaluate: exchanger,
 };
 
+/// Drop of the exchanger over the rise of the circulators at the same flow: usually a
+/// quarter to a half. Common practice, no source; the ranges are judgement.
+const SHARE: Levels = Levels::presence(&[(0.0, 0.68)], &[(0.66, 1.1)]);
+
+/// What needs no curve: where nearly all of the rise is lost in the exchanger, little
+/// is left that anything else could hold up.
+pub(super) const EXCHANGER_SHARE: Evaluator = Evaluator {
+    name: "exchanger-takes-the-head",
+    graded: false,
+    reads: &[
+        ReadingPoint::ExchangerDrop,
+        ReadingPoint::CirculatorRise,
+        ReadingPoint::ShutOffRise,
+    ],
+    evaluate: share,
+};
+
+fn share(call: &Call<'_>) -> Vec<Evaluation> {
+    let evaluated = || {
+        let drop = call.best(ReadingPoint::ExchangerDrop, State::Running)?;
+        // With the discharge shut the rise is at its most: the share at least this.
+        let rise = call
+            .best(ReadingPoint::CirculatorRise, State::Running)
+            .or_else(|| call.best(ReadingPoint::ShutOffRise, State::Running))?;
+        let measured = drop.uncertain::<PressureDifference>();
+        let of = rise.uncertain::<PressureDifference>();
+        let reasoning = Reasoning::new("share-of-rise", Authority::CommonPractice)
+            .with("circulator-rise", Figure::uncertain(of));
+        let usual = Uncertain::relative(of.value() * 0.4, 0.3);
+        let evaluation = Evaluation::of(
+            &SHARE,
+            Compared::ratio(measured, of),
+            &drop,
+            Figure::uncertain(measured),
+            Figure::uncertain(usual),
+            reasoning,
+        );
+        (of.value().si() > 0.0).then(|| evaluation.using(&rise.readings))
+    };
+    evaluated().into_iter().collect()
+}
+
 fn strainer(call: &Call<'_>) -> Vec<Evaluation> {
     if call.file.system.strainer == Some(false) {
         return Vec::new();
@@ -58,13 +100,9 @@ fn strainer(call: &Call<'_>) -> Vec<Evaluation> {
 
 fn exchanger(call: &Call<'_>) -> Vec<Evaluation> {
     // Any way to the flow but the drop itself.
-    let drop_readings: Vec<usize> = call
-        .readings(ReadingPoint::ExchangerDrop, State::Running)
-        .map(|(place, _)| place)
-        .collect();
     let independent = ways(call)
         .into_iter()
-        .filter(|way| !way.taken.readings.iter().any(|r| drop_readings.contains(r)))
+        .filter(|way| !way.is_by_drop)
         .min_by(|a, b| relative(a).total_cmp(&relative(b)));
     let Some(way) = independent else {
         return Vec::new();
@@ -96,7 +134,7 @@ fn relative(way: &Way) -> f64 {
 }
 
 /// Drop of a clean exchanger at the flow, over the fluids it may be.
-fn expected_drop(call: &Call<'_>, way: &Way) -> Option<Uncertain<PressureDifference>> {
+pub(super) fn expected_drop(call: &Call<'_>, way: &Way) -> Option<Uncertain<PressureDifference>> {
     let curve = exchanger_curve(call)?;
     let (temperature, _) = call.loop_temperature();
     let trust = CurveTrust::default();

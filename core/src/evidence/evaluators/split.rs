@@ -30,20 +30,77 @@ pub(super) const TEMPERATURE_SPLIT: Evaluator = Evaluator {
     evaluate: split,
 };
 
-fn split(call: &Call<'_>) -> Vec<Evaluation> {
+/// Change of the water in the direction of the mode, K: as it should be, or the
+/// other way round. A unit that does little changes it little; none turns it
+/// round. Judgement.
+const DIRECTION: Levels = Levels::presence(&[(-0.4, 25.0)], &[(-25.0, -0.8)]);
+
+/// That what is marked as entering leaves, by the two temperatures.
+pub(super) const SPLIT_REVERSED: Evaluator = Evaluator {
+    name: "split-sign-reversed",
+    graded: false,
+    reads: &[ReadingPoint::EnteringWater, ReadingPoint::LeavingWater],
+    evaluate: reversed,
+};
+
+fn reversed(call: &Call<'_>) -> Vec<Evaluation> {
+    each_mode(call)
+        .filter_map(|(mode, entering, leaving)| {
+            let measured = water_change(mode, &entering, &leaving);
+            let expected = expected_change(call, mode, entering.uncertain())?;
+            let reasoning = Reasoning::new("split-direction", Authority::CommonPractice);
+            let evaluation = Evaluation::of(
+                &DIRECTION,
+                Compared::Value(measured.0, measured.1),
+                doubted(&entering, &leaving).0,
+                change(measured),
+                change(expected),
+                reasoning,
+            )
+            .using(&entering.readings)
+            .using(&leaving.readings);
+            // One thermometer held to both is off alike at both.
+            Some(if entering.instrument == leaving.instrument {
+                evaluation.of_one_instrument()
+            } else {
+                evaluation
+            })
+        })
+        .collect()
+}
+
+/// What enters and leaves with the compressor on, for each mode that both were read in.
+fn each_mode(call: &Call<'_>) -> impl Iterator<Item = (OperatingMode, Taken, Taken)> {
     [OperatingMode::Heating, OperatingMode::Cooling]
         .into_iter()
         .filter_map(|mode| {
             let entering = call.best_with_compressor(ReadingPoint::EnteringWater, mode)?;
             let leaving = call.best_with_compressor(ReadingPoint::LeavingWater, mode)?;
+            Some((mode, entering, leaving))
+        })
+}
+
+/// The less certain thermometer, which is the one to doubt, and the other.
+fn doubted<'a>(entering: &'a Taken, leaving: &'a Taken) -> (&'a Taken, &'a Taken) {
+    if leaving.standard > entering.standard {
+        (leaving, entering)
+    } else {
+        (entering, leaving)
+    }
+}
+
+fn change((value, standard): (f64, f64)) -> Figure {
+    Figure::uncertain(Uncertain::new(
+        TemperatureDifference::from_si(value),
+        standard,
+    ))
+}
+
+fn split(call: &Call<'_>) -> Vec<Evaluation> {
+    each_mode(call)
+        .filter_map(|(mode, entering, leaving)| {
             let measured = water_change(mode, &entering, &leaving);
             let expected = expected_change(call, mode, entering.uncertain())?;
-            let figure = |(value, standard)| {
-                Figure::uncertain(Uncertain::new(
-                    TemperatureDifference::from_si(value),
-                    standard,
-                ))
-            };
             let heat = rated_heat(call, mode, entering.uncertain());
             let reasoning = Reasoning::new("rated-split", Authority::CommonPractice)
                 .with(
@@ -59,18 +116,20 @@ fn split(call: &Call<'_>) -> Vec<Evaluation> {
                     "leaving-water",
                     Figure::uncertain(leaving.uncertain::<Temperature>()),
                 );
-            // The less certain thermometer is the one to doubt.
-            let (doubted, other) = if leaving.standard > entering.standard {
-                (&leaving, &entering)
+            let (doubted, other) = doubted(&entering, &leaving);
+            // Pipes that are crossed turn the change round and leave its size; that
+            // they are is another finding. A small change is no turned one.
+            let size = if measured.0 < -2.0 * measured.1 {
+                (-measured.0, measured.1)
             } else {
-                (&entering, &leaving)
+                measured
             };
             let evaluation = Evaluation::of(
                 &SPLIT,
-                Compared::Ratio(measured, expected),
+                Compared::Ratio(size, expected),
                 doubted,
-                figure(measured),
-                figure(expected),
+                change(measured),
+                change(expected),
                 reasoning,
             );
             Some(evaluation.using(&other.readings))

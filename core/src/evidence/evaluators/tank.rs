@@ -16,6 +16,10 @@ const PRE_CHARGE: Levels = Levels::graded(&[(-80.0, -3.0)], &[(-4.5, 4.5)], &[(3
 /// Pre-charge that a tank is set to when nobody noted it, psi, loosely. Common
 /// practice, no source.
 const USUAL_PRE_CHARGE_PSI: (f64, f64) = (18.0, 8.0);
+/// The same under the pressure that the loop was filled to, where that was noted: the
+/// tank is to hold a little fluid, and is set a few psi below. Common practice, no
+/// source; its spread is judgement.
+const PRE_CHARGE_BELOW_FILL_PSI: (f64, f64) = (4.0, 4.0);
 
 pub(super) const TANK_PRE_CHARGE: Evaluator = Evaluator {
     name: "tank-pre-charge",
@@ -31,14 +35,19 @@ fn pre_charge(call: &Call<'_>) -> Vec<Evaluation> {
         }
         Some(FlowCentre::Sealed {} | FlowCentre::NonPressurised { .. }) | None => None,
     };
-    let (usual, spread) = USUAL_PRE_CHARGE_PSI;
-    let expected = set.map_or(
-        Uncertain::new(
-            GaugePressure::from_si(Unit::Psi.to_si(usual)),
-            Unit::Psi.to_si(spread),
-        ),
-        |set| Uncertain::new(set, Unit::Psi.to_si(1.0)),
-    );
+    let psi = |(value, spread): (f64, f64)| {
+        let value = GaugePressure::from_si(Unit::Psi.to_si(value));
+        Uncertain::new(value, Unit::Psi.to_si(spread))
+    };
+    let filled = call.file.commissioning.charge_pressure;
+    let expected = match (set, filled) {
+        (Some(set), _) => Uncertain::new(set, Unit::Psi.to_si(1.0)),
+        (None, Some(filled)) => {
+            let (below, spread) = PRE_CHARGE_BELOW_FILL_PSI;
+            psi((Unit::Psi.from_si(filled.get().si()) - below, spread))
+        }
+        (None, None) => psi(USUAL_PRE_CHARGE_PSI),
+    };
     call.by_instrument(ReadingPoint::TankPreCharge, State::Any)
         .iter()
         .map(|taken| {

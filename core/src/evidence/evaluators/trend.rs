@@ -1,12 +1,12 @@
 //! A log of the gauge over days: relaxation or leak.
 
 use super::Evaluator;
-use super::pressure::{sealed_loop, unknowns};
+use super::pressure::unknowns;
 use crate::evidence::call::{Call, State, Taken};
 use crate::evidence::evaluation::Evaluation;
 use crate::evidence::levels::{Levels, SLIP, with_slip};
 use crate::figures::{Authority, Figure, Reasoning};
-use crate::pressure::balance::{Balance, ChargeState, balance};
+use crate::pressure::balance::{Balance, ChargeState, SealedLoop, balance};
 use crate::pressure::trend::{FEWEST, LogEntry, Trend, TrendPrior, compare};
 use crate::records::{Reading, ReadingPoint};
 use crate::uncertainty::Uncertain;
@@ -114,6 +114,13 @@ fn log(call: &Call<'_>) -> Option<Log> {
     })
 }
 
+/// The sealed loop; a tank that nobody measured is taken as a usual one, for of its
+/// size only the answer to temperature and top-ups depends, and both are held wide.
+fn roughly_sealed(call: &Call<'_>) -> Option<SealedLoop> {
+    let usual = || call.model.sealed_loop_with_usual_tank();
+    call.model.sealed_loop().or_else(usual)
+}
+
 /// The balance of the loop at the pressure of the log.
 fn at(call: &Call<'_>, log: &Log, now: Temperature) -> Option<Balance> {
     let unknowns = unknowns(call);
@@ -127,7 +134,7 @@ fn at(call: &Call<'_>, log: &Log, now: Temperature) -> Option<Balance> {
         earlier: None,
     };
     let moment = Duration::from_si(60.0);
-    balance(&sealed_loop(call)?, &properties, &charge, moment, now).ok()
+    balance(&roughly_sealed(call)?, &properties, &charge, moment, now).ok()
 }
 
 fn judged(call: &Call<'_>, log: &Log, decade: (f64, f64)) -> Option<Trend> {

@@ -90,3 +90,72 @@ fn habits_and_age() {
         assert_eq!(get(&facts, fact), expected, "{fact}");
     }
 }
+
+fn fact_of(system: Value, commissioning: Value, visit: Value, fact: &str) -> Option<bool> {
+    let file = file(system, commissioning, visit);
+    let known = facts(&file, &LoopModel::of(&file), today());
+    get(&known, fact)
+}
+
+/// At least 40 psi at start-up (a utility's guide to testing ground loops), with a tank
+/// 15 psi (common practice, no source); a gauge cannot tell 38 from 40.
+#[test]
+fn a_charge_just_under_the_least_is_neither() {
+    let low = |kind: &str, psi: f64| {
+        let mut system = rich();
+        system["flow_centre"] = json!({ "kind": kind });
+        let record = json!({ "charge_pressure": value(psi, "psi") });
+        fact_of(
+            system,
+            record,
+            json!({ "date": "2026-01-20" }),
+            "charged-low",
+        )
+    };
+    assert_eq!(low("sealed", 30.0), Some(true));
+    assert_eq!(low("sealed", 38.0), None);
+    assert_eq!(low("sealed", 45.0), Some(false));
+    assert_eq!(low("sealed_with_tank", 10.0), Some(true));
+    assert_eq!(low("sealed_with_tank", 25.0), Some(false));
+    assert_eq!(low("non_pressurised", 10.0), None);
+}
+
+/// 32 ft of head are 13.9 psi of water (0.433 psi a foot): two such circulators in
+/// series may give 20 psi, one cannot.
+#[test]
+fn a_rise_that_takes_two_circulators() {
+    let mut system = rich();
+    let one = system["circulators"][0].clone();
+    system["circulators"] = json!([one.clone(), one]);
+    let fact = |psi: f64| {
+        let rise =
+            json!({ "point": "shut_off_rise", "value": value(psi, "psi"), "mode": "pumps_only" });
+        let visit = json!({ "date": "2026-01-20", "readings": [rise] });
+        fact_of(system.clone(), json!({}), visit, "more-rise-than-one-gives")
+    };
+    assert_eq!(fact(20.0), Some(true));
+    assert_eq!(fact(12.0), None);
+}
+
+#[test]
+fn warm_water_and_what_was_touched_last() {
+    let visit = |f: f64| {
+        json!({
+            "date": "2026-07-20",
+            "answers": [{ "finding": "after-work", "is": "yes" }],
+            "readings": [{ "point": "entering_water", "value": value(f, "degF"), "mode": "cooling" }]
+        })
+    };
+    assert_eq!(
+        fact_of(rich(), json!({}), visit(74.0), "warm-loop"),
+        Some(true)
+    );
+    assert_eq!(
+        fact_of(rich(), json!({}), visit(41.0), "warm-loop"),
+        Some(false)
+    );
+    assert_eq!(
+        fact_of(rich(), json!({}), visit(74.0), "after-work"),
+        Some(true)
+    );
+}

@@ -1,5 +1,6 @@
 //! Cases worked by hand, one topic a file.
 
+mod combined;
 mod facts;
 mod freeze;
 mod gathering;
