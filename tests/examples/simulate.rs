@@ -3,11 +3,13 @@
 //!
 //!     cargo run --release -p returnline-tests --example simulate -- \
 //!         [--calls 1000] [--seed 1] [--follow 12] [--alike] [--effort 0.5/0.5] \
-//!         [--brief] [--wrong] [--show FAULT] [--graph FOLDER] [--write FILE]
+//!         [--brief] [--handed FOLDER] [--wrong] [--show FAULT] [--graph FOLDER] [--write FILE]
 //!
+//! `--handed` puts the calls of a folder (`tests/src/handed.rs`) to the program instead.
 //! `--write` prints no figures: it writes what the inference sees of faulty calls,
 //! one a line, for `tests/reference/ceiling.py`.
 
+use returnline_tests::handed::{Judged, judge};
 use returnline_tests::practice;
 use returnline_tests::simulator::call::Effort;
 use returnline_tests::simulator::score::{Score, by_fault, reliability};
@@ -15,9 +17,11 @@ use returnline_tests::simulator::seen::seen;
 use returnline_tests::simulator::trial::{
     Outcome, Setting, graph, many, simulated, tried, use_graph_of,
 };
+use std::collections::BTreeMap;
 use std::error::Error;
 use std::fs::File;
 use std::io::{BufWriter, Write};
+use std::path::Path;
 
 struct Wanted {
     calls: usize,
@@ -30,6 +34,7 @@ struct Wanted {
     wrong: bool,
     show: Option<String>,
     write: Option<String>,
+    handed: Option<String>,
 }
 
 fn wanted() -> Result<Wanted, Box<dyn Error>> {
@@ -44,6 +49,7 @@ fn wanted() -> Result<Wanted, Box<dyn Error>> {
         wrong: false,
         show: None,
         write: None,
+        handed: None,
     };
     let mut arguments = std::env::args().skip(1);
     while let Some(argument) = arguments.next() {
@@ -66,6 +72,7 @@ fn wanted() -> Result<Wanted, Box<dyn Error>> {
             "--practice" => wanted.practice = true,
             "--wrong" => wanted.wrong = true,
             "--brief" => wanted.brief = true,
+            "--handed" => wanted.handed = Some(value()?),
             "--write" => wanted.write = Some(value()?),
             "--show" => wanted.show = Some(value()?),
             other => return Err(format!("what is `{other}`?").into()),
@@ -106,6 +113,10 @@ fn main() -> Result<(), Box<dyn Error>> {
                 println!("{name}: {missed}");
             }
         }
+        return Ok(());
+    }
+    if let Some(folder) = &wanted.handed {
+        handed(folder);
         return Ok(());
     }
     if let Some(file) = &wanted.write {
@@ -244,6 +255,67 @@ fn write(file: &str, setting: Setting, wanted: &Wanted) -> Result<(), Box<dyn Er
         writeln!(lines, "{}", seen(&call))?;
     }
     Ok(lines.flush()?)
+}
+
+/// How the calls of a folder came out, and what was taken for what.
+fn handed(folder: &str) {
+    let judged = judge(Path::new(folder));
+    let (sound, faulty): (Vec<&Judged>, Vec<&Judged>) =
+        judged.iter().partition(|call| call.is_sound());
+    let share = |of: &[&Judged], is: &dyn Fn(&Judged) -> bool| {
+        let so = of.iter().filter(|call| is(call)).count();
+        percent(so as f64 / of.len().max(1) as f64)
+    };
+    println!("| faulty calls | first | among three | called healthy | calibration error |");
+    println!("|---|---|---|---|---|");
+    println!(
+        "| {} | {} | {} | {} | {:.3} |",
+        faulty.len(),
+        share(&faulty, &|call| call.place() == Some(0)),
+        share(&faulty, &|call| call.place().is_some_and(|place| place < 3)),
+        share(&faulty, &|call| call.called_healthy),
+        calibration(&faulty),
+    );
+    println!(
+        "\nNothing wrong: {} of {} recognised.\n",
+        sound.iter().filter(|call| call.called_healthy).count(),
+        sound.len(),
+    );
+    println!("| fault | calls | first | among three | taken for |");
+    println!("|---|---|---|---|---|");
+    let mut faults: BTreeMap<&str, Vec<&Judged>> = BTreeMap::new();
+    for call in &faulty {
+        faults.entry(&call.truth.truth[0]).or_default().push(call);
+    }
+    for (fault, calls) in faults {
+        let mut others: BTreeMap<&str, usize> = BTreeMap::new();
+        for call in calls.iter().filter(|call| call.place() != Some(0)) {
+            let first = call.ranked.first().map_or("nothing", |(cause, _)| cause);
+            *others.entry(first).or_default() += 1;
+        }
+        let mut others: Vec<_> = others.into_iter().collect();
+        others.sort_by_key(|(_, times)| std::cmp::Reverse(*times));
+        let others: Vec<String> = others.iter().map(|(c, n)| format!("{c} {n}")).collect();
+        println!(
+            "| {fault} | {} | {} | {} | {} |",
+            calls.len(),
+            share(&calls, &|call| call.place() == Some(0)),
+            share(&calls, &|call| call.place().is_some_and(|place| place < 3)),
+            others.join(", "),
+        );
+    }
+}
+
+/// Expected calibration error of the first, ten bins of equal width.
+fn calibration(calls: &[&Judged]) -> f64 {
+    let mut bins = [0.0_f64; 10];
+    for call in calls {
+        if let Some((_, probability)) = call.ranked.first() {
+            let right = f64::from(u8::from(call.place() == Some(0)));
+            bins[((probability * 10.0) as usize).min(9)] += probability - right;
+        }
+    }
+    bins.iter().map(|bin| bin.abs()).sum::<f64>() / calls.len().max(1) as f64
 }
 
 /// One line for each call that came out wrong.

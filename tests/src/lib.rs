@@ -1,5 +1,6 @@
 //! Shared pieces of the outside checks.
 
+pub mod handed;
 pub mod invented;
 pub mod loops;
 pub mod networks;

@@ -1,0 +1,80 @@
+//! Calls handed over by somebody else: a folder of visit files and a file
+//! `truth.jsonl`, which says of each what was the matter.
+
+use crate::simulator::trial::{assess, ranking};
+use returnline_core::api::{Wording, read_visit_file};
+use returnline_core::diagnosis::Verdict;
+use serde::Deserialize;
+use std::path::Path;
+
+/// What was the matter with one call.
+#[derive(Clone, Debug, Deserialize)]
+pub struct Truth {
+    /// The visit file, in the same folder.
+    pub file: String,
+    /// The causes, by their names in the rule graph; none: nothing was wrong.
+    pub truth: Vec<String>,
+    /// Causes that may stand first just as well on what the call holds.
+    #[serde(default)]
+    pub accept: Vec<String>,
+}
+
+/// What the program made of one call.
+#[derive(Clone, Debug)]
+pub struct Judged {
+    /// What was the matter.
+    pub truth: Truth,
+    /// Causes but instruments, in the order of the answer.
+    pub ranked: Vec<(String, f64)>,
+    /// The instrument that is doubted most.
+    pub doubted: Option<String>,
+    /// The answer was "nothing to correct".
+    pub called_healthy: bool,
+}
+
+impl Judged {
+    /// Whether nothing was wrong.
+    #[must_use]
+    pub fn is_sound(&self) -> bool {
+        let ordinary = ["ordinary-relaxation", "seasonal-swing"];
+        let all = &self.truth.truth;
+        all.iter().all(|cause| ordinary.contains(&cause.as_str()))
+    }
+
+    /// Place of the first of the true causes, or of those that may stand first as well.
+    #[must_use]
+    pub fn place(&self) -> Option<usize> {
+        let right =
+            |cause: &String| self.truth.truth.contains(cause) || self.truth.accept.contains(cause);
+        self.ranked.iter().position(|(cause, _)| right(cause))
+    }
+}
+
+/// Puts every call of a folder to the program, on the graph in use.
+///
+/// # Panics
+/// If the folder lacks `truth.jsonl` or a file it names, or one is no visit file.
+#[must_use]
+pub fn judge(folder: &Path) -> Vec<Judged> {
+    let read = |name: &str| {
+        std::fs::read_to_string(folder.join(name)).unwrap_or_else(|error| panic!("{name}: {error}"))
+    };
+    let truths = read("truth.jsonl");
+    truths
+        .lines()
+        .map(|line| {
+            let truth: Truth = serde_json::from_str(line).unwrap_or_else(|e| panic!("{line}: {e}"));
+            let text = read(&truth.file);
+            let file = read_visit_file(text.as_bytes(), Wording::default())
+                .unwrap_or_else(|error| panic!("{}: {}", truth.file, error.message));
+            let diagnosis = assess(&file);
+            let doubted = diagnosis.doubted.first();
+            Judged {
+                truth,
+                ranked: ranking(&diagnosis),
+                doubted: doubted.map(|doubt| doubt.instrument.as_str().to_owned()),
+                called_healthy: matches!(diagnosis.verdict, Verdict::NothingToCorrect { .. }),
+            }
+        })
+        .collect()
+}
