@@ -58,7 +58,8 @@ def loaded(path):
 
 def posteriors(given):
     gum, bn, seen = loaded(given["bif"])
-    targets = [name for name in bn.names() if not name.startswith("seen_")]
+    # The chain that leads to the call is no node of the graph.
+    targets = [name for name in bn.names() if not name.startswith(("seen_", "call_by_"))]
 
     def run():
         engine = gum.LazyPropagation(bn)

@@ -8,12 +8,25 @@ use returnline_core::api::{Call, NetworkFormat, Wording, read_visit_file};
 use returnline_core::diagnosis::{
     Case, FindingId, FindingIx, Graph, Inference, Likelihood, Observation, Scale, shipped, to_bif,
 };
+use returnline_core::evidence::gather;
+use returnline_core::model::LoopModel;
 use returnline_tests::invented::Dice;
+use returnline_tests::simulator::call::Effort;
+use returnline_tests::simulator::trial::{Setting, case, read, simulated};
 use serde_json::{Value, json};
 use std::error::Error;
 
 /// 75 findings hold what a visit holds on which every sign is asked.
 const READINGS: [usize; 5] = [1, 10, 40, 75, 100];
+/// The sample calls.
+const SAMPLES: [&str; 3] = [
+    "pressure-lost-over-summer",
+    "freeze-guard-trips",
+    "air-in-one-circuit",
+];
+const SAMPLE_FOLDER: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/../core/data/samples");
+/// Simulated visits, by their seeds.
+const FULL_VISITS: [u64; 3] = [1, 2, 3];
 const PYAGRUM: &str = "pyAgrum, same graph and evidence";
 
 pub fn rows(reference: &Reference) -> Rows {
@@ -24,6 +37,9 @@ pub fn rows(reference: &Reference) -> Rows {
     }
     for readings in READINGS {
         rows.push(one_check(reference, &graph, readings)?);
+    }
+    for (name, case) in visits(&graph)? {
+        rows.push(visit(reference, &graph, name, &case)?);
     }
     for answers in READINGS {
         rows.push(full_visit(reference, &graph, answers)?);
@@ -75,6 +91,56 @@ fn posteriors(
         what: "inference, every node",
         work: format!("{readings} readings"),
         own: time(|| Inference::new(graph, &case).map(|inference| inference.findings())),
+        beside: reference.time(PYAGRUM, "posteriors", &json!({ "bif": bif }))?,
+    })
+}
+
+/// Calls as they are: the samples, and simulated ones in which everything that an
+/// ordinary visit has was read and looked for. Complaints are evidence like other
+/// signs; that somebody called at all is left out, for with the exported chain of
+/// all causes that leads to it the library beside us needs more memory than there is.
+fn visits(graph: &Graph) -> Result<Vec<(String, Case)>, Box<dyn Error>> {
+    let mut all: Vec<(String, Case)> = Vec::new();
+    for sample in SAMPLES {
+        let text = std::fs::read(format!("{SAMPLE_FOLDER}/{sample}.json"))?;
+        let file = read_visit_file(&text, Wording::default()).map_err(|error| error.message)?;
+        all.push((
+            sample.to_owned(),
+            gather(&file, &LoopModel::of(&file), graph, NaiveDate::default()).case,
+        ));
+    }
+    let setting = Setting {
+        effort: Effort::FULL,
+        lying: false,
+        follow: 0,
+        alike: true,
+    };
+    for seed in FULL_VISITS {
+        all.push((
+            format!("simulated {seed}"),
+            case(&read(&simulated(setting, true, seed))),
+        ));
+    }
+    for (_, case) in &mut all {
+        case.called = false;
+    }
+    Ok(all)
+}
+
+/// Causes, mechanisms and findings of a call, against its network as exported.
+fn visit(
+    reference: &Reference,
+    graph: &Graph,
+    name: String,
+    case: &Case,
+) -> Result<Row, Box<dyn Error>> {
+    let bif = reference.file("case.bif");
+    std::fs::write(&bif, to_bif(graph, case)?)?;
+    Inference::new(graph, case)?;
+    Ok(Row {
+        what: "inference, a call as it is",
+        work: format!("{name}: {}", case.observations.len()),
+        own: time(|| Inference::new(graph, case).map(|inference| inference.findings())),
         beside: reference.time(PYAGRUM, "posteriors", &json!({ "bif": bif }))?,
     })
 }
