@@ -8,7 +8,7 @@ ALL := tauri/custom-protocol
 SAMPLES := $(wildcard core/data/samples/*.json)
 export CARGO_TERM_COLOR ?= auto
 
-.PHONY: all demo test app bench package package-test app-figures reference-inference simulate ceiling kills spoil lint core-test ui ui-test app-build app-test setup setup-ui types pictures drawings pages clean
+.PHONY: all demo test app bench package package-test app-figures reference-inference simulate second ceiling kills spoil lint core-test ui ui-test app-build app-test setup setup-ui types pictures drawings pages clean
 
 all: demo
 
@@ -138,6 +138,12 @@ SEED ?= 1
 ## How good the answers are on simulated calls, as Markdown; asserts nothing.
 simulate: setup-build
 	$(CARGO) run --release -p returnline-tests --example simulate -- --calls $(CALLS) --seed $(SEED)
+
+## The same on calls of a second simulator, by another hand. Needs tests/reference/requirements.txt.
+second: setup-build
+	rm -rf target/second
+	$(PYTHON) tests/reference/second/write.py target/second --calls $(CALLS) --seed $(SEED)
+	$(CARGO) run --release -q -p returnline-tests --example simulate -- --handed target/second
 
 LEARN ?= 24000
 ## How well a classifier does that was fitted to the same simulator: about what the

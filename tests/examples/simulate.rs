@@ -266,12 +266,15 @@ fn handed(folder: &str) {
         let so = of.iter().filter(|call| is(call)).count();
         percent(so as f64 / of.len().max(1) as f64)
     };
-    println!("| faulty calls | first | among three | called healthy | calibration error |");
-    println!("|---|---|---|---|---|");
     println!(
-        "| {} | {} | {} | {} | {:.3} |",
+        "| faulty calls | first | same correction first | among three | called healthy | calibration error |"
+    );
+    println!("|---|---|---|---|---|---|");
+    println!(
+        "| {} | {} | {} | {} | {} | {:.3} |",
         faulty.len(),
         share(&faulty, &|call| call.place() == Some(0)),
+        share(&faulty, &|call| call.is_same_correction()),
         share(&faulty, &|call| call.place().is_some_and(|place| place < 3)),
         share(&faulty, &|call| call.called_healthy),
         calibration(&faulty),

@@ -1,6 +1,7 @@
 //! Calls handed over by somebody else: a folder of visit files and a file
 //! `truth.jsonl`, which says of each what was the matter.
 
+use crate::simulator::score::alike;
 use crate::simulator::trial::{assess, ranking};
 use returnline_core::api::{Wording, read_visit_file};
 use returnline_core::diagnosis::Verdict;
@@ -47,6 +48,12 @@ impl Judged {
         let right =
             |cause: &String| self.truth.truth.contains(cause) || self.truth.accept.contains(cause);
         self.ranked.iter().position(|(cause, _)| right(cause))
+    }
+    /// Whether the first is put right by the same work as one of the true causes.
+    #[must_use]
+    pub fn is_same_correction(&self) -> bool {
+        let first = self.ranked.first();
+        first.is_some_and(|(first, _)| self.truth.truth.iter().any(|cause| alike(first, cause)))
     }
 }
 

@@ -112,6 +112,12 @@ impl<'a> Call<'a> {
         })
     }
 
+    /// Whether a reading as found is an earlier entry of a log, and not one of now.
+    pub fn is_earlier(&self, reading: &Reading) -> bool {
+        let mut now = self.latest(reading.point(), State::Any);
+        !now.any(|(_, other)| std::ptr::eq(other, reading))
+    }
+
     /// What each instrument said at a point, in the order first read.
     ///
     /// Several readings with one instrument are averaged. Its error is the same

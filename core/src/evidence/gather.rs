@@ -66,6 +66,8 @@ pub enum WhyUnused {
     WrongMode,
     /// The instrument cannot tell this fluid.
     InstrumentCannotTell,
+    /// It is an earlier entry of a log: the last one is that of today.
+    Earlier,
     /// It needs another reading or a record beside it.
     NeedsCompanion,
     /// No finding of the graph looks at it.
@@ -81,6 +83,7 @@ impl WhyUnused {
             Self::AsLeft => "as-left",
             Self::WrongMode => "wrong-mode",
             Self::InstrumentCannotTell => "instrument-cannot-tell",
+            Self::Earlier => "earlier",
             Self::NeedsCompanion => "needs-companion",
             Self::NotAsked => "not-asked",
             Self::Unknown => "unknown",
@@ -287,6 +290,8 @@ fn why_unused(call: &Call<'_>, reading: &Reading, asked: &BTreeSet<ReadingPoint>
         && freeze::doubt(call.model.fluid.kind, reading.instrument_or_usual()).is_none()
     {
         WhyUnused::InstrumentCannotTell
+    } else if call.is_earlier(reading) {
+        WhyUnused::Earlier
     } else if asked.contains(&point) || HELPERS.contains(&point) {
         WhyUnused::NeedsCompanion
     } else {

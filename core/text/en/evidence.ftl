@@ -95,6 +95,7 @@ input-water-alkalinity = Alkalinity as CaCO3
 unused-as-left = It shows the system as it was left, not as it was found.
 unused-wrong-mode = It was taken in a state in which it says nothing.
 unused-instrument-cannot-tell = This instrument cannot tell the strength of this fluid.
+unused-earlier = An earlier entry; the last one is that of today. Four with their times show how the pressure came down.
 unused-needs-companion = Another reading or a record is needed beside it.
 unused-not-asked = Nothing in the rules looks at it.
 unused-unknown = The rules do not know what it refers to.

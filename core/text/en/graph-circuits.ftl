@@ -67,6 +67,7 @@ link-idle-circuit--circuit-flow-low = Measured by itself, it gets less than its 
 link-idle-circuit--circuit-return-stands = Where nothing runs the pipe takes the temperature of its surroundings.
 link-idle-circuit--ewt-drifts-through-season = With a part of the pipe out of use the rest is drawn down as a short loop is.
 link-idle-circuit--ewt-recovers-after-rest = Rest lets the overdrawn part of the field catch up.
+link-idle-circuit--head-unaccounted = With a circuit out of use the others carry its flow, and the pipe takes more than the record makes expect.
 
 ## Checks
 

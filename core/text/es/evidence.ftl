@@ -94,6 +94,7 @@ input-water-alkalinity = Alcalinidad como CaCO3
 unused-as-left = Muestra el sistema como quedó, no como se encontró.
 unused-wrong-mode = Se tomó en un estado en el que no indica nada.
 unused-instrument-cannot-tell = Este instrumento no puede indicar la concentración de este fluido.
+unused-earlier = Una entrada anterior; la última es la de hoy. Cuatro con su hora muestran cómo bajó la presión.
 unused-needs-companion = Hace falta además otra lectura u otro dato registrado.
 unused-not-asked = Ninguna regla la consulta.
 unused-unknown = Las reglas no saben a qué se refiere.

@@ -67,6 +67,7 @@ link-idle-circuit--circuit-flow-low = Medido por separado, recibe menos de su pa
 link-idle-circuit--circuit-return-stands = Donde nada corre, el tubo toma la temperatura de lo que lo rodea.
 link-idle-circuit--ewt-drifts-through-season = Con una parte del tubo sin uso, el resto se agota como un circuito corto.
 link-idle-circuit--ewt-recovers-after-rest = El reposo deja que la parte agotada del campo se recupere.
+link-idle-circuit--head-unaccounted = Con un circuito sin uso los demás llevan su caudal, y el tubo consume más de lo que el registro hace esperar.
 
 ## Checks
 

@@ -102,7 +102,7 @@ pub(super) struct Order {
 }
 
 /// Below so many cells no other order is looked for.
-const CHEAP_CELLS: f64 = 20_000.0;
+const CHEAP_CELLS: f64 = 90_000.0;
 /// Orders tried in all when the first is not cheap.
 const TRIES: u32 = 4;
 

@@ -190,6 +190,19 @@ fn an_entry_of_last_week_is_not_the_pressure_of_today() {
     let judged = &evaluate("static-pressure", &file)[0];
     assert!((Unit::Psi.from_si(judged.measured.si) - 9.0).abs() < 1e-6);
     assert_eq!(judged.used, [2]);
+    // With fewer than four the course says nothing, and the earlier ones say why.
+    let graph = crate::diagnosis::shipped::load().expect("the shipped graph");
+    let unused = gather(&file, &LoopModel::of(&file), &graph, today()).unused;
+    let earlier = unused.iter().filter(|unused| {
+        matches!(
+            unused,
+            Unused::Reading {
+                why: WhyUnused::Earlier,
+                ..
+            }
+        )
+    });
+    assert_eq!(earlier.count(), 2);
 }
 
 /// A steady fall of 2 psi a day, whatever the flow centre: a tank of unknown size does

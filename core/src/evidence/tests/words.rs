@@ -61,6 +61,7 @@ fn every_code_has_its_words() {
         WhyUnused::AsLeft,
         WhyUnused::WrongMode,
         WhyUnused::InstrumentCannotTell,
+        WhyUnused::Earlier,
         WhyUnused::NeedsCompanion,
         WhyUnused::NotAsked,
         WhyUnused::Unknown,
