@@ -43,7 +43,7 @@ fn main() -> Result<(), Box<dyn Error>> {
     }
     let reference = Reference::find()?;
     println!(
-        "{:<27} {:<22} {:>9} {:>19} {:>7}  {:<38} {:>9} {:>7}",
+        "{:<27} {:<30} {:>9} {:>19} {:>7}  {:<38} {:>9} {:>7}",
         "work", "size", "median", "quartiles", "growth", "beside it", "median", "ratio"
     );
     print(&diagnosis::rows(&reference)?);
@@ -83,7 +83,7 @@ fn print(rows: &[Row]) {
             Some((library, Answer::None(why))) => (*library, why.clone(), String::new()),
         };
         println!(
-            "{:<27} {:<22} {:>9} {:>19} {growth:>7}  {library:<38} {time:>9} {ratio:>7}",
+            "{:<27} {:<30} {:>9} {:>19} {growth:>7}  {library:<38} {time:>9} {ratio:>7}",
             row.what,
             row.work,
             shown(row.own.median),
