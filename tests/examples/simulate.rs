@@ -12,7 +12,7 @@
 use returnline_tests::handed::{Judged, judge};
 use returnline_tests::practice;
 use returnline_tests::simulator::call::Effort;
-use returnline_tests::simulator::score::{Score, by_fault, reliability};
+use returnline_tests::simulator::score::{Score, by_fault, calibration_error, reliability};
 use returnline_tests::simulator::seen::seen;
 use returnline_tests::simulator::trial::{
     Outcome, Setting, graph, many, simulated, tried, use_graph_of,
@@ -277,7 +277,10 @@ fn handed(folder: &str) {
         share(&faulty, &|call| call.is_same_correction()),
         share(&faulty, &|call| call.place().is_some_and(|place| place < 3)),
         share(&faulty, &|call| call.called_healthy),
-        calibration(&faulty),
+        calibration_error(faulty.iter().filter_map(|call| {
+            let (_, probability) = call.ranked.first()?;
+            Some((*probability, call.place() == Some(0)))
+        })),
     );
     println!(
         "\nNothing wrong: {} of {} recognised.\n",
@@ -307,18 +310,6 @@ fn handed(folder: &str) {
             others.join(", "),
         );
     }
-}
-
-/// Expected calibration error of the first, ten bins of equal width.
-fn calibration(calls: &[&Judged]) -> f64 {
-    let mut bins = [0.0_f64; 10];
-    for call in calls {
-        if let Some((_, probability)) = call.ranked.first() {
-            let right = f64::from(u8::from(call.place() == Some(0)));
-            bins[((probability * 10.0) as usize).min(9)] += probability - right;
-        }
-    }
-    bins.iter().map(|bin| bin.abs()).sum::<f64>() / calls.len().max(1) as f64
 }
 
 /// One line for each call that came out wrong.

@@ -49,6 +49,7 @@ impl Judged {
             |cause: &String| self.truth.truth.contains(cause) || self.truth.accept.contains(cause);
         self.ranked.iter().position(|(cause, _)| right(cause))
     }
+
     /// Whether the first is put right by the same work as one of the true causes.
     #[must_use]
     pub fn is_same_correction(&self) -> bool {

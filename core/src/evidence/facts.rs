@@ -43,11 +43,11 @@ const CLEARLY_MORE: f64 = 1.15;
 /// testing ground loops; 50 to 70, never above 100, common practice, no source.
 const CHARGE_LOW_PSI: f64 = 40.0;
 const CHARGE_HIGH_PSI: f64 = 70.0;
-/// Below this share of the least it was clearly low. Judgement: the gauge's accuracy.
-const CLEARLY_LOW: f64 = 0.9;
-/// The same with an expansion tank, which is filled above its pre-charge of 1 bar and
+/// The least with an expansion tank, which is filled above its pre-charge of 1 bar and
 /// more: common practice, no source.
 const CHARGE_LOW_WITH_TANK_PSI: f64 = 15.0;
+/// Below this share of the least it was clearly low. Judgement: the gauge's accuracy.
+const CLEARLY_LOW: f64 = 0.9;
 
 /// Everything that the records say about the facts of the rule graph.
 pub fn facts(file: &VisitFile, model: &LoopModel, today: NaiveDate) -> BTreeMap<FactId, bool> {

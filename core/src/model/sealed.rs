@@ -20,6 +20,16 @@ const USUAL_PRE_CHARGE_PSI: f64 = 15.0;
 /// uncertainty: seldom more than the 0.2 % that a dead-head test lets pass. Judgement.
 const AIR_LEFT: (f64, f64) = (5e-4, 5e-4);
 
+/// An expansion tank indoors.
+fn tank(volume: Volume, precharge: GaugePressure) -> Vessel {
+    Vessel {
+        volume,
+        precharge,
+        set_at: Temperature::from_celsius(INDOORS),
+        gas: Temperature::from_celsius(INDOORS),
+    }
+}
+
 impl LoopModel {
     /// The sealed loop; none for a vented reservoir, nor for a tank of which
     /// volume or pre-charge is not known.
@@ -29,12 +39,10 @@ impl LoopModel {
             Some(FlowCentre::SealedWithTank {
                 tank_volume,
                 pre_charge,
-            }) => Some(Vessel {
-                volume: tank_volume.as_ref()?.get(),
-                precharge: pre_charge.as_ref()?.get(),
-                set_at: Temperature::from_celsius(INDOORS),
-                gas: Temperature::from_celsius(INDOORS),
-            }),
+            }) => Some(tank(
+                tank_volume.as_ref()?.get(),
+                pre_charge.as_ref()?.get(),
+            )),
             Some(FlowCentre::Sealed {}) | None => None,
         };
         Some(self.sealed_with(vessel))
@@ -52,12 +60,10 @@ impl LoopModel {
         };
         let usual = self.piping.volume.value() * USUAL_TANK;
         let set = GaugePressure::from_si(Unit::Psi.to_si(USUAL_PRE_CHARGE_PSI));
-        Some(self.sealed_with(Some(Vessel {
-            volume: tank_volume.as_ref().map_or(usual, |volume| volume.get()),
-            precharge: pre_charge.as_ref().map_or(set, |set| set.get()),
-            set_at: Temperature::from_celsius(INDOORS),
-            gas: Temperature::from_celsius(INDOORS),
-        })))
+        Some(self.sealed_with(Some(tank(
+            tank_volume.as_ref().map_or(usual, |volume| volume.get()),
+            pre_charge.as_ref().map_or(set, |set| set.get()),
+        ))))
     }
 
     fn sealed_with(&self, vessel: Option<Vessel>) -> SealedLoop {

@@ -8,8 +8,6 @@ use returnline_core::api::{Call, NetworkFormat, Wording, read_visit_file};
 use returnline_core::diagnosis::{
     Case, FindingId, FindingIx, Graph, Inference, Likelihood, Observation, Scale, shipped, to_bif,
 };
-use returnline_core::evidence::gather;
-use returnline_core::model::LoopModel;
 use returnline_tests::invented::Dice;
 use returnline_tests::simulator::call::Effort;
 use returnline_tests::simulator::trial::{Setting, case, read, simulated};
@@ -38,8 +36,15 @@ pub fn rows(reference: &Reference) -> Rows {
     for readings in READINGS {
         rows.push(one_check(reference, &graph, readings)?);
     }
-    for (name, case) in visits(&graph)? {
-        rows.push(visit(reference, &graph, name, &case)?);
+    for (name, case) in visits()? {
+        let work = format!("{name}: {}", case.observations.len());
+        rows.push(every_node(
+            reference,
+            &graph,
+            "inference, a call as it is",
+            work,
+            &case,
+        )?);
     }
     for answers in READINGS {
         rows.push(full_visit(reference, &graph, answers)?);
@@ -84,30 +89,25 @@ fn posteriors(
     readings: usize,
 ) -> Result<Row, Box<dyn Error>> {
     let (case, _) = seen(graph, readings)?;
-    let bif = reference.file("case.bif");
-    std::fs::write(&bif, to_bif(graph, &case)?)?;
-    Inference::new(graph, &case)?;
-    Ok(Row {
-        what: "inference, every node",
-        work: format!("{readings} readings"),
-        own: time(|| Inference::new(graph, &case).map(|inference| inference.findings())),
-        beside: reference.time(PYAGRUM, "posteriors", &json!({ "bif": bif }))?,
-    })
+    every_node(
+        reference,
+        graph,
+        "inference, every node",
+        format!("{readings} readings"),
+        &case,
+    )
 }
 
 /// Calls as they are: the samples, and simulated ones in which everything that an
 /// ordinary visit has was read and looked for. Complaints are evidence like other
 /// signs; that somebody called at all is left out, for with the exported chain of
 /// all causes that leads to it the library beside us needs more memory than there is.
-fn visits(graph: &Graph) -> Result<Vec<(String, Case)>, Box<dyn Error>> {
+fn visits() -> Result<Vec<(String, Case)>, Box<dyn Error>> {
     let mut all: Vec<(String, Case)> = Vec::new();
     for sample in SAMPLES {
         let text = std::fs::read(format!("{SAMPLE_FOLDER}/{sample}.json"))?;
         let file = read_visit_file(&text, Wording::default()).map_err(|error| error.message)?;
-        all.push((
-            sample.to_owned(),
-            gather(&file, &LoopModel::of(&file), graph, NaiveDate::default()).case,
-        ));
+        all.push((sample.to_owned(), case(&file)));
     }
     let setting = Setting {
         effort: Effort::FULL,
@@ -127,19 +127,20 @@ fn visits(graph: &Graph) -> Result<Vec<(String, Case)>, Box<dyn Error>> {
     Ok(all)
 }
 
-/// Causes, mechanisms and findings of a call, against its network as exported.
-fn visit(
+/// Every node of a case, against its network as exported.
+fn every_node(
     reference: &Reference,
     graph: &Graph,
-    name: String,
+    what: &'static str,
+    work: String,
     case: &Case,
 ) -> Result<Row, Box<dyn Error>> {
     let bif = reference.file("case.bif");
     std::fs::write(&bif, to_bif(graph, case)?)?;
     Inference::new(graph, case)?;
     Ok(Row {
-        what: "inference, a call as it is",
-        work: format!("{name}: {}", case.observations.len()),
+        what,
+        work,
         own: time(|| Inference::new(graph, case).map(|inference| inference.findings())),
         beside: reference.time(PYAGRUM, "posteriors", &json!({ "bif": bif }))?,
     })

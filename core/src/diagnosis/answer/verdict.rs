@@ -95,12 +95,9 @@ impl Health {
     /// Whether "nothing to correct" may be said, `most` being the probability of
     /// the most probable fault. Where nothing was looked at there is nothing to say.
     fn is_sound(&self, most: f64, is_seen: bool, policy: &Policy) -> bool {
-        is_seen && self.is_probably_sound(most, policy)
-    }
-
-    fn is_probably_sound(&self, most: f64, policy: &Policy) -> bool {
-        self.no_fault >= policy.healthy
-            || (self.no_fault >= policy.healthy_unrivalled && self.no_fault >= policy.rival * most)
+        let unrivalled =
+            self.no_fault >= policy.healthy_unrivalled && self.no_fault >= policy.rival * most;
+        is_seen && (self.no_fault >= policy.healthy || unrivalled)
     }
 
     /// P(a unit fault and no loop fault | evidence).

@@ -12,7 +12,7 @@ use crate::figures::{Authority, Figure, Reasoning};
 use crate::fluids::Fluid;
 use crate::hydraulics::component::FluidState;
 use crate::hydraulics::friction::FrictionLaw;
-use crate::hydraulics::network::{Link, Network};
+use crate::hydraulics::network::Network;
 use crate::records::ReadingPoint;
 use crate::uncertainty::Uncertain;
 use crate::units::{PressureDifference, Quantity, Unit, VolumeFlow};
@@ -116,16 +116,7 @@ fn pipe_drop(
             for section in piping.headers.iter().chain(&piping.indoor) {
                 let next = network.node();
                 // Elbows, valves and ports: about 6 heads of velocity a run. Judgement.
-                let run = run(section, 6.0);
-                network.link(
-                    at,
-                    next,
-                    Link::Pipe {
-                        pipe: run.pipe,
-                        length: run.length,
-                        fittings: run.fittings,
-                    },
-                );
+                network.link(at, next, run(section, 6.0).link());
                 at = next;
             }
             field.lay(&mut network, at, back);

@@ -34,7 +34,8 @@ impl Run {
     pub fn volume(&self) -> Volume {
         self.pipe.volume(self.length)
     }
-    fn link(&self) -> Link {
+    /// As a part of a network.
+    pub fn link(&self) -> Link {
         Link::Pipe {
             pipe: self.pipe,
             length: self.length,
