@@ -84,7 +84,7 @@ pub(super) fn joining(cards: &[usize], scopes: &[&[usize]], families: &[Family])
     }
     let mut star_cards = cards.to_vec();
     star_cards.extend(families.iter().map(|family| family.card));
-    let mut graph = Adjacency::new(star_cards.len());
+    let mut graph = Adjacency::new(&star_cards);
     for gathered in &all {
         graph.join(&gathered.scope);
     }

@@ -106,9 +106,13 @@ impl<'g> Inference<'g> {
             .collect();
         let mut finding_levels = vec![None; graph.findings().len()];
         for (slot, (observation, by_level)) in observed.iter().zip(&evidence_by_level).enumerate() {
-            let levels = rooms
-                .iter()
-                .map(|room| posterior_levels(tree.evidence_adjoint(room, slot), by_level));
+            let levels = rooms.iter().map(|room| {
+                posterior_levels(
+                    tree.evidence_marginal(room, slot),
+                    &evidence[slot].values,
+                    by_level,
+                )
+            });
             finding_levels[observation.finding.0] = Some(sum.join(levels));
         }
         Ok(Self {
@@ -264,10 +268,16 @@ fn summed(tree: &Tree, evidence: &[Table], sides: &[Side]) -> Vec<(Workspace, Op
     })
 }
 
-fn posterior_levels(adjoint: &[f64], by_level: &[Vec<f64>]) -> [f64; 3] {
+/// P(level | evidence) of an observed finding: how probable each cell of its
+/// table is, shared out as the levels contribute to it.
+fn posterior_levels(marginal: &[f64], table: &[f64], by_level: &[Vec<f64>]) -> [f64; 3] {
     let mut levels = [0.0; 3];
-    for (level, part) in levels.iter_mut().zip(by_level) {
-        *level = adjoint.iter().zip(part).map(|(a, p)| a * p).sum();
+    for ((&probability, &whole), cell) in marginal.iter().zip(table).zip(0..) {
+        if whole > 0.0 {
+            for (level, part) in levels.iter_mut().zip(by_level) {
+                *level += probability * (part[cell] / whole);
+            }
+        }
     }
     let total: f64 = levels.iter().sum();
     levels.map(|level| if total > 0.0 { level / total } else { 0.0 })

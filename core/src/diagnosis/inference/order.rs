@@ -1,18 +1,30 @@
-//! Elimination order by the min-fill rule.
+//! Elimination order by the weighted min-fill rule.
+//!
+//! A table grows by a factor with each variable in it, so what counts of a
+//! variable is the logarithm of its number of states: one of four states is as
+//! much as two of two, and is taken for that many wherever pairs are counted.
 
 /// An undirected graph on variables, as rows of bits.
 #[derive(Clone)]
 pub(super) struct Adjacency {
     words: usize,
     rows: Vec<u64>,
+    /// A row of the variables that count twice.
+    heavy: Vec<u64>,
 }
 
 impl Adjacency {
-    pub(super) fn new(count: usize) -> Self {
-        let words = count.div_ceil(64).max(1);
+    /// Of variables with so many states and no edges.
+    pub(super) fn new(cards: &[usize]) -> Self {
+        let words = cards.len().div_ceil(64).max(1);
+        let mut heavy = vec![0; words];
+        for (at, _) in cards.iter().enumerate().filter(|&(_, &card)| card > 2) {
+            heavy[at / 64] |= 1 << (at % 64);
+        }
         Self {
             words,
-            rows: vec![0; words * count],
+            rows: vec![0; words * cards.len()],
+            heavy,
         }
     }
 
@@ -45,19 +57,31 @@ impl Adjacency {
         })
     }
 
+    /// As how many variables of two states a variable counts.
+    fn weight(&self, at: usize) -> u32 {
+        1 + (self.heavy[at / 64] >> (at % 64) & 1) as u32
+    }
+
     /// Twice the number of edges that eliminating `at` would add.
     fn fill(&self, at: usize) -> u32 {
         self.members(at)
-            // `other` itself is among my neighbours but not among its own.
-            .map(|other| self.unseen(at, other) - 1)
+            .map(|other| self.weight(other) * self.missed(at, other))
             .sum()
     }
 
     /// How many see `at` and not `other`.
     fn unseen(&self, at: usize, other: usize) -> u32 {
-        let rows = self.row(at).iter().zip(self.row(other));
-        rows.map(|(&mine, &theirs)| (mine & !theirs).count_ones())
-            .sum()
+        let rows = self.row(at).iter().zip(self.row(other)).zip(&self.heavy);
+        rows.map(|((&mine, &theirs), &heavy)| {
+            let unseen = mine & !theirs;
+            unseen.count_ones() + (unseen & heavy).count_ones()
+        })
+        .sum()
+    }
+
+    /// How many others than itself see `at` and not its neighbour `other`.
+    fn missed(&self, at: usize, other: usize) -> u32 {
+        self.unseen(at, other) - self.weight(other)
     }
 
     /// Whether eliminating `at` would add no edge.
@@ -186,7 +210,8 @@ impl Peeled {
         for (new, &old) in names.iter().enumerate() {
             number[old] = new;
         }
-        let mut core = Adjacency::new(names.len());
+        let cards: Vec<usize> = names.iter().map(|&old| cards[old]).collect();
+        let mut core = Adjacency::new(&cards);
         for (new, &old) in names.iter().enumerate() {
             for other in graph.members(old) {
                 core.set(new, number[other]);
@@ -196,7 +221,7 @@ impl Peeled {
             first,
             core: Core {
                 graph: core,
-                cards: names.iter().map(|&old| cards[old]).collect(),
+                cards,
                 names,
             },
         }
@@ -212,7 +237,9 @@ impl Core {
     fn ordered(&self, trial: u32, limit: f64) -> Order {
         let count = self.cards.len();
         let mut shrinking = Shrinking::of(self.graph.clone(), &self.cards);
-        let swerve: Vec<f64> = (0..count).map(|at| swerve(at, trial)).collect();
+        let swerve: Vec<f64> = (0..count)
+            .map(|at| swerve(at, trial) / f64::from(self.graph.weight(at)))
+            .collect();
         let mut open: Vec<usize> = (0..count).collect();
         let mut order = Order {
             variables: Vec::with_capacity(count),
@@ -290,8 +317,8 @@ impl<'a> Shrinking<'a> {
         }
         for &neighbour in &neighbours {
             // Its pairs with those that the variable that goes did not see.
-            let missed = self.graph.unseen(neighbour, gone) - 1;
-            self.fill[neighbour] -= 2 * missed;
+            let missed = self.graph.missed(neighbour, gone);
+            self.fill[neighbour] -= 2 * self.graph.weight(gone) * missed;
             self.size[neighbour] /= self.cards[gone] as f64;
             self.graph.clear(neighbour, gone);
         }
@@ -299,18 +326,19 @@ impl<'a> Shrinking<'a> {
     }
 
     fn join(&mut self, a: usize, b: usize) {
+        let weights = [a, b].map(|at| self.graph.weight(at));
         // Whoever sees both misses this pair no more, counted both ways.
         for word in 0..self.graph.words {
             let mut both = self.graph.row(a)[word] & self.graph.row(b)[word];
             while both != 0 {
                 let seer = word * 64 + both.trailing_zeros() as usize;
-                self.fill[seer] -= 2;
+                self.fill[seer] -= 2 * weights[0] * weights[1];
                 both &= both - 1;
             }
         }
         // Each misses the other's pairs with those it sees and the other does not.
-        self.fill[a] += 2 * self.graph.unseen(a, b);
-        self.fill[b] += 2 * self.graph.unseen(b, a);
+        self.fill[a] += 2 * weights[1] * self.graph.unseen(a, b);
+        self.fill[b] += 2 * weights[0] * self.graph.unseen(b, a);
         self.size[a] *= self.cards[b] as f64;
         self.size[b] *= self.cards[a] as f64;
         self.graph.set(a, b);
@@ -338,7 +366,7 @@ mod tests {
 
     #[test]
     fn a_chain_is_eliminated_without_fill() {
-        let mut graph = Adjacency::new(5);
+        let mut graph = Adjacency::new(&[2; 5]);
         for at in 0..4 {
             graph.join(&[at, at + 1]);
         }
@@ -355,7 +383,7 @@ mod tests {
     #[test]
     fn costs_stay_true_while_variables_go() {
         let cards: Vec<usize> = (0..90).map(|at| [2, 2, 4, 3][at % 4]).collect();
-        let mut graph = Adjacency::new(cards.len());
+        let mut graph = Adjacency::new(&cards);
         let mut state = 1_u64;
         for _ in 0..150 {
             state = state.wrapping_mul(6364136223846793005).wrapping_add(1);
@@ -378,7 +406,7 @@ mod tests {
 
     #[test]
     fn a_hub_goes_after_its_leaves() {
-        let mut graph = Adjacency::new(70);
+        let mut graph = Adjacency::new(&[2; 70]);
         for leaf in 1..70 {
             graph.join(&[0, leaf]);
         }

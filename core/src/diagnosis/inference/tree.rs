@@ -2,21 +2,21 @@
 //!
 //! Eliminating the variables one by one, each in its own *bucket*, sums the
 //! product of all tables: the probability of the evidence. It is exact because
-//! it only reorders that sum by the distributive law. The way back computes,
-//! for each bucket, the derivative of that sum with respect to the message the
-//! bucket sent (reverse-mode differentiation, the same as the outward pass of
-//! Shafer and Shenoy). Message times derivative, spread over the bucket's
-//! table, is the joint probability of its variables with the evidence, and
-//! summed onto what a message says, divided by the message, it is the derivative
-//! for that message. (Where a message is 0 nothing behind it has any weight, and
-//! its derivative is not needed.) All numbers are non-negative and nothing is
+//! it only reorders that sum by the distributive law. On the way each bucket
+//! keeps its table divided by its message: how probable each state of its
+//! variable is, given those of the variables of the message and the evidence
+//! behind. The way back multiplies that with how probable the cells of the message
+//! are, which the bucket that took it has found out by then: that is the joint
+//! probability of the bucket's variables given all evidence, and summed onto the
+//! messages that it took itself it lets the next go on. (Where a message is 0
+//! nothing behind it has any weight.) All numbers are non-negative and nothing is
 //! subtracted, so each keeps its relative precision however improbable the
 //! evidence is.
 //!
 //! Sources: R. Dechter, "Bucket elimination", Artificial Intelligence 113
-//! (1999); P. Shenoy and G. Shafer, "Axioms for probability and belief-function
-//! propagation" (1990); A. Darwiche, "A differential approach to inference in
-//! Bayesian networks", J. ACM 50 (2003). From memory of these.
+//! (1999); S. Lauritzen and D. Spiegelhalter, "Local computations with
+//! probabilities on graphical structures" (1988), whose set chain the divided
+//! tables are. From memory of these.
 
 use std::ops::Range;
 
@@ -92,7 +92,7 @@ impl Tree {
     /// Compiles `fixed` tables, whose values never change, and `evidence`
     /// tables, of which only the scopes count here.
     pub(super) fn compile(cards: Vec<usize>, fixed: &[Table], evidence: &[Table]) -> Self {
-        let mut graph = Adjacency::new(cards.len());
+        let mut graph = Adjacency::new(&cards);
         for table in fixed.iter().chain(evidence) {
             graph.join(&table.scope);
         }

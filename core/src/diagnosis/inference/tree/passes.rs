@@ -1,19 +1,23 @@
 //! The sum over a tree, and the way back.
 
-use super::walk::{largest, share, total};
+use super::walk::{largest, reciprocal, total};
 use super::{MAX_STATES, Tree, Weights};
 
 /// Room for one computation on a tree, to be used again and again.
 #[derive(Clone, Default)]
 pub(in crate::diagnosis::inference) struct Workspace {
-    pub(super) values: Vec<f64>,
-    pub(super) adjoints: Vec<f64>,
-    /// The product in each cell of each bucket, after [`Tree::inward`].
-    pub(super) products: Vec<f64>,
+    /// The evidence tables, then the messages.
+    values: Vec<f64>,
+    /// The probability of each cell of `values` given the evidence, after
+    /// [`Tree::outward`].
+    pub(super) marginals: Vec<f64>,
+    /// The probability of each state of each bucket's variable given those of
+    /// its message and the evidence behind it, after [`Tree::inward`].
+    pub(super) conditionals: Vec<f64>,
     /// The joint probabilities of the cells of one bucket.
     joint: Vec<f64>,
-    /// By what each bucket's message was divided, and its logarithm.
-    pub(super) divisors: Vec<(f64, f64)>,
+    /// The natural logarithm of what each bucket's message was divided by.
+    logs: Vec<f64>,
     /// Buckets to be summed anew: something at or before them has changed.
     stale: Vec<bool>,
     /// P(variable = state | evidence), after [`Tree::outward`].
@@ -24,9 +28,10 @@ impl Tree {
     /// Makes `room` fit this tree.
     pub(in crate::diagnosis::inference) fn prepare(&self, room: &mut Workspace) {
         room.values.resize(self.arena, 0.0);
-        room.divisors.resize(self.buckets.len(), (1.0, 0.0));
+        room.marginals.resize(self.arena, 0.0);
+        room.logs.resize(self.buckets.len(), 0.0);
         room.beliefs.resize(self.cards.len(), [0.0; MAX_STATES]);
-        room.products.resize(self.cells, 0.0);
+        room.conditionals.resize(self.cells, 0.0);
         room.joint.resize(self.largest(), 0.0);
         room.stale.clear();
         room.stale.resize(self.buckets.len(), true);
@@ -78,7 +83,7 @@ impl Tree {
                 room.stale[at] = false;
             }
         }
-        Some(room.divisors.iter().map(|&(_, log)| log).sum())
+        Some(room.logs.iter().sum())
     }
 
     fn sum(&self, at: usize, room: &mut Workspace, unary: &[Weights]) -> Option<()> {
@@ -86,7 +91,7 @@ impl Tree {
         let out = self.slots[bucket.out].clone();
         let (before, rest) = room.values.split_at_mut(out.start);
         let message = &mut rest[..out.len()];
-        let products = &mut room.products[bucket.cells.clone()];
+        let products = &mut room.conditionals[bucket.cells.clone()];
         let states = products.chunks_exact_mut(message.len());
         for (cells, &weight) in states.zip(&unary[bucket.variable]) {
             cells.fill(weight);
@@ -105,78 +110,65 @@ impl Tree {
             return None;
         }
         // Scaling keeps long products of small numbers away from zero.
-        for entry in message.iter_mut() {
-            *entry /= divisor;
+        let scale = reciprocal(divisor);
+        let whole = &mut room.joint[..message.len()];
+        for (entry, whole) in message.iter_mut().zip(&mut *whole) {
+            *whole = reciprocal(*entry);
+            *entry *= scale;
         }
-        room.divisors[at] = (divisor, divisor.ln());
+        for cells in products.chunks_exact_mut(whole.len()) {
+            for (cell, whole) in cells.iter_mut().zip(&*whole) {
+                *cell *= whole;
+            }
+        }
+        room.logs[at] = -scale.ln();
         Some(())
     }
 
     /// After [`Tree::inward`] on the same room: the probability of each state
-    /// of each variable given the evidence, and, `with_evidence`, the
-    /// derivatives for the evidence tables.
+    /// of each variable given the evidence, and, `with_evidence`, of each cell
+    /// of the evidence tables.
     pub(in crate::diagnosis::inference) fn outward(
         &self,
         room: &mut Workspace,
         with_evidence: bool,
     ) {
-        room.adjoints.clear();
-        room.adjoints.resize(self.arena, 0.0);
+        room.marginals.fill(0.0);
         for (at, bucket) in self.buckets.iter().enumerate().rev() {
             let out = self.slots[bucket.out].clone();
             if bucket.next.is_none() {
-                // Its message was scaled to 1, so beliefs come out as probabilities.
-                room.adjoints[out.start] = 1.0;
+                room.marginals[out.start] = 1.0;
             }
-            let (adjoints_in, adjoints_out) = room.adjoints.split_at_mut(out.start);
-            let adjoints_out = &mut adjoints_out[..out.len()];
+            let (before, rest) = room.marginals.split_at_mut(out.start);
+            let behind = &rest[..out.len()];
             let joint = &mut room.joint[..bucket.cells.len()];
-            // The belief of a bucket sums to 1; making it so stops rounding
-            // from building up along the way.
-            let beside = &mut joint[..out.len()];
-            for ((share, m), a) in beside.iter_mut().zip(&room.values[out]).zip(&*adjoints_out) {
-                *share = m * a;
-            }
-            let whole = total(beside);
-            let scale = if whole > 0.0 {
-                1.0 / (whole * room.divisors[at].0)
-            } else {
-                0.0
-            };
-            let mut belief = [0.0; MAX_STATES];
-            let products = room.products[bucket.cells.clone()].chunks_exact(adjoints_out.len());
-            let states = joint.chunks_exact_mut(adjoints_out.len()).zip(products);
-            for ((joint, products), sum) in states.zip(&mut belief) {
-                for ((joint, product), adjoint) in
-                    joint.iter_mut().zip(products).zip(&*adjoints_out)
+            let conditionals = room.conditionals[bucket.cells.clone()].chunks_exact(behind.len());
+            let states = joint.chunks_exact_mut(behind.len()).zip(conditionals);
+            let belief = &mut room.beliefs[bucket.variable];
+            for ((joint, conditionals), belief) in states.zip(belief) {
+                for ((joint, conditional), behind) in joint.iter_mut().zip(conditionals).zip(behind)
                 {
-                    *joint = product * (adjoint * scale);
+                    *joint = conditional * behind;
                 }
-                *sum = total(joint);
+                *belief = total(joint);
             }
-            room.beliefs[bucket.variable] = belief;
             for input in &self.inputs[bucket.inputs.clone()] {
                 if input.is_evidence && !with_evidence {
                     break;
                 }
-                let slot = self.slots[input.slot].clone();
-                let adjoints = &mut adjoints_in[slot.clone()];
-                self.walks.gather(&input.walk, joint, adjoints);
-                for (adjoint, &value) in adjoints.iter_mut().zip(&room.values[slot]) {
-                    *adjoint = share(*adjoint, value);
-                }
+                let marginals = &mut before[self.slots[input.slot].clone()];
+                self.walks.gather(&input.walk, joint, marginals);
             }
         }
     }
 
-    /// The derivative of the scaled sum by an evidence table: how probable each
-    /// of its cells is without it, up to a common factor.
-    pub(in crate::diagnosis::inference) fn evidence_adjoint<'a>(
+    /// The probability of each cell of an evidence table given all evidence.
+    pub(in crate::diagnosis::inference) fn evidence_marginal<'a>(
         &self,
         room: &'a Workspace,
         slot: usize,
     ) -> &'a [f64] {
-        &room.adjoints[self.slots[slot].clone()]
+        &room.marginals[self.slots[slot].clone()]
     }
 }
 

@@ -1,14 +1,14 @@
 //! What the sum becomes if a few variables are weighted anew, at little cost.
 //!
 //! A changed weight changes the messages from its bucket onward and no others.
-//! Where the ways of all changes have met, the rest of the sum is as it was, and
-//! what it says is known: it is the derivative that the way back left there. So
-//! the changes are followed to that bucket and not to the last, which is where
-//! the large tables are. On the way only the ratio of each new message to the
-//! old one is kept: products already summed are reused, and nothing grows small.
+//! By what ratio, the tables left by the sum tell: a new message is to the old one
+//! as the mean of the new weights, each state taken as probable as it was. Where
+//! the ways of all changes have met, the rest of the sum is as it was, and the
+//! mean over the cells of the last message is the ratio of the sums. So the changes
+//! are followed to that bucket and not to the last, which is where the large tables
+//! are, and nothing grows small on the way.
 
 use super::passes::add_states;
-use super::walk::share;
 use super::{MAX_STATES, Tree, Weights, Workspace};
 use std::cmp::Reverse;
 use std::collections::BinaryHeap;
@@ -62,13 +62,13 @@ impl Tree {
         let bucket = &self.buckets[at];
         let factors = &room.factors[at];
         let out = self.slots[bucket.out].clone();
-        let products = &settled.products[bucket.cells.clone()];
-        let cells = &mut room.cells[..products.len()];
+        let conditionals = &settled.conditionals[bucket.cells.clone()];
+        let cells = &mut room.cells[..conditionals.len()];
         let states = cells.chunks_exact_mut(out.len());
-        let products = products.chunks_exact(out.len());
-        for ((cells, products), factor) in states.zip(products).zip(factors) {
-            for (cell, product) in cells.iter_mut().zip(products) {
-                *cell = product * factor;
+        let conditionals = conditionals.chunks_exact(out.len());
+        for ((cells, conditionals), factor) in states.zip(conditionals).zip(factors) {
+            for (cell, conditional) in cells.iter_mut().zip(conditionals) {
+                *cell = conditional * factor;
             }
         }
         let messages = self.inputs[bucket.inputs.clone()]
@@ -81,13 +81,7 @@ impl Tree {
                 self.walks.multiply(&input.walk, cells, ratios);
             }
         }
-        let divisor = settled.divisors[at].0;
-        let ratios = &mut room.ratios[out.clone()];
-        add_states(cells, ratios);
-        for (ratio, &old) in ratios.iter_mut().zip(&settled.values[out]) {
-            // What had no weight before has none now.
-            *ratio = share(*ratio, old * divisor);
-        }
+        add_states(cells, &mut room.ratios[out]);
         room.is_changed[at] = true;
     }
 
@@ -95,14 +89,9 @@ impl Tree {
     /// else changes behind it.
     fn change(&self, at: usize, settled: &Workspace, room: &Sounding) -> f64 {
         let out = self.slots[self.buckets[at].out].clone();
-        let old = settled.values[out.clone()].iter();
-        let joint = old.zip(&settled.adjoints[out.clone()]).map(|(m, a)| m * a);
-        let (mut before, mut after) = (0.0, 0.0);
-        for (joint, ratio) in joint.zip(&room.ratios[out]) {
-            before += joint;
-            after += joint * ratio;
-        }
-        if before > 0.0 { after / before } else { 0.0 }
+        let marginals = settled.marginals[out.clone()].iter();
+        let changed = marginals.zip(&room.ratios[out]);
+        changed.map(|(marginal, ratio)| marginal * ratio).sum()
     }
 }
 

@@ -180,10 +180,10 @@ pub(super) fn largest(cells: &[f64]) -> f64 {
     strands.iter().chain(rest).copied().fold(0.0, larger)
 }
 
-/// `part / whole`, and 0 where both are 0, without a branch on the way.
-pub(super) fn share(part: f64, whole: f64) -> f64 {
+/// `1 / value`, but finite where that is 0 or next to it.
+pub(super) fn reciprocal(value: f64) -> f64 {
     let least = f64::MIN_POSITIVE;
-    part / if whole > least { whole } else { least }
+    1.0 / if value > least { value } else { least }
 }
 
 #[cfg(test)]
