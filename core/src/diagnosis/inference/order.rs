@@ -9,22 +9,21 @@
 pub(super) struct Adjacency {
     words: usize,
     rows: Vec<u64>,
-    /// A row of the variables that count twice.
-    heavy: Vec<u64>,
+    /// As how many variables of two states each counts.
+    weights: Vec<u32>,
 }
 
 impl Adjacency {
     /// Of variables with so many states and no edges.
     pub(super) fn new(cards: &[usize]) -> Self {
         let words = cards.len().div_ceil(64).max(1);
-        let mut heavy = vec![0; words];
-        for (at, _) in cards.iter().enumerate().filter(|&(_, &card)| card > 2) {
-            heavy[at / 64] |= 1 << (at % 64);
-        }
         Self {
             words,
             rows: vec![0; words * cards.len()],
-            heavy,
+            weights: cards
+                .iter()
+                .map(|&card| if card > 2 { 2 } else { 1 })
+                .collect(),
         }
     }
 
@@ -48,40 +47,27 @@ impl Adjacency {
     }
 
     fn members(&self, at: usize) -> impl Iterator<Item = usize> + '_ {
-        self.row(at).iter().enumerate().flat_map(|(word, &bits)| {
-            std::iter::successors((bits != 0).then_some(bits), |&left| {
-                let left = left & (left - 1);
-                (left != 0).then_some(left)
-            })
-            .map(move |left| word * 64 + left.trailing_zeros() as usize)
-        })
-    }
-
-    /// As how many variables of two states a variable counts.
-    fn weight(&self, at: usize) -> u32 {
-        1 + (self.heavy[at / 64] >> (at % 64) & 1) as u32
+        let row = self.row(at).iter().enumerate();
+        row.flat_map(|(word, &bits_there)| bits(word, bits_there))
     }
 
     /// Twice the number of edges that eliminating `at` would add.
     fn fill(&self, at: usize) -> u32 {
         self.members(at)
-            .map(|other| self.weight(other) * self.missed(at, other))
+            .map(|other| self.weights[other] * self.missed(at, other))
             .sum()
     }
 
-    /// How many see `at` and not `other`.
-    fn unseen(&self, at: usize, other: usize) -> u32 {
-        let rows = self.row(at).iter().zip(self.row(other)).zip(&self.heavy);
-        rows.map(|((&mine, &theirs), &heavy)| {
-            let unseen = mine & !theirs;
-            unseen.count_ones() + (unseen & heavy).count_ones()
-        })
-        .sum()
+    /// How many see `at`.
+    fn seen(&self, at: usize) -> u32 {
+        self.members(at).map(|other| self.weights[other]).sum()
     }
 
     /// How many others than itself see `at` and not its neighbour `other`.
     fn missed(&self, at: usize, other: usize) -> u32 {
-        self.unseen(at, other) - self.weight(other)
+        let rows = self.row(at).iter().zip(self.row(other)).enumerate();
+        let missed = rows.flat_map(|(word, (&mine, &theirs))| bits(word, mine & !theirs));
+        missed.map(|one| self.weights[one]).sum::<u32>() - self.weights[other]
     }
 
     /// Whether eliminating `at` would add no edge.
@@ -118,6 +104,15 @@ impl Adjacency {
     }
 }
 
+/// The variables that the bits of a word of a row stand for.
+fn bits(word: usize, mut left: u64) -> impl Iterator<Item = usize> {
+    std::iter::from_fn(move || {
+        let first = (left != 0).then(|| word * 64 + left.trailing_zeros() as usize)?;
+        left &= left - 1;
+        Some(first)
+    })
+}
+
 /// An order of elimination and the cells of all tables it makes.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Order {
@@ -126,7 +121,7 @@ pub(super) struct Order {
 }
 
 /// Below so many cells no other order is looked for.
-const CHEAP_CELLS: f64 = 90_000.0;
+const CHEAP_CELLS: f64 = 150_000.0;
 /// Orders tried in all when the first is not cheap.
 const TRIES: u32 = 4;
 
@@ -176,8 +171,7 @@ struct Peeled {
 
 /// What a peeled graph leaves, its variables numbered anew.
 struct Core {
-    graph: Adjacency,
-    cards: Vec<usize>,
+    whole: Shrinking,
     /// What each variable was called before.
     names: Vec<usize>,
 }
@@ -220,8 +214,7 @@ impl Peeled {
         Self {
             first,
             core: Core {
-                graph: core,
-                cards,
+                whole: Shrinking::of(core, &cards),
                 names,
             },
         }
@@ -235,24 +228,22 @@ impl Core {
     /// swerving from it often does better. The same graph always gets the same
     /// orders.
     fn ordered(&self, trial: u32, limit: f64) -> Order {
-        let count = self.cards.len();
-        let mut shrinking = Shrinking::of(self.graph.clone(), &self.cards);
+        let count = self.names.len();
+        let mut shrinking = self.whole.clone();
         let swerve: Vec<f64> = (0..count)
-            .map(|at| swerve(at, trial) / f64::from(self.graph.weight(at)))
+            .map(|at| swerve(at, trial) / f64::from(shrinking.graph.weights[at]))
             .collect();
-        let mut open: Vec<usize> = (0..count).collect();
         let mut order = Order {
             variables: Vec::with_capacity(count),
             cells: 0.0,
         };
-        while let Some(best) = shrinking.cheapest(&open, &swerve) {
-            let chosen = open.swap_remove(best);
-            order.variables.push(self.names[chosen]);
-            order.cells += shrinking.size[chosen];
+        while let Some(next) = shrinking.next(&swerve) {
+            order.variables.push(self.names[next]);
+            order.cells += shrinking.size[next];
             if order.cells >= limit {
                 break;
             }
-            shrinking.eliminate(chosen);
+            shrinking.eliminate(next);
         }
         order
     }
@@ -260,45 +251,69 @@ impl Core {
 
 /// A graph from which variables go one by one. What each would cost is kept
 /// true through every change; counting it anew would take most of the time.
-struct Shrinking<'a> {
+#[derive(Clone)]
+struct Shrinking {
     graph: Adjacency,
-    cards: &'a [usize],
+    cards: Vec<f64>,
     /// Twice the pairs that eliminating each variable would join.
     fill: Vec<u32>,
+    /// How many each variable sees.
+    seen: Vec<u32>,
     /// Cells of the table that eliminating each variable would make.
     size: Vec<f64>,
+    /// Where those are that join no new pair, among some that did once.
+    free: Vec<usize>,
+    /// Variables still there.
+    open: Vec<usize>,
+    is_gone: Vec<bool>,
     neighbours: Vec<usize>,
 }
 
-impl<'a> Shrinking<'a> {
-    fn of(graph: Adjacency, cards: &'a [usize]) -> Self {
+impl Shrinking {
+    fn of(graph: Adjacency, cards: &[usize]) -> Self {
+        let count = cards.len();
+        let fill: Vec<u32> = (0..count).map(|at| graph.fill(at)).collect();
         Self {
-            fill: (0..cards.len()).map(|at| graph.fill(at)).collect(),
-            size: (0..cards.len()).map(|at| graph.table(at, cards)).collect(),
+            seen: (0..count).map(|at| graph.seen(at)).collect(),
+            size: (0..count).map(|at| graph.table(at, cards)).collect(),
+            free: (0..count).filter(|&at| fill[at] == 0).collect(),
+            open: (0..count).collect(),
+            is_gone: vec![false; count],
             neighbours: Vec::new(),
+            fill,
             graph,
-            cards,
+            cards: cards.iter().map(|&card| card as f64).collect(),
         }
     }
 
-    /// The place in `open` of the variable that joins the fewest new pairs, each
-    /// count taken so many times; among equals of the one with the smallest
-    /// table, and among those of the first.
-    fn cheapest(&self, open: &[usize], times: &[f64]) -> Option<usize> {
-        let mut best = None;
+    /// The next by the rule: what joins no new pair, as most come to do, and
+    /// only where there is none a look at all others.
+    fn next(&mut self, times: &[f64]) -> Option<usize> {
+        let (is_gone, fill) = (&self.is_gone, &self.fill);
+        self.free.retain(|&at| fill[at] == 0 && !is_gone[at]);
+        if self.free.is_empty() {
+            self.open.retain(|&at| !is_gone[at]);
+            self.cheapest(&self.open, times)
+        } else {
+            self.cheapest(&self.free, times)
+        }
+    }
+
+    /// The variable of `among` that joins the fewest new pairs, each count taken
+    /// so many times; among equals the one with the smallest table, and among
+    /// those the first.
+    fn cheapest(&self, among: &[usize], times: &[f64]) -> Option<usize> {
         let mut least = (f64::INFINITY, f64::INFINITY, usize::MAX);
-        for (place, &at) in open.iter().enumerate() {
+        for &at in among {
             let pairs = f64::from(self.fill[at]) * times[at];
-            if pairs > least.0 {
-                continue;
-            }
-            let cost = (pairs, self.size[at], at);
-            if cost < least {
-                least = cost;
-                best = Some(place);
+            if pairs <= least.0 {
+                let cost = (pairs, self.size[at], at);
+                if cost < least {
+                    least = cost;
+                }
             }
         }
-        best
+        (least.2 < usize::MAX).then_some(least.2)
     }
 
     /// Joins all neighbours of a variable and takes it off.
@@ -307,40 +322,59 @@ impl<'a> Shrinking<'a> {
         neighbours.clear();
         neighbours.extend(self.graph.members(gone));
         if self.fill[gone] > 0 {
-            for (at, &a) in neighbours.iter().enumerate() {
-                for &b in &neighbours[at + 1..] {
-                    if !self.graph.has(a, b) {
+            for &a in &neighbours {
+                for word in a / 64..self.graph.words {
+                    let mut apart = self.graph.row(gone)[word] & !self.graph.row(a)[word];
+                    if word == a / 64 {
+                        // Each pair once, and none with itself.
+                        apart &= !(u64::MAX >> (63 - a % 64));
+                    }
+                    for b in bits(word, apart) {
                         self.join(a, b);
                     }
                 }
             }
         }
+        let weight = self.graph.weights[gone];
         for &neighbour in &neighbours {
-            // Its pairs with those that the variable that goes did not see.
-            let missed = self.graph.missed(neighbour, gone);
-            self.fill[neighbour] -= 2 * self.graph.weight(gone) * missed;
-            self.size[neighbour] /= self.cards[gone] as f64;
+            // Its pairs with those that the variable that goes did not see: by now
+            // it sees all that this one does.
+            self.seen[neighbour] -= weight;
+            let missed = self.seen[neighbour] - (self.seen[gone] - self.graph.weights[neighbour]);
+            self.lessen(neighbour, weight * missed);
+            self.size[neighbour] /= self.cards[gone];
             self.graph.clear(neighbour, gone);
         }
+        self.is_gone[gone] = true;
         self.neighbours = neighbours;
     }
 
+    /// Takes pairs that a variable would join off its count.
+    fn lessen(&mut self, at: usize, pairs: u32) {
+        self.fill[at] -= 2 * pairs;
+        if self.fill[at] == 0 {
+            self.free.push(at);
+        }
+    }
+
     fn join(&mut self, a: usize, b: usize) {
-        let weights = [a, b].map(|at| self.graph.weight(at));
+        let [weight_a, weight_b] = [a, b].map(|at| self.graph.weights[at]);
+        let mut shared = 0;
         // Whoever sees both misses this pair no more, counted both ways.
         for word in 0..self.graph.words {
-            let mut both = self.graph.row(a)[word] & self.graph.row(b)[word];
-            while both != 0 {
-                let seer = word * 64 + both.trailing_zeros() as usize;
-                self.fill[seer] -= 2 * weights[0] * weights[1];
-                both &= both - 1;
+            let both = self.graph.row(a)[word] & self.graph.row(b)[word];
+            for seer in bits(word, both) {
+                shared += self.graph.weights[seer];
+                self.lessen(seer, weight_a * weight_b);
             }
         }
         // Each misses the other's pairs with those it sees and the other does not.
-        self.fill[a] += 2 * weights[1] * self.graph.unseen(a, b);
-        self.fill[b] += 2 * weights[0] * self.graph.unseen(b, a);
-        self.size[a] *= self.cards[b] as f64;
-        self.size[b] *= self.cards[a] as f64;
+        self.fill[a] += 2 * weight_b * (self.seen[a] - shared);
+        self.fill[b] += 2 * weight_a * (self.seen[b] - shared);
+        self.seen[a] += weight_b;
+        self.seen[b] += weight_a;
+        self.size[a] *= self.cards[b];
+        self.size[b] *= self.cards[a];
         self.graph.set(a, b);
         self.graph.set(b, a);
     }

@@ -28,10 +28,10 @@ impl Tree {
     /// Makes `room` fit this tree.
     pub(in crate::diagnosis::inference) fn prepare(&self, room: &mut Workspace) {
         room.values.resize(self.arena, 0.0);
-        room.marginals.resize(self.arena, 0.0);
         room.logs.resize(self.buckets.len(), 0.0);
         room.beliefs.resize(self.cards.len(), [0.0; MAX_STATES]);
-        room.conditionals.resize(self.cells, 0.0);
+        room.conditionals.clear();
+        room.conditionals.reserve(self.cells);
         room.joint.resize(self.largest(), 0.0);
         room.stale.clear();
         room.stale.resize(self.buckets.len(), true);
@@ -91,11 +91,19 @@ impl Tree {
         let out = self.slots[bucket.out].clone();
         let (before, rest) = room.values.split_at_mut(out.start);
         let message = &mut rest[..out.len()];
-        let products = &mut room.conditionals[bucket.cells.clone()];
-        let states = products.chunks_exact_mut(message.len());
-        for (cells, &weight) in states.zip(&unary[bucket.variable]) {
-            cells.fill(weight);
+        let weights = unary[bucket.variable]
+            .iter()
+            .zip(0..self.cards[bucket.variable]);
+        for (&weight, state) in weights {
+            let cells = bucket.cells.start + state * message.len();
+            // The first time around there is nothing yet to write over.
+            if let Some(cells) = room.conditionals.get_mut(cells..cells + message.len()) {
+                cells.fill(weight);
+            } else {
+                room.conditionals.resize(cells + message.len(), weight);
+            }
         }
+        let products = &mut room.conditionals[bucket.cells.clone()];
         if let Some(fixed) = &bucket.fixed {
             let values = &self.fixed[fixed.cells.clone()];
             self.walks.multiply(&fixed.walk, products, values);
@@ -133,7 +141,8 @@ impl Tree {
         room: &mut Workspace,
         with_evidence: bool,
     ) {
-        room.marginals.fill(0.0);
+        room.marginals.clear();
+        room.marginals.resize(self.arena, 0.0);
         for (at, bucket) in self.buckets.iter().enumerate().rev() {
             let out = self.slots[bucket.out].clone();
             if bucket.next.is_none() {

@@ -18,9 +18,10 @@ use std::collections::BinaryHeap;
 pub(in crate::diagnosis::inference) struct Sounding {
     /// By how much the weights of each bucket's variable are multiplied.
     factors: Vec<Weights>,
-    /// New message over old, where [`Sounding::is_changed`] says so.
+    /// New messages over old, one after another.
     ratios: Vec<f64>,
-    is_changed: Vec<bool>,
+    /// Where those of each bucket begin, if its message has changed.
+    changed: Vec<Option<usize>>,
     is_waiting: Vec<bool>,
     waiting: BinaryHeap<Reverse<usize>>,
     /// Buckets to be cleared up after.
@@ -76,13 +77,15 @@ impl Tree {
             .take_while(|input| !input.is_evidence);
         for input in messages {
             // Messages follow the evidence tables in the order of their buckets.
-            if room.is_changed[input.slot - self.bucket_of_evidence.len()] {
-                let ratios = &room.ratios[self.slots[input.slot].clone()];
-                self.walks.multiply(&input.walk, cells, ratios);
+            if let Some(from) = room.changed[input.slot - self.bucket_of_evidence.len()] {
+                self.walks
+                    .multiply(&input.walk, cells, &room.ratios[from..]);
             }
         }
-        add_states(cells, &mut room.ratios[out]);
-        room.is_changed[at] = true;
+        let from = room.ratios.len();
+        room.ratios.resize(from + out.len(), 0.0);
+        add_states(cells, &mut room.ratios[from..]);
+        room.changed[at] = Some(from);
     }
 
     /// By what factor the sum changes with the message of a bucket, if nothing
@@ -90,7 +93,9 @@ impl Tree {
     fn change(&self, at: usize, settled: &Workspace, room: &Sounding) -> f64 {
         let out = self.slots[self.buckets[at].out].clone();
         let marginals = settled.marginals[out.clone()].iter();
-        let changed = marginals.zip(&room.ratios[out]);
+        // It is the one whose ratios were found last.
+        let ratios = &room.ratios[room.ratios.len() - out.len()..];
+        let changed = marginals.zip(ratios);
         changed.map(|(marginal, ratio)| marginal * ratio).sum()
     }
 }
@@ -99,9 +104,8 @@ impl Sounding {
     fn fit(&mut self, tree: &Tree) {
         if self.factors.len() != tree.buckets.len() {
             self.factors = vec![[1.0; MAX_STATES]; tree.buckets.len()];
-            self.is_changed = vec![false; tree.buckets.len()];
+            self.changed = vec![None; tree.buckets.len()];
             self.is_waiting = vec![false; tree.buckets.len()];
-            self.ratios = vec![0.0; tree.arena];
             self.cells = vec![0.0; tree.largest()];
         }
     }
@@ -115,9 +119,10 @@ impl Sounding {
     }
 
     fn clear(&mut self) {
+        self.ratios.clear();
         for at in self.seen.drain(..) {
             self.factors[at] = [1.0; MAX_STATES];
-            self.is_changed[at] = false;
+            self.changed[at] = None;
             self.is_waiting[at] = false;
         }
     }

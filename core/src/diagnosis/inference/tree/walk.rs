@@ -1,13 +1,14 @@
 //! How the cells of a table run over those of a smaller one.
 //!
-//! Where both end in the same variables their cells run side by side, and where
-//! the smaller one lacks the last variables of the larger it stands still: then
-//! one place is kept for a whole block of cells and the block is worked through
-//! at once. Elsewhere there is a place for every cell.
+//! Cells are worked through in blocks of eight. Within a block the smaller table
+//! is run over in the same way everywhere: side by side where both tables end in
+//! the same variables, standing still where the smaller one lacks the last
+//! variables of the larger, else to and fro. So one place is kept for each block,
+//! and the way within it once.
 
 use std::ops::Range;
 
-/// Cells worked through at once.
+/// Cells worked through at once: three steps between two states.
 const BLOCK: usize = 8;
 
 /// One run over a smaller table, its places kept in [`Walks`].
@@ -18,48 +19,62 @@ pub(super) struct Walk {
 
 #[derive(Clone, Copy, PartialEq, Eq)]
 enum Pace {
-    /// A place for each cell.
+    /// A place for each cell: the larger table is no whole number of blocks.
     Cell,
     /// A place for each block, whose cells follow on one another in both tables.
     Along,
     /// A place for each block, which has that one cell of the smaller table.
     Still,
+    /// A place for each block, and how far from it each of its cells is.
+    Across([u32; BLOCK]),
+}
+
+impl Pace {
+    /// Within blocks of three steps between two states, so far apart in the
+    /// smaller table.
+    fn of(strides: [u32; 3]) -> Self {
+        let [a, b, c] = strides;
+        match strides {
+            [4, 2, 1] => Self::Along,
+            [0, 0, 0] => Self::Still,
+            _ => Self::Across([0, c, b, b + c, a, a + c, a + b, a + b + c]),
+        }
+    }
 }
 
 /// The places of many walks.
 #[derive(Default)]
 pub(super) struct Walks {
     places: Vec<u32>,
+    /// Room for the steps of one walk.
+    steps: Vec<Step>,
 }
+
+/// Between how many states a walk steps, and how far apart they are in the smaller table.
+type Step = (u32, u32);
 
 impl Walks {
     /// A walk of the cells over `scope` along those over `part`, whose
     /// variables are among those of `scope`; the last of each varies fastest.
     pub(super) fn walk(&mut self, scope: &[usize], part: &[usize], cards: &[usize]) -> Walk {
-        let mut stride = 1;
-        let mut strides = vec![0_u32; scope.len()];
-        for variable in part.iter().rev() {
-            if let Some(at) = scope.iter().position(|other| other == variable) {
-                strides[at] = stride;
-            }
-            stride *= cards[*variable] as u32;
-        }
-        let (outer, pace, length) = run(scope, &strides, cards);
+        self.find_steps(scope, part, cards);
+        let (outer, pace) = match self.steps.as_slice() {
+            [outer @ .., (2, a), (2, b), (2, c)] => (outer, Pace::of([*a, *b, *c])),
+            all => (all, Pace::Cell),
+        };
         let from = self.places.len();
+        let count: u32 = outer.iter().map(|&(states, _)| states).product();
+        self.places.reserve(count as usize);
         self.places.push(0);
-        // The rest of the run that the block is the beginning of.
-        for block in 1..length / BLOCK {
-            let step = if pace == Pace::Along { BLOCK } else { 0 };
-            self.places.push((block * step) as u32);
-        }
-        // From the last variable to the first: what is there so far is
-        // repeated once for each further state.
-        for (&variable, &stride) in scope.iter().zip(&strides).take(outer).rev() {
+        // From the last step to the first: what is there so far is repeated
+        // once for each further state.
+        for &(states, stride) in outer.iter().rev() {
             let so_far = from..self.places.len();
-            for state in 1..cards[variable] as u32 {
-                for at in so_far.clone() {
-                    let place = self.places[at] + state * stride;
-                    self.places.push(place);
+            for state in 1..states {
+                self.places.extend_from_within(so_far.clone());
+                let last = self.places.len() - so_far.len();
+                for place in &mut self.places[last..] {
+                    *place += state * stride;
                 }
             }
         }
@@ -69,9 +84,26 @@ impl Walks {
         }
     }
 
+    /// Sets the steps of a walk, a variable of four states as two steps between two.
+    fn find_steps(&mut self, scope: &[usize], part: &[usize], cards: &[usize]) {
+        self.steps.clear();
+        for variable in scope {
+            let behind = part.iter().rev().take_while(|&other| other != variable);
+            let (places, stride) = behind.fold((0, 1), |(places, stride), &other| {
+                (places + 1, stride * cards[other] as u32)
+            });
+            let stride = if places < part.len() { stride } else { 0 };
+            match cards[*variable] {
+                4 => self.steps.extend([(2, 2 * stride), (2, stride)]),
+                card => self.steps.push((card as u32, stride)),
+            }
+        }
+    }
+
     /// Multiplies each cell of `onto` by the cell of `values` it runs over.
     pub(super) fn multiply(&self, walk: &Walk, onto: &mut [f64], values: &[f64]) {
         let places = &self.places[walk.places.clone()];
+        let blocks = || places.iter().map(|&place| &values[place as usize..]);
         match walk.pace {
             Pace::Cell => {
                 for (cell, &place) in onto.iter_mut().zip(places) {
@@ -79,18 +111,24 @@ impl Walks {
                 }
             }
             Pace::Along => {
-                for (block, &place) in blocks_mut(onto).iter_mut().zip(places) {
-                    let beside = values[place as usize..].iter();
+                for (block, beside) in blocks_mut(onto).iter_mut().zip(blocks()) {
                     for (cell, value) in block.iter_mut().zip(beside) {
                         *cell *= value;
                     }
                 }
             }
             Pace::Still => {
-                for (block, &place) in blocks_mut(onto).iter_mut().zip(places) {
-                    let value = values[place as usize];
+                for (block, beside) in blocks_mut(onto).iter_mut().zip(blocks()) {
+                    let value = beside[0];
                     for cell in block {
                         *cell *= value;
+                    }
+                }
+            }
+            Pace::Across(way) => {
+                for (block, beside) in blocks_mut(onto).iter_mut().zip(blocks()) {
+                    for (cell, to) in block.iter_mut().zip(way) {
+                        *cell *= beside[to as usize];
                     }
                 }
             }
@@ -100,53 +138,28 @@ impl Walks {
     /// Adds each cell of `from` to the cell of `onto` it runs over.
     pub(super) fn gather(&self, walk: &Walk, from: &[f64], onto: &mut [f64]) {
         let places = &self.places[walk.places.clone()];
-        match walk.pace {
-            Pace::Cell => {
-                for (cell, &place) in from.iter().zip(places) {
-                    onto[place as usize] += cell;
-                }
+        if walk.pace == Pace::Cell {
+            for (cell, &place) in from.iter().zip(places) {
+                onto[place as usize] += cell;
             }
-            Pace::Along => {
-                for (block, &place) in from.as_chunks::<BLOCK>().0.iter().zip(places) {
-                    let beside = onto[place as usize..].iter_mut();
-                    for (sum, cell) in beside.zip(block) {
+            return;
+        }
+        for (block, &place) in from.as_chunks::<BLOCK>().0.iter().zip(places) {
+            let beside = &mut onto[place as usize..];
+            match walk.pace {
+                Pace::Still => beside[0] += total(block),
+                Pace::Across(way) => {
+                    for (cell, to) in block.iter().zip(way) {
+                        beside[to as usize] += cell;
+                    }
+                }
+                Pace::Along | Pace::Cell => {
+                    for (sum, cell) in beside.iter_mut().zip(block) {
                         *sum += cell;
                     }
                 }
             }
-            Pace::Still => {
-                for (block, &place) in from.as_chunks::<BLOCK>().0.iter().zip(places) {
-                    onto[place as usize] += total(block);
-                }
-            }
         }
-    }
-}
-
-/// How many variables of `scope` come before the longest run, its pace, and its cells.
-fn run(scope: &[usize], strides: &[u32], cards: &[usize]) -> (usize, Pace, usize) {
-    let pace = match strides.last() {
-        Some(1) => Pace::Along,
-        Some(0) => Pace::Still,
-        _ => return (scope.len(), Pace::Cell, 1),
-    };
-    let mut length = 1;
-    let mut outer = scope.len();
-    while outer > 0 {
-        let goes_on = match pace {
-            Pace::Along => strides[outer - 1] as usize == length,
-            _ => strides[outer - 1] == 0,
-        };
-        if !goes_on {
-            break;
-        }
-        outer -= 1;
-        length *= cards[scope[outer]];
-    }
-    if length % BLOCK == 0 {
-        (outer, pace, length)
-    } else {
-        (scope.len(), Pace::Cell, 1)
     }
 }
 
