@@ -172,6 +172,7 @@ struct Peeled {
 /// What a peeled graph leaves, its variables numbered anew.
 struct Core {
     whole: Shrinking,
+    cards: Vec<usize>,
     /// What each variable was called before.
     names: Vec<usize>,
 }
@@ -214,7 +215,8 @@ impl Peeled {
         Self {
             first,
             core: Core {
-                whole: Shrinking::of(core, &cards),
+                whole: Shrinking::of(core),
+                cards,
                 names,
             },
         }
@@ -230,16 +232,16 @@ impl Core {
     fn ordered(&self, trial: u32, limit: f64) -> Order {
         let count = self.names.len();
         let mut shrinking = self.whole.clone();
-        let swerve: Vec<f64> = (0..count)
-            .map(|at| swerve(at, trial) / f64::from(shrinking.graph.weights[at]))
+        let times: Vec<u32> = (0..count)
+            .map(|at| swerve(at, trial) / shrinking.graph.weights[at])
             .collect();
         let mut order = Order {
             variables: Vec::with_capacity(count),
             cells: 0.0,
         };
-        while let Some(next) = shrinking.next(&swerve) {
+        while let Some(next) = shrinking.next(&times) {
             order.variables.push(self.names[next]);
-            order.cells += shrinking.size[next];
+            order.cells += shrinking.graph.table(next, &self.cards);
             if order.cells >= limit {
                 break;
             }
@@ -254,13 +256,10 @@ impl Core {
 #[derive(Clone)]
 struct Shrinking {
     graph: Adjacency,
-    cards: Vec<f64>,
     /// Twice the pairs that eliminating each variable would join.
     fill: Vec<u32>,
     /// How many each variable sees.
     seen: Vec<u32>,
-    /// Cells of the table that eliminating each variable would make.
-    size: Vec<f64>,
     /// Where those are that join no new pair, among some that did once.
     free: Vec<usize>,
     /// Variables still there.
@@ -270,25 +269,23 @@ struct Shrinking {
 }
 
 impl Shrinking {
-    fn of(graph: Adjacency, cards: &[usize]) -> Self {
-        let count = cards.len();
+    fn of(graph: Adjacency) -> Self {
+        let count = graph.weights.len();
         let fill: Vec<u32> = (0..count).map(|at| graph.fill(at)).collect();
         Self {
             seen: (0..count).map(|at| graph.seen(at)).collect(),
-            size: (0..count).map(|at| graph.table(at, cards)).collect(),
             free: (0..count).filter(|&at| fill[at] == 0).collect(),
             open: (0..count).collect(),
             is_gone: vec![false; count],
             neighbours: Vec::new(),
             fill,
             graph,
-            cards: cards.iter().map(|&card| card as f64).collect(),
         }
     }
 
     /// The next by the rule: what joins no new pair, as most come to do, and
     /// only where there is none a look at all others.
-    fn next(&mut self, times: &[f64]) -> Option<usize> {
+    fn next(&mut self, times: &[u32]) -> Option<usize> {
         let (is_gone, fill) = (&self.is_gone, &self.fill);
         self.free.retain(|&at| fill[at] == 0 && !is_gone[at]);
         if self.free.is_empty() {
@@ -301,19 +298,14 @@ impl Shrinking {
 
     /// The variable of `among` that joins the fewest new pairs, each count taken
     /// so many times; among equals the one with the smallest table, and among
-    /// those the first.
-    fn cheapest(&self, among: &[usize], times: &[f64]) -> Option<usize> {
-        let mut least = (f64::INFINITY, f64::INFINITY, usize::MAX);
-        for &at in among {
-            let pairs = f64::from(self.fill[at]) * times[at];
-            if pairs <= least.0 {
-                let cost = (pairs, self.size[at], at);
-                if cost < least {
-                    least = cost;
-                }
-            }
-        }
-        (least.2 < usize::MAX).then_some(least.2)
+    /// those the first. As one number for each, so that looking needs no branches.
+    fn cheapest(&self, among: &[usize], times: &[u32]) -> Option<usize> {
+        let costs = among.iter().map(|&at| {
+            let pairs = u64::from(self.fill[at] * times[at]);
+            let size = u64::from(self.seen[at] + self.graph.weights[at]);
+            pairs << 32 | size << 16 | at as u64
+        });
+        costs.min().map(|cost| (cost & 0xffff) as usize)
     }
 
     /// Joins all neighbours of a variable and takes it off.
@@ -342,7 +334,6 @@ impl Shrinking {
             self.seen[neighbour] -= weight;
             let missed = self.seen[neighbour] - (self.seen[gone] - self.graph.weights[neighbour]);
             self.lessen(neighbour, weight * missed);
-            self.size[neighbour] /= self.cards[gone];
             self.graph.clear(neighbour, gone);
         }
         self.is_gone[gone] = true;
@@ -373,17 +364,16 @@ impl Shrinking {
         self.fill[b] += 2 * weight_a * (self.seen[b] - shared);
         self.seen[a] += weight_b;
         self.seen[b] += weight_a;
-        self.size[a] *= self.cards[b];
-        self.size[b] *= self.cards[a];
         self.graph.set(a, b);
         self.graph.set(b, a);
     }
 }
 
-/// By how much the fill counts of a variable are taken higher in a trial.
-fn swerve(at: usize, trial: u32) -> f64 {
+/// How many times the fill counts of a variable are taken in a trial.
+fn swerve(at: usize, trial: u32) -> u32 {
+    const ONCE: u32 = 1 << 10;
     if trial == 0 {
-        return 1.0;
+        return ONCE;
     }
     // Mixing constants of splitmix64 (Steele, Lea and Flood 2014, from memory).
     let mut mixed = (at as u64 + 1)
@@ -391,7 +381,7 @@ fn swerve(at: usize, trial: u32) -> f64 {
         .wrapping_add(u64::from(trial) << 32);
     mixed = (mixed ^ (mixed >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
     mixed = (mixed ^ (mixed >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
-    1.0 + 0.5 * ((mixed >> 11) as f64 / (1_u64 << 53) as f64)
+    ONCE + (mixed % u64::from(ONCE / 2)) as u32
 }
 
 #[cfg(test)]
@@ -424,7 +414,7 @@ mod tests {
             let (a, b, c) = (state >> 33, state >> 41, state >> 49);
             graph.join(&[a, b, c].map(|place| place as usize % cards.len()));
         }
-        let mut shrinking = Shrinking::of(graph, &cards);
+        let mut shrinking = Shrinking::of(graph);
         let mut left: Vec<usize> = (0..cards.len()).collect();
         while left.len() > 1 {
             let gone = left.swap_remove(7 * left.len() / 11);
@@ -432,8 +422,7 @@ mod tests {
             for &at in &left {
                 assert!(!shrinking.graph.has(at, gone));
                 assert_eq!(shrinking.fill[at], shrinking.graph.fill(at));
-                let size = shrinking.graph.table(at, &cards);
-                assert_eq!(shrinking.size[at].to_bits(), size.to_bits());
+                assert_eq!(shrinking.seen[at], shrinking.graph.seen(at));
             }
         }
     }
