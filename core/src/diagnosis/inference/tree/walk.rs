@@ -1,14 +1,16 @@
 //! How the cells of a table run over those of a smaller one.
 //!
-//! Cells are worked through in blocks of eight. Within a block the smaller table
-//! is run over in the same way everywhere: side by side where both tables end in
-//! the same variables, standing still where the smaller one lacks the last
-//! variables of the larger, else to and fro. So one place is kept for each block,
-//! and the way within it once.
+//! Cells are worked through in blocks of eight, three steps between two states.
+//! Within a block the smaller table is run over in the same way everywhere, which
+//! the strides of those steps in it tell: 4, 2, 1 where its cells follow on one
+//! another too, 0, 0, 0 where it stands still. So one place is kept for each
+//! block and the strides once. Both tables mostly having their variables in the
+//! same order, few ways occur, and for each there is code of its own, made from
+//! one source.
 
 use std::ops::Range;
 
-/// Cells worked through at once: three steps between two states.
+/// Cells worked through at once.
 const BLOCK: usize = 8;
 
 /// One run over a smaller table, its places kept in [`Walks`].
@@ -17,29 +19,12 @@ pub(super) struct Walk {
     pace: Pace,
 }
 
-#[derive(Clone, Copy, PartialEq, Eq)]
+#[derive(Clone, Copy)]
 enum Pace {
     /// A place for each cell: the larger table is no whole number of blocks.
     Cell,
-    /// A place for each block, whose cells follow on one another in both tables.
-    Along,
-    /// A place for each block, which has that one cell of the smaller table.
-    Still,
-    /// A place for each block, and how far from it each of its cells is.
-    Across([u32; BLOCK]),
-}
-
-impl Pace {
-    /// Within blocks of three steps between two states, so far apart in the
-    /// smaller table.
-    fn of(strides: [u32; 3]) -> Self {
-        let [a, b, c] = strides;
-        match strides {
-            [4, 2, 1] => Self::Along,
-            [0, 0, 0] => Self::Still,
-            _ => Self::Across([0, c, b, b + c, a, a + c, a + b, a + b + c]),
-        }
-    }
+    /// A place for each block, and the strides within.
+    Block([u32; 3]),
 }
 
 /// The places of many walks.
@@ -59,7 +44,7 @@ impl Walks {
     pub(super) fn walk(&mut self, scope: &[usize], part: &[usize], cards: &[usize]) -> Walk {
         self.find_steps(scope, part, cards);
         let (outer, pace) = match self.steps.as_slice() {
-            [outer @ .., (2, a), (2, b), (2, c)] => (outer, Pace::of([*a, *b, *c])),
+            [outer @ .., (2, a), (2, b), (2, c)] => (outer, Pace::Block([*a, *b, *c])),
             all => (all, Pace::Cell),
         };
         let from = self.places.len();
@@ -103,59 +88,50 @@ impl Walks {
     /// Multiplies each cell of `onto` by the cell of `values` it runs over.
     pub(super) fn multiply(&self, walk: &Walk, onto: &mut [f64], values: &[f64]) {
         let places = &self.places[walk.places.clone()];
-        let blocks = || places.iter().map(|&place| &values[place as usize..]);
-        match walk.pace {
-            Pace::Cell => {
-                for (cell, &place) in onto.iter_mut().zip(places) {
-                    *cell *= values[place as usize];
-                }
+        let Pace::Block(strides) = walk.pace else {
+            for (cell, &place) in onto.iter_mut().zip(places) {
+                *cell *= values[place as usize];
             }
-            Pace::Along => {
-                for (block, beside) in blocks_mut(onto).iter_mut().zip(blocks()) {
-                    for (cell, value) in block.iter_mut().zip(beside) {
-                        *cell *= value;
-                    }
-                }
-            }
-            Pace::Still => {
-                for (block, beside) in blocks_mut(onto).iter_mut().zip(blocks()) {
-                    let value = beside[0];
-                    for cell in block {
-                        *cell *= value;
-                    }
-                }
-            }
-            Pace::Across(way) => {
-                for (block, beside) in blocks_mut(onto).iter_mut().zip(blocks()) {
-                    for (cell, to) in block.iter_mut().zip(way) {
-                        *cell *= beside[to as usize];
-                    }
-                }
-            }
+            return;
+        };
+        let blocks = onto.as_chunks_mut().0;
+        match strides {
+            [4, 2, 1] => multiply(places, blocks, values, const { way([4, 2, 1]) }),
+            [0, 2, 1] => multiply(places, blocks, values, const { way([0, 2, 1]) }),
+            [2, 0, 1] => multiply(places, blocks, values, const { way([2, 0, 1]) }),
+            [2, 1, 0] => multiply(places, blocks, values, const { way([2, 1, 0]) }),
+            [0, 0, 1] => multiply(places, blocks, values, const { way([0, 0, 1]) }),
+            [0, 1, 0] => multiply(places, blocks, values, const { way([0, 1, 0]) }),
+            [1, 0, 0] => multiply(places, blocks, values, const { way([1, 0, 0]) }),
+            [0, 0, 0] => multiply(places, blocks, values, const { way([0, 0, 0]) }),
+            other => multiply(places, blocks, values, way(other)),
         }
     }
 
     /// Adds each cell of `from` to the cell of `onto` it runs over.
     pub(super) fn gather(&self, walk: &Walk, from: &[f64], onto: &mut [f64]) {
         let places = &self.places[walk.places.clone()];
-        if walk.pace == Pace::Cell {
+        let Pace::Block(strides) = walk.pace else {
             for (cell, &place) in from.iter().zip(places) {
                 onto[place as usize] += cell;
             }
             return;
-        }
-        for (block, &place) in from.as_chunks::<BLOCK>().0.iter().zip(places) {
-            let beside = &mut onto[place as usize..];
-            match walk.pace {
-                Pace::Still => beside[0] += total(block),
-                Pace::Across(way) => {
+        };
+        let blocks = from.as_chunks().0;
+        match strides {
+            [4, 2, 1] => gather::<8>(places, blocks, onto, const { way([4, 2, 1]) }),
+            [0, 2, 1] => gather::<4>(places, blocks, onto, const { way([0, 2, 1]) }),
+            [2, 0, 1] => gather::<4>(places, blocks, onto, const { way([2, 0, 1]) }),
+            [2, 1, 0] => gather::<4>(places, blocks, onto, const { way([2, 1, 0]) }),
+            [0, 0, 1] => gather::<2>(places, blocks, onto, const { way([0, 0, 1]) }),
+            [0, 1, 0] => gather::<2>(places, blocks, onto, const { way([0, 1, 0]) }),
+            [1, 0, 0] => gather::<2>(places, blocks, onto, const { way([1, 0, 0]) }),
+            [0, 0, 0] => gather::<1>(places, blocks, onto, const { way([0, 0, 0]) }),
+            other => {
+                let way = way(other);
+                for (block, &place) in blocks.iter().zip(places) {
                     for (cell, to) in block.iter().zip(way) {
-                        beside[to as usize] += cell;
-                    }
-                }
-                Pace::Along | Pace::Cell => {
-                    for (sum, cell) in beside.iter_mut().zip(block) {
-                        *sum += cell;
+                        onto[place as usize + to] += cell;
                     }
                 }
             }
@@ -163,8 +139,43 @@ impl Walks {
     }
 }
 
-fn blocks_mut(cells: &mut [f64]) -> &mut [[f64; BLOCK]] {
-    cells.as_chunks_mut().0
+/// How far from the first each cell of a block is in the smaller table.
+const fn way(strides: [u32; 3]) -> [usize; BLOCK] {
+    let [a, b, c] = [
+        strides[0] as usize,
+        strides[1] as usize,
+        strides[2] as usize,
+    ];
+    [0, c, b, b + c, a, a + c, a + b, a + b + c]
+}
+
+#[inline(always)]
+fn multiply(places: &[u32], blocks: &mut [[f64; BLOCK]], values: &[f64], way: [usize; BLOCK]) {
+    for (block, &place) in blocks.iter_mut().zip(places) {
+        let beside = &values[place as usize..][..=way[BLOCK - 1]];
+        for (cell, to) in block.iter_mut().zip(way) {
+            *cell *= beside[to];
+        }
+    }
+}
+
+/// Of a way over so many cells: their sums are ready before any is added on.
+#[inline(always)]
+fn gather<const CELLS: usize>(
+    places: &[u32],
+    blocks: &[[f64; BLOCK]],
+    onto: &mut [f64],
+    way: [usize; BLOCK],
+) {
+    for (block, &place) in blocks.iter().zip(places) {
+        let mut sums = [0.0; CELLS];
+        for (cell, to) in block.iter().zip(way) {
+            sums[to] += cell;
+        }
+        for (onto, sum) in onto[place as usize..][..CELLS].iter_mut().zip(sums) {
+            *onto += sum;
+        }
+    }
 }
 
 /// The sum of all cells, in several strands: one after another each addition
