@@ -20,7 +20,7 @@
 
 use std::ops::Range;
 
-use super::order::{Adjacency, cheapest};
+use super::order::{Adjacency, Order, cheapest};
 
 mod passes;
 mod sounding;
@@ -96,7 +96,10 @@ impl Tree {
         for table in fixed.iter().chain(evidence) {
             graph.join(&table.scope);
         }
-        let order = cheapest(graph, &cards).variables;
+        let Order {
+            variables: order,
+            cells,
+        } = cheapest(graph, &cards);
         let mut position = vec![0; cards.len()];
         for (at, &variable) in order.iter().enumerate() {
             position[variable] = at;
@@ -123,8 +126,9 @@ impl Tree {
         let mut tree = Self {
             cards,
             buckets: Vec::with_capacity(order.len()),
-            inputs: Vec::new(),
-            walks: Walks::default(),
+            inputs: Vec::with_capacity(evidence.len() + order.len()),
+            // A place for each block of cells, for some tables in each bucket.
+            walks: Walks::with_room(cells as usize / 2),
             fixed: Vec::new(),
             cells: 0,
             slots,

@@ -107,6 +107,8 @@ impl Sounding {
             self.changed = vec![None; tree.buckets.len()];
             self.is_waiting = vec![false; tree.buckets.len()];
             self.cells = vec![0.0; tree.largest()];
+            // No sounding follows more than every message.
+            self.ratios.reserve(tree.arena);
         }
     }
 

@@ -39,6 +39,14 @@ pub(super) struct Walks {
 type Step = (u32, u32);
 
 impl Walks {
+    /// With room for so many places.
+    pub(super) fn with_room(places: usize) -> Self {
+        Self {
+            places: Vec::with_capacity(places),
+            steps: Vec::new(),
+        }
+    }
+
     /// A walk of the cells over `scope` along those over `part`, whose
     /// variables are among those of `scope`; the last of each varies fastest.
     pub(super) fn walk(&mut self, scope: &[usize], part: &[usize], cards: &[usize]) -> Walk {
