@@ -26,6 +26,17 @@ pub(in crate::diagnosis) struct Run {
     pub(in crate::diagnosis) log_weight: f64,
 }
 
+impl Run {
+    fn of(log_weight: f64, beliefs: &[Weights]) -> Self {
+        Self {
+            weight: log_weight.exp(),
+            causes: beliefs.iter().map(|belief| belief[1]).collect(),
+            log_odds: beliefs.iter().map(log_odds).collect(),
+            log_weight,
+        }
+    }
+}
+
 /// Room for questions.
 pub(in crate::diagnosis) struct Probe<'a> {
     inference: &'a Inference<'a>,
@@ -147,9 +158,12 @@ impl<'a> Probe<'a> {
 
     /// The weighted sum and the causes' probabilities under it.
     pub(in crate::diagnosis) fn run(&mut self, factors: &[Factor]) -> Run {
+        let causes = self.inference.graph.causes().len();
+        if self.is_whole && factors.is_empty() {
+            return Run::of(0.0, &self.inference.beliefs[..causes]);
+        }
         self.weighted(factors, |probe| {
             let tree = &probe.inference.tree;
-            let causes = probe.inference.graph.causes().len();
             match probe.sum() {
                 Some(sum) => {
                     for room in &mut probe.rooms {
@@ -158,13 +172,7 @@ impl<'a> Probe<'a> {
                     let beliefs: Vec<Weights> = (0..causes)
                         .map(|at| sum.join(probe.rooms.iter().map(|room| room.work.beliefs[at])))
                         .collect();
-                    let log_weight = sum.log - probe.inference.sum.log;
-                    Run {
-                        weight: log_weight.exp(),
-                        causes: beliefs.iter().map(|belief| belief[1]).collect(),
-                        log_odds: beliefs.iter().map(log_odds).collect(),
-                        log_weight,
-                    }
+                    Run::of(sum.log - probe.inference.sum.log, &beliefs)
                 }
                 None => Run {
                     weight: 0.0,
