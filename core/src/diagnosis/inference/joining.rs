@@ -45,7 +45,8 @@ pub(super) struct Joining {
     pub(super) rest: Vec<Vec<Part>>,
 }
 
-/// What an elimination has brought together so far.
+/// What eliminating a variable brings together.
+#[derive(Clone, Default)]
 struct Gathered {
     scope: Vec<usize>,
     parts: Vec<(usize, Part)>,
@@ -57,49 +58,47 @@ struct Gathered {
 /// sets of the first `cards.len()` variables.
 pub(super) fn joining(cards: &[usize], scopes: &[&[usize]], families: &[Family]) -> Joining {
     let variables = cards.len();
-    let mut all: Vec<Gathered> = scopes
-        .iter()
-        .map(|scope| Gathered {
-            scope: scope.to_vec(),
-            parts: Vec::new(),
-            used: Vec::new(),
-        })
-        .collect();
-    for (at, family) in families.iter().enumerate() {
-        let stand_in = variables + at;
-        for (place, &parent) in family.parents.iter().enumerate() {
-            all.push(Gathered {
-                scope: vec![parent, stand_in],
-                parts: vec![(at, Part::Parent(place))],
-                used: Vec::new(),
-            });
-        }
-        let mut scope = family.beside.clone();
-        scope.push(stand_in);
-        all.push(Gathered {
-            scope,
-            parts: Vec::new(),
-            used: vec![at],
-        });
-    }
     let mut star_cards = cards.to_vec();
     star_cards.extend(families.iter().map(|family| family.card));
     let mut graph = Adjacency::new(&star_cards);
-    for gathered in &all {
-        graph.join(&gathered.scope);
+    for scope in scopes {
+        graph.join(scope);
     }
+    let uses: Vec<Vec<usize>> = (variables..)
+        .zip(families)
+        .map(|(stand_in, family)| {
+            for &parent in &family.parents {
+                graph.join(&[parent, stand_in]);
+            }
+            let mut scope = family.beside.clone();
+            scope.push(stand_in);
+            graph.join(&scope);
+            scope
+        })
+        .collect();
     let order = min_fill(graph, &star_cards).variables;
     let mut position = vec![0; order.len()];
     for (at, &variable) in order.iter().enumerate() {
         position[variable] = at;
     }
-    let mut buckets: Vec<Vec<Gathered>> = Vec::new();
-    buckets.resize_with(order.len(), Vec::new);
     let home = |scope: &[usize]| scope.iter().map(|&variable| position[variable]).min();
-    for gathered in all {
-        if let Some(at) = home(&gathered.scope) {
-            buckets[at].push(gathered);
+    let mut buckets = vec![Gathered::default(); order.len()];
+    let mut put = |scope: &[usize], part: Option<(usize, Part)>, used: Option<usize>| {
+        if let Some(at) = home(scope) {
+            buckets[at].scope.extend(scope);
+            buckets[at].parts.extend(part);
+            buckets[at].used.extend(used);
         }
+    };
+    for scope in scopes {
+        put(scope, None, None);
+    }
+    for (at, (family, scope)) in families.iter().zip(&uses).enumerate() {
+        for (place, &parent) in family.parents.iter().enumerate() {
+            let part = (at, Part::Parent(place));
+            put(&[parent, variables + at], Some(part), None);
+        }
+        put(scope, None, Some(at));
     }
     let mut joining = Joining {
         steps: Vec::new(),
@@ -108,23 +107,18 @@ pub(super) fn joining(cards: &[usize], scopes: &[&[usize]], families: &[Family])
     for (at, &variable) in order.iter().enumerate() {
         let merged = joining.merge(std::mem::take(&mut buckets[at]), variable, variables);
         if let Some(next) = home(&merged.scope) {
-            buckets[next].push(merged);
+            buckets[next].scope.extend(merged.scope);
+            buckets[next].parts.extend(merged.parts);
+            buckets[next].used.extend(merged.used);
         }
     }
     joining
 }
 
 impl Joining {
-    /// Brings together what one elimination brings together.
-    fn merge(&mut self, together: Vec<Gathered>, variable: usize, variables: usize) -> Gathered {
-        let mut scope = Vec::new();
-        let mut parts = Vec::new();
-        let mut used = Vec::new();
-        for gathered in together {
-            scope.extend(gathered.scope);
-            parts.extend(gathered.parts);
-            used.extend(gathered.used);
-        }
+    /// Joins what one elimination brings together.
+    fn merge(&mut self, mut together: Gathered, variable: usize, variables: usize) -> Gathered {
+        let Gathered { scope, parts, used } = &mut together;
         scope.sort_unstable();
         scope.dedup();
         scope.retain(|&other| other != variable);
@@ -148,11 +142,8 @@ impl Joining {
             }
         }
         used.retain(|&family| variables + family != variable);
-        Gathered {
-            scope,
-            parts: open,
-            used,
-        }
+        *parts = open;
+        together
     }
 }
 

@@ -66,8 +66,13 @@ impl Adjacency {
     /// How many others than itself see `at` and not its neighbour `other`.
     fn missed(&self, at: usize, other: usize) -> u32 {
         let rows = self.row(at).iter().zip(self.row(other)).enumerate();
-        let missed = rows.flat_map(|(word, (&mine, &theirs))| bits(word, mine & !theirs));
-        missed.map(|one| self.weights[one]).sum::<u32>() - self.weights[other]
+        let mut missed = 0;
+        for (word, (&mine, &theirs)) in rows {
+            for one in bits(word, mine & !theirs) {
+                missed += self.weights[one];
+            }
+        }
+        missed - self.weights[other]
     }
 
     /// Whether eliminating `at` would add no edge.

@@ -69,7 +69,7 @@ impl<'a> Probe<'a> {
             let sides = self.inference.rooms.iter().zip(&self.inference.sides);
             self.rooms = sides
                 .map(|(settled, side)| Room {
-                    work: settled.clone(),
+                    work: settled.again(),
                     unary: side.unary.clone(),
                 })
                 .collect();

@@ -112,12 +112,15 @@ impl Tree {
                 fixed_at[at].push(table);
             }
         }
-        let mut inputs_at: Vec<Vec<(usize, Vec<usize>)>> = vec![Vec::new(); order.len()];
+        let mut evidence_at: Vec<Vec<usize>> = vec![Vec::new(); order.len()];
+        let mut messages_at: Vec<Vec<(usize, Vec<usize>)>> = vec![Vec::new(); order.len()];
+        let bucket_of_evidence: Vec<Option<usize>> =
+            evidence.iter().map(|table| home(&table.scope)).collect();
         let mut slots = Vec::with_capacity(evidence.len() + order.len());
         let mut arena = 0;
-        for (slot, table) in evidence.iter().enumerate() {
-            if let Some(at) = home(&table.scope) {
-                inputs_at[at].push((slot, table.scope.clone()));
+        for (slot, (table, bucket)) in evidence.iter().zip(&bucket_of_evidence).enumerate() {
+            if let &Some(at) = bucket {
+                evidence_at[at].push(slot);
             }
             slots.push(arena..arena + table.values.len());
             arena += table.values.len();
@@ -133,22 +136,32 @@ impl Tree {
             cells: 0,
             slots,
             arena,
-            bucket_of_evidence: evidence.iter().map(|table| home(&table.scope)).collect(),
+            bucket_of_evidence,
             bucket_of: position.clone(),
         };
         for (at, &variable) in order.iter().enumerate() {
-            let incoming = std::mem::take(&mut inputs_at[at]);
-            let fixed = union(fixed_at[at].iter().map(|table| &table.scope), &position);
-            let inputs = incoming.iter().map(|(_, scope)| scope);
-            let mut scope = union(inputs.chain([&fixed, &vec![variable]]), &position);
+            let messages = std::mem::take(&mut messages_at[at]);
+            // Messages before evidence, so that the outward pass may skip the latter.
+            let inputs: Vec<(usize, &[usize])> = messages
+                .iter()
+                .map(|(slot, scope)| (*slot, scope.as_slice()))
+                .chain(
+                    evidence_at[at]
+                        .iter()
+                        .map(|&slot| (slot, evidence[slot].scope.as_slice())),
+                )
+                .collect();
+            let own = fixed_at[at].iter().map(|table| table.scope.as_slice());
+            let own = union(own, &position);
+            let scopes = inputs.iter().map(|&(_, scope)| scope);
+            let mut scope = union(scopes.chain([own.as_slice(), &[variable]]), &position);
             let out = tree.slots.len();
             let next = scope.get(1).map(|&next| position[next]);
-            let product =
-                (!fixed_at[at].is_empty()).then(|| tree.fix(&scope, &fixed, &fixed_at[at]));
-            tree.push_bucket(&scope, next, product, incoming);
+            let product = (!own.is_empty()).then(|| tree.fix(&scope, &own, &fixed_at[at]));
+            tree.push_bucket(&scope, next, product, &inputs);
             if let Some(next) = next {
                 scope.remove(0);
-                inputs_at[next].push((out, scope));
+                messages_at[next].push((out, scope));
             }
         }
         tree
@@ -179,21 +192,17 @@ impl Tree {
         scope: &[usize],
         next: Option<usize>,
         fixed: Option<Fixed>,
-        incoming: Vec<(usize, Vec<usize>)>,
+        inputs: &[(usize, &[usize])],
     ) {
         let evidence_count = self.bucket_of_evidence.len();
         let variable = scope[0];
         let card = self.cards[variable];
         let size = self.size(scope);
         let first_input = self.inputs.len();
-        // Messages before evidence, so that the outward pass may skip the latter.
-        let (messages, evidence): (Vec<_>, Vec<_>) = incoming
-            .into_iter()
-            .partition(|(slot, _)| *slot >= evidence_count);
-        for (slot, part) in messages.into_iter().chain(evidence) {
+        for &(slot, part) in inputs {
             self.inputs.push(Input {
                 slot,
-                walk: self.walks.walk(scope, &part, &self.cards),
+                walk: self.walks.walk(scope, part, &self.cards),
                 is_evidence: slot < evidence_count,
             });
         }
@@ -227,7 +236,7 @@ impl Tree {
 }
 
 /// All variables of some scopes, each once, in the order in which they go.
-fn union<'a>(scopes: impl Iterator<Item = &'a Vec<usize>>, position: &[usize]) -> Vec<usize> {
+fn union<'a>(scopes: impl Iterator<Item = &'a [usize]>, position: &[usize]) -> Vec<usize> {
     let mut all: Vec<usize> = scopes.flatten().copied().collect();
     all.sort_unstable_by_key(|&variable| position[variable]);
     all.dedup();

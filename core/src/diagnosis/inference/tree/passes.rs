@@ -4,7 +4,7 @@ use super::walk::{largest, reciprocal, total};
 use super::{MAX_STATES, Tree, Weights};
 
 /// Room for one computation on a tree, to be used again and again.
-#[derive(Clone, Default)]
+#[derive(Default)]
 pub(in crate::diagnosis::inference) struct Workspace {
     /// The evidence tables, then the messages.
     values: Vec<f64>,
@@ -22,6 +22,22 @@ pub(in crate::diagnosis::inference) struct Workspace {
     stale: Vec<bool>,
     /// P(variable = state | evidence), after [`Tree::outward`].
     pub(in crate::diagnosis::inference) beliefs: Vec<Weights>,
+}
+
+impl Workspace {
+    /// Another to go on with from the last sum. What the way back found is left
+    /// out: it finds it anew.
+    pub(in crate::diagnosis::inference) fn again(&self) -> Self {
+        Self {
+            values: self.values.clone(),
+            marginals: Vec::new(),
+            conditionals: self.conditionals.clone(),
+            joint: vec![0.0; self.joint.len()],
+            logs: self.logs.clone(),
+            stale: self.stale.clone(),
+            beliefs: vec![[0.0; MAX_STATES]; self.beliefs.len()],
+        }
+    }
 }
 
 impl Tree {
