@@ -38,10 +38,6 @@ impl Adjacency {
         }
     }
 
-    fn has(&self, at: usize, other: usize) -> bool {
-        self.row(at)[other / 64] >> (other % 64) & 1 == 1
-    }
-
     fn row(&self, at: usize) -> &[u64] {
         &self.rows[at * self.words..(at + 1) * self.words]
     }
@@ -73,23 +69,6 @@ impl Adjacency {
             }
         }
         missed - self.weights[other]
-    }
-
-    /// Whether eliminating `at` would add no edge.
-    fn is_clique_around(&self, at: usize) -> bool {
-        let own = self.row(at);
-        self.members(at).all(|other| {
-            let rows = own.iter().zip(self.row(other)).enumerate();
-            rows.map(|(word, (&mine, &theirs))| {
-                let itself = if word == other / 64 {
-                    1 << (other % 64)
-                } else {
-                    0
-                };
-                mine & !theirs & !itself
-            })
-            .all(|missing| missing == 0)
-        })
     }
 
     /// Cells of the table that eliminating `at` makes.
@@ -125,7 +104,8 @@ pub(super) struct Order {
     pub(super) cells: f64,
 }
 
-/// Below so many cells no other order is looked for.
+/// Below so many cells no other order is looked for: seeking one costs as much as
+/// summing about 10 000 cells, and seldom spares a tenth of them.
 const CHEAP_CELLS: f64 = 150_000.0;
 /// Orders tried in all when the first is not cheap.
 const TRIES: u32 = 4;
@@ -133,127 +113,25 @@ const TRIES: u32 = 4;
 /// The cheapest of some orders. Which it is changes what a sum costs, never
 /// what it is.
 pub(super) fn cheapest(graph: Adjacency, cards: &[usize]) -> Order {
-    let Peeled { first, core } = Peeled::of(graph, cards);
-    let mut best = core.ordered(0, f64::INFINITY);
+    let whole = Shrinking::of(graph);
+    let mut best = whole.clone().ordered(cards, 0, f64::INFINITY);
     for trial in 1..TRIES {
-        if first.cells + best.cells < CHEAP_CELLS {
+        if best.cells < CHEAP_CELLS {
             break;
         }
-        let other = core.ordered(trial, best.cells);
+        let other = whole.clone().ordered(cards, trial, best.cells);
         if other.cells < best.cells {
             best = other;
         }
     }
-    first.then(best)
+    best
 }
 
 /// Orders the variables so that eliminating them in turn keeps tables small:
-/// at each step the one that joins the fewest new pairs, and among equals the
-/// one whose table is smallest.
+/// at each step the one that joins the fewest new pairs for what it counts, and
+/// among equals the one whose table is smallest.
 pub(super) fn min_fill(graph: Adjacency, cards: &[usize]) -> Order {
-    let Peeled { first, core } = Peeled::of(graph, cards);
-    first.then(core.ordered(0, f64::INFINITY))
-}
-
-impl Order {
-    fn then(mut self, last: Self) -> Self {
-        self.variables.extend(last.variables);
-        self.cells += last.cells;
-        self
-    }
-}
-
-/// A graph with everything taken off that goes without joining a new pair.
-///
-/// Most variables of a case go so, whatever else goes when, and taking them
-/// first is never worse (D. Rose, "Triangulated graphs and the elimination
-/// process", 1970, from memory). What is left is small, and only there is a
-/// choice to be made.
-struct Peeled {
-    first: Order,
-    core: Core,
-}
-
-/// What a peeled graph leaves, its variables numbered anew.
-struct Core {
-    whole: Shrinking,
-    cards: Vec<usize>,
-    /// What each variable was called before.
-    names: Vec<usize>,
-}
-
-impl Peeled {
-    fn of(mut graph: Adjacency, cards: &[usize]) -> Self {
-        let mut first = Order {
-            variables: Vec::with_capacity(cards.len()),
-            cells: 0.0,
-        };
-        let mut gone = vec![false; cards.len()];
-        let mut waiting: Vec<usize> = (0..cards.len()).rev().collect();
-        let mut neighbours = Vec::new();
-        while let Some(at) = waiting.pop() {
-            if gone[at] || !graph.is_clique_around(at) {
-                continue;
-            }
-            gone[at] = true;
-            first.variables.push(at);
-            first.cells += graph.table(at, cards);
-            neighbours.clear();
-            neighbours.extend(graph.members(at));
-            for &neighbour in &neighbours {
-                graph.clear(neighbour, at);
-            }
-            waiting.extend(&neighbours);
-        }
-        let names: Vec<usize> = (0..cards.len()).filter(|&at| !gone[at]).collect();
-        let mut number = vec![0; cards.len()];
-        for (new, &old) in names.iter().enumerate() {
-            number[old] = new;
-        }
-        let cards: Vec<usize> = names.iter().map(|&old| cards[old]).collect();
-        let mut core = Adjacency::new(&cards);
-        for (new, &old) in names.iter().enumerate() {
-            for other in graph.members(old) {
-                core.set(new, number[other]);
-            }
-        }
-        Self {
-            first,
-            core: Core {
-                whole: Shrinking::of(core),
-                cards,
-                names,
-            },
-        }
-    }
-}
-
-impl Core {
-    /// An order by the fewest new pairs, broken off once it costs `limit` cells. In
-    /// trials after the first, fill counts are taken up to half as much
-    /// higher, by variable and trial: the rule looks one step ahead only, and
-    /// swerving from it often does better. The same graph always gets the same
-    /// orders.
-    fn ordered(&self, trial: u32, limit: f64) -> Order {
-        let count = self.names.len();
-        let mut shrinking = self.whole.clone();
-        let times: Vec<u32> = (0..count)
-            .map(|at| swerve(at, trial) / shrinking.graph.weights[at])
-            .collect();
-        let mut order = Order {
-            variables: Vec::with_capacity(count),
-            cells: 0.0,
-        };
-        while let Some(next) = shrinking.next(&times) {
-            order.variables.push(self.names[next]);
-            order.cells += shrinking.graph.table(next, &self.cards);
-            if order.cells >= limit {
-                break;
-            }
-            shrinking.eliminate(next);
-        }
-        order
-    }
+    Shrinking::of(graph).ordered(cards, 0, f64::INFINITY)
 }
 
 /// A graph from which variables go one by one. What each would cost is kept
@@ -288,8 +166,34 @@ impl Shrinking {
         }
     }
 
+    /// An order by the fewest new pairs, broken off once it costs `limit` cells. In
+    /// trials after the first, fill counts are taken up to half as much
+    /// higher, by variable and trial: the rule looks one step ahead only, and
+    /// swerving from it often does better. The same graph always gets the same
+    /// orders.
+    fn ordered(mut self, cards: &[usize], trial: u32, limit: f64) -> Order {
+        let times: Vec<u32> = (0..cards.len())
+            .map(|at| swerve(at, trial) / self.graph.weights[at])
+            .collect();
+        let mut order = Order {
+            variables: Vec::with_capacity(cards.len()),
+            cells: 0.0,
+        };
+        while let Some(next) = self.next(&times) {
+            order.variables.push(next);
+            order.cells += self.graph.table(next, cards);
+            if order.cells >= limit {
+                break;
+            }
+            self.eliminate(next);
+        }
+        order
+    }
+
     /// The next by the rule: what joins no new pair, as most come to do, and
-    /// only where there is none a look at all others.
+    /// only where there is none a look at all others. Taking the former first is
+    /// never worse (D. Rose, "Triangulated graphs and the elimination process",
+    /// 1970, from memory).
     fn next(&mut self, times: &[u32]) -> Option<usize> {
         let (is_gone, fill) = (&self.is_gone, &self.fill);
         self.free.retain(|&at| fill[at] == 0 && !is_gone[at]);
@@ -303,12 +207,14 @@ impl Shrinking {
 
     /// The variable of `among` that joins the fewest new pairs, each count taken
     /// so many times; among equals the one with the smallest table, and among
-    /// those the first. As one number for each, so that looking needs no branches.
+    /// those the first. As one number for each, so that looking needs no
+    /// branches: there is room in it for graphs many times larger than any that
+    /// could be summed.
     fn cheapest(&self, among: &[usize], times: &[u32]) -> Option<usize> {
         let costs = among.iter().map(|&at| {
-            let pairs = u64::from(self.fill[at] * times[at]);
+            let pairs = u64::from(self.fill[at]) * u64::from(times[at]);
             let size = u64::from(self.seen[at] + self.graph.weights[at]);
-            pairs << 32 | size << 16 | at as u64
+            pairs << 28 | size << 16 | at as u64
         });
         costs.min().map(|cost| (cost & 0xffff) as usize)
     }
@@ -425,7 +331,7 @@ mod tests {
             let gone = left.swap_remove(7 * left.len() / 11);
             shrinking.eliminate(gone);
             for &at in &left {
-                assert!(!shrinking.graph.has(at, gone));
+                assert!(shrinking.graph.members(at).all(|other| other != gone));
                 assert_eq!(shrinking.fill[at], shrinking.graph.fill(at));
                 assert_eq!(shrinking.seen[at], shrinking.graph.seen(at));
             }

@@ -159,7 +159,7 @@ impl Tree {
     ) {
         room.marginals.clear();
         room.marginals.resize(self.arena, 0.0);
-        for (at, bucket) in self.buckets.iter().enumerate().rev() {
+        for bucket in self.buckets.iter().rev() {
             let out = self.slots[bucket.out].clone();
             if bucket.next.is_none() {
                 room.marginals[out.start] = 1.0;
