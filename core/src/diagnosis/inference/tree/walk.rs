@@ -241,7 +241,7 @@ mod tests {
     #[test]
     fn walks_run_over_the_right_cells() {
         let cards = [2, 4, 2, 2, 3, 4];
-        let scopes: [(&[usize], &[usize]); 8] = [
+        let some: [(&[usize], &[usize]); 8] = [
             (&[0, 1, 2, 3], &[1, 2, 3]),
             (&[0, 1, 2, 3], &[0]),
             (&[0, 1, 2, 3], &[3, 0]),
@@ -251,7 +251,20 @@ mod tests {
             (&[1], &[]),
             (&[5, 1, 0], &[1, 0]),
         ];
-        for (scope, part) in scopes {
+        // Every way through a block that has code of its own, and each the other way round.
+        let whole = [1, 0, 2, 3];
+        let chosen = |set: usize| {
+            let chosen = (0..4).filter(move |at| set >> at & 1 == 1);
+            chosen.map(|at| whole[at]).collect::<Vec<usize>>()
+        };
+        let parts = (0..16).flat_map(|set| {
+            let turned: Vec<usize> = chosen(set).into_iter().rev().collect();
+            [chosen(set), turned]
+        });
+        let every = parts.map(|part| (whole.to_vec(), part));
+        let some = some.map(|(scope, part)| (scope.to_vec(), part.to_vec()));
+        for (scope, part) in some.into_iter().chain(every) {
+            let (scope, part) = (scope.as_slice(), part.as_slice());
             let places = by_counting(scope, part, &cards);
             let small = part.iter().map(|&v| cards[v]).product::<usize>();
             let values: Vec<f64> = (0..small).map(|at| (at + 2) as f64).collect();
