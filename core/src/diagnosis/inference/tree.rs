@@ -48,6 +48,8 @@ struct Input {
     slot: usize,
     walk: Walk,
     is_evidence: bool,
+    /// It is over the bucket's own variable alone: no more than a weight of its states.
+    is_of_variable: bool,
 }
 
 /// The product of the fixed tables of a bucket.
@@ -204,6 +206,7 @@ impl Tree {
                 slot,
                 walk: self.walks.walk(scope, part, &self.cards),
                 is_evidence: slot < evidence_count,
+                is_of_variable: part == [variable],
             });
         }
         let out = self.slots.len();

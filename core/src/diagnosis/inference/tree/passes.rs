@@ -1,6 +1,6 @@
 //! The sum over a tree, and the way back.
 
-use super::walk::{largest, reciprocal, total};
+use super::walk::{largest, put_product, reciprocal};
 use super::{MAX_STATES, Tree, Weights};
 
 /// Room for one computation on a tree, to be used again and again.
@@ -107,10 +107,16 @@ impl Tree {
         let out = self.slots[bucket.out].clone();
         let (before, rest) = room.values.split_at_mut(out.start);
         let message = &mut rest[..out.len()];
-        let weights = unary[bucket.variable]
-            .iter()
-            .zip(0..self.cards[bucket.variable]);
-        for (&weight, state) in weights {
+        let inputs = &self.inputs[bucket.inputs.clone()];
+        let mut weights = unary[bucket.variable];
+        for input in inputs.iter().filter(|input| input.is_of_variable) {
+            let values = &before[self.slots[input.slot].clone()];
+            for (weight, value) in weights.iter_mut().zip(values) {
+                *weight *= value;
+            }
+        }
+        let states = 0..self.cards[bucket.variable];
+        for (weight, state) in weights.into_iter().zip(states) {
             let cells = bucket.cells.start + state * message.len();
             // The first time around there is nothing yet to write over.
             if let Some(cells) = room.conditionals.get_mut(cells..cells + message.len()) {
@@ -124,10 +130,11 @@ impl Tree {
             let values = &self.fixed[fixed.cells.clone()];
             self.walks.multiply(&fixed.walk, products, values);
         }
-        for input in &self.inputs[bucket.inputs.clone()] {
+        for input in inputs.iter().filter(|input| !input.is_of_variable) {
             let values = &before[self.slots[input.slot].clone()];
             self.walks.multiply(&input.walk, products, values);
         }
+        message.copy_from_slice(&products[..message.len()]);
         add_states(products, message);
         let divisor = largest(message);
         if divisor <= 0.0 {
@@ -170,19 +177,20 @@ impl Tree {
             let conditionals = room.conditionals[bucket.cells.clone()].chunks_exact(behind.len());
             let states = joint.chunks_exact_mut(behind.len()).zip(conditionals);
             let belief = &mut room.beliefs[bucket.variable];
-            for ((joint, conditionals), belief) in states.zip(belief) {
-                for ((joint, conditional), behind) in joint.iter_mut().zip(conditionals).zip(behind)
-                {
-                    *joint = conditional * behind;
-                }
-                *belief = total(joint);
+            for ((joint, conditionals), belief) in states.zip(&mut *belief) {
+                *belief = put_product(conditionals, behind, joint);
             }
             for input in &self.inputs[bucket.inputs.clone()] {
                 if input.is_evidence && !with_evidence {
                     break;
                 }
                 let marginals = &mut before[self.slots[input.slot].clone()];
-                self.walks.gather(&input.walk, joint, marginals);
+                if input.is_of_variable {
+                    let states = marginals.len();
+                    marginals.copy_from_slice(&belief[..states]);
+                } else {
+                    self.walks.gather(&input.walk, joint, marginals);
+                }
             }
         }
     }
@@ -197,11 +205,10 @@ impl Tree {
     }
 }
 
-/// Sums a bucket's own variable out of its table.
+/// Sums a bucket's own variable out of its table, whose first state is in the
+/// message already.
 pub(super) fn add_states(products: &[f64], message: &mut [f64]) {
-    let (first, others) = products.split_at(message.len());
-    message.copy_from_slice(first);
-    for state in others.chunks_exact(message.len()) {
+    for state in products.chunks_exact(message.len()).skip(1) {
         for (sum, product) in message.iter_mut().zip(state) {
             *sum += product;
         }

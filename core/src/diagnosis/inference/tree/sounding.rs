@@ -83,7 +83,7 @@ impl Tree {
             }
         }
         let from = room.ratios.len();
-        room.ratios.resize(from + out.len(), 0.0);
+        room.ratios.extend_from_slice(&cells[..out.len()]);
         add_states(cells, &mut room.ratios[from..]);
         room.changed[at] = Some(from);
     }

@@ -186,17 +186,25 @@ fn gather<const CELLS: usize>(
     }
 }
 
-/// The sum of all cells, in several strands: one after another each addition
-/// would wait for the last.
-pub(super) fn total(cells: &[f64]) -> f64 {
-    let (blocks, rest) = cells.as_chunks::<BLOCK>();
+/// Writes the product of two tables, cell by cell, and sums it. In several
+/// strands: one after another each addition would wait for the last.
+pub(super) fn put_product(one: &[f64], other: &[f64], onto: &mut [f64]) -> f64 {
+    let (ones, one_rest) = one.as_chunks::<BLOCK>();
+    let (others, other_rest) = other.as_chunks::<BLOCK>();
+    let (ontos, onto_rest) = onto.as_chunks_mut::<BLOCK>();
     let mut strands = [0.0; BLOCK];
-    for block in blocks {
-        for (strand, cell) in strands.iter_mut().zip(block) {
-            *strand += cell;
+    for ((one, other), onto) in ones.iter().zip(others).zip(ontos) {
+        for (((strand, one), other), onto) in strands.iter_mut().zip(one).zip(other).zip(onto) {
+            *onto = one * other;
+            *strand += *onto;
         }
     }
-    strands.iter().chain(rest).sum()
+    let rest = one_rest.iter().zip(other_rest).zip(onto_rest);
+    let rest = rest.map(|((one, other), onto)| {
+        *onto = one * other;
+        *onto
+    });
+    strands.into_iter().chain(rest).sum()
 }
 
 /// The largest cell, 0 if there is none; cells are not negative.
@@ -294,15 +302,20 @@ mod tests {
     }
 
     #[test]
-    fn totals_and_largest_cells_heed_every_cell() {
+    fn products_and_largest_cells_heed_every_cell() {
         for length in 1..40 {
             let cells: Vec<f64> = (0..length).map(|at| f64::from(at * 7 % 13)).collect();
+            let others: Vec<f64> = (0..length).map(|at| f64::from(at * 5 % 11)).collect();
+            let mut product = vec![f64::NAN; cells.len()];
+            let sum = put_product(&cells, &others, &mut product);
+            let wanted: Vec<f64> = cells.iter().zip(&others).map(|(a, b)| a * b).collect();
+            assert_eq!(product, wanted);
             let by_order = [
-                cells.iter().sum(),
+                wanted.iter().sum(),
                 cells.iter().copied().fold(0.0, f64::max),
             ];
             assert_eq!(
-                [total(&cells), largest(&cells)].map(f64::to_bits),
+                [sum, largest(&cells)].map(f64::to_bits),
                 by_order.map(f64::to_bits)
             );
         }
