@@ -2,7 +2,7 @@
 
 use super::{
     ExchangeError as Error, FORMAT, Kind, LARGEST, LONGEST_LINE, LONGEST_PAST, MOST_RECORDS,
-    MOST_REVISIONS, Revision, VERSION,
+    MOST_REVISIONS, OLDEST, Revision, VERSION,
 };
 use flate2::Compression;
 use flate2::bufread::GzDecoder;
@@ -200,7 +200,7 @@ impl<R: BufRead> Source<R> {
         }
         match envelope.get("version").and_then(Value::as_u64) {
             Some(found) if found > VERSION => return Err(Error::Newer { found }),
-            Some(VERSION) => {}
+            Some(OLDEST..=VERSION) => {}
             _ => return Err(Error::NotExchange),
         }
         let header = serde_json::from_value(envelope).map_err(|error| Error::Malformed {

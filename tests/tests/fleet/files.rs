@@ -4,7 +4,12 @@ use super::devices::{Step, at, content, edit, file, lines, record, take};
 use flate2::Compression;
 use flate2::read::GzDecoder;
 use flate2::write::GzEncoder;
+use returnline_core::exchange::VERSION;
+use returnline_core::records::visit_file::schema;
 use returnline_core::store::Store;
+use returnline_core::text::{Args, Language, catalog};
+use serde_json::Value;
+use std::collections::BTreeSet;
 use std::io::{Read, Write};
 
 #[test]
@@ -39,6 +44,86 @@ fn nobody_is_named_when_that_is_asked_and_the_rest_is_whole() {
     assert_eq!(office.conflicts().expect("listed"), []);
 }
 
+/// A file that the first program wrote, see `tests/exchange/README.md`: what it holds is
+/// what was typed then.
+#[test]
+fn a_file_of_version_1_is_read_and_carried_on_as_version_2() {
+    let old = include_bytes!("../../exchange/version-1.rlx");
+    assert!(lines(old)[0].contains("\"version\":1,"));
+    let mut office = Store::in_memory().expect("opens");
+    take(&mut office, old, 1).expect("taken");
+    let visits = office.visits().expect("listed");
+    assert_eq!(visits.len(), 3);
+    let complaint = "It gurgles behind the wall, and twice last week it stopped with a flow fault.";
+    let same = |said: Option<&str>| said == Some(complaint);
+    let id = visits.iter().find(|visit| same(visit.complaint.as_deref()));
+    let call = office.record(id.expect("the call").id).expect("there");
+    // As `tests/databases/calls/air-in-one-circuit.json` has it.
+    assert_eq!(call.file.visit.readings.len(), 12);
+    assert_eq!(call.file.site.name, "Cedar Hollow house (invented)");
+    assert_eq!(call.file.system.circulators.len(), 2);
+    // Twice is once, and what this program writes of it is its own version.
+    take(&mut office, old, 2).expect("taken again");
+    assert_eq!(office.visits().expect("listed").len(), 3);
+    assert_eq!(office.conflicts().expect("listed"), []);
+    let new = file(&mut office, true, 3);
+    assert!(lines(&new)[0].contains("\"version\":2,"));
+    let mut phone = Store::in_memory().expect("opens");
+    take(&mut phone, &new, 4).expect("taken");
+    assert_eq!(phone.record(call.id).expect("there").file, call.file);
+    assert_eq!(phone.conflicts().expect("listed"), []);
+}
+
+/// Every field and every named value of the visit file, each with what it belongs to.
+fn fields(schema: &Value, of: &str, found: &mut BTreeSet<String>) {
+    match schema {
+        Value::Object(members) => {
+            if let Some(Value::Object(properties)) = members.get("properties") {
+                found.extend(properties.keys().map(|name| format!("{of}.{name}")));
+            }
+            for (name, member) in members {
+                match (name.as_str(), member) {
+                    ("$defs", _) => {}
+                    ("const", Value::String(value)) => {
+                        found.insert(format!("{of}={value}"));
+                    }
+                    ("enum", Value::Array(values)) => {
+                        let values = values.iter().filter_map(Value::as_str);
+                        found.extend(values.map(|value| format!("{of}={value}")));
+                    }
+                    _ => fields(member, of, found),
+                }
+            }
+        }
+        Value::Array(members) => members.iter().for_each(|one| fields(one, of, found)),
+        _ => {}
+    }
+}
+
+/// A program that does not know a field or a value of it refuses a file that has it. It says why only if
+/// the version went up with it.
+#[test]
+fn what_an_older_program_does_not_know_raises_the_version() {
+    let path = format!(
+        "{}/exchange/version-{VERSION}.fields",
+        env!("CARGO_MANIFEST_DIR")
+    );
+    let listed = std::fs::read_to_string(&path).expect("the fields of this version");
+    let schema = schema();
+    let mut found = BTreeSet::new();
+    fields(&schema, "file", &mut found);
+    for (name, part) in schema["$defs"].as_object().expect("parts") {
+        fields(part, name, &mut found);
+    }
+    let listed: BTreeSet<String> = listed.lines().map(str::to_owned).collect();
+    let changed: Vec<&String> = listed.symmetric_difference(&found).collect();
+    assert!(
+        changed.is_empty(),
+        "{changed:?}: raise exchange::VERSION, say in core/docs/exchange.md what came with it, \
+         and follow tests/exchange/README.md"
+    );
+}
+
 fn packed(text: &str) -> Vec<u8> {
     let mut out = GzEncoder::new(Vec::new(), Compression::fast());
     out.write_all(text.as_bytes()).expect("packed");
@@ -70,7 +155,8 @@ fn a_bad_file_is_refused_whole_and_the_database_is_as_before() {
     flipped[middle] ^= 4;
     let mut longer = good.clone();
     longer.push(b'x');
-    let newer = text.replacen("\"version\":1", "\"version\":2", 1);
+    let newer = text.replacen("\"version\":2", "\"version\":3", 1);
+    assert_ne!(newer, text);
     let changed = text.replacen("gurgles", "rattles", 1);
     assert_ne!(changed, text);
     let cut_clean = text.rsplit_once("{\"end\"").expect("an end").0;
@@ -92,6 +178,18 @@ fn a_bad_file_is_refused_whole_and_the_database_is_as_before() {
             packed(&text.replacen("\"kind\":\"site\"", "\"kind\":\"cite\"", 1)),
         ),
     ];
+    let mut office = Store::open(&path).expect("opens");
+    let error = take(&mut office, &packed(&newer), 2).expect_err("newer");
+    drop(office);
+    // Which it is, which is read, and what to do.
+    let told = error.context();
+    let args = told
+        .iter()
+        .fold(Args::new(), |args, (name, value)| args.text(name, value));
+    let message = catalog(Language::English).fill("error-exchange-newer", &args);
+    for told in ["version 3", "up to version 2", "Update this one"] {
+        assert!(message.contains(told), "{told}: {message}");
+    }
     for (code, bytes) in cases {
         let mut office = Store::open(&path).expect("opens");
         let error = take(&mut office, &bytes, 2).expect_err(code);
