@@ -90,6 +90,11 @@ impl Engine {
                 }
             }
             StepChange::Acknowledged { caution, yes } => {
+                // What was done was done with its cautions read; a slip on the box must
+                // not leave a step that is done without them.
+                if !yes && action.done && action.acknowledged.contains(caution) {
+                    return Err(self.call(visit)?.held_caution(step, caution));
+                }
                 action.acknowledged.retain(|known| known != caution);
                 if *yes {
                     action.acknowledged.push(caution.clone());

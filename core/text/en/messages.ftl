@@ -40,6 +40,7 @@ error-text-too-long = { $field }: this is too long. Write at most { $most } char
 error-gate-not-met = Step { $step } is not done yet. { $wanting } { $back } To mark it as done all the same, write down why.
 error-timer-not-run = Step { $step } is not done yet. { $wanting } To mark it as done all the same, write down why.
 error-gate-not-read = Step { $step } is not done yet. { $wanting } To mark it as done all the same, write down why.
+error-caution-of-done-step = Step { $step } is done, and it was done with this caution read: { $caution } First choose “Not done after all” at the step; then the tick can be taken back.
 error-earlier-step-open = Step { $step } is not done yet. It rests on what is still to do: { $earlier } Do that first, or leave it out with a reason. To mark step { $step } as done all the same, write down why.
 error-caution-not-acknowledged = Step { $step } is not done yet. Acknowledge at it first that you have read this: { $caution }
 error-not-proven = The visit is not ended yet. To say that it is put right and proven, this is missing: { $open } Do it, choose another outcome, or choose this one all the same; the report then tells what is missing.

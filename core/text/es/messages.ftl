@@ -43,6 +43,7 @@ error-text-too-long = { $field }: es demasiado largo. Escriba como máximo { $mo
 error-gate-not-met = El paso { $step } aún no está hecho. { $wanting } { $back } Para darlo por hecho de todos modos, anote por qué.
 error-timer-not-run = El paso { $step } aún no está hecho. { $wanting } Para darlo por hecho de todos modos, anote por qué.
 error-gate-not-read = El paso { $step } aún no está hecho. { $wanting } Para darlo por hecho de todos modos, anote por qué.
+error-caution-of-done-step = El paso { $step } está hecho, y se hizo con esta precaución leída: { $caution } Indique primero en el paso «No está hecho»; entonces se puede quitar la marca.
 error-earlier-step-open = El paso { $step } aún no está hecho. Se apoya en algo que está por hacer: { $earlier } Hágalo antes u omítalo con un motivo. Para dar el paso { $step } por hecho de todos modos, anote por qué.
 error-caution-not-acknowledged = El paso { $step } aún no está hecho. Confirme antes en él que ha leído esto: { $caution }
 error-not-proven = La visita aún no está terminada. Para decir que está corregido y comprobado falta esto: { $open } Hágalo, elija otro resultado o elija este de todos modos; el informe dice entonces lo que falta.

@@ -81,6 +81,15 @@ impl Call {
             .then(|| ApiError::new("caution-not-acknowledged", &context, self.wording))
     }
 
+    /// Why the tick of a caution cannot be taken back: its step is done.
+    pub(in crate::api) fn held_caution(&self, step: &str, caution: &str) -> ApiError {
+        let planned = self.work_plan().and_then(|plan| planned(plan, step));
+        let number = planned.map_or_else(String::new, |step| step.number.to_string());
+        let caution = self.words(&format!("plan-caution-{caution}"));
+        let context = [("step", number.as_str()), ("caution", &caution)];
+        ApiError::new("caution-of-done-step", &context, self.wording)
+    }
+
     /// Why a step may not count as done before one that it rests on; none if it may.
     fn earlier_step(&self, plan: &WorkPlan, step: &PlannedStep) -> Option<ApiError> {
         let earlier = self.unsettled_before(plan, step);

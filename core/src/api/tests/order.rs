@@ -27,6 +27,40 @@ fn a_step_is_never_done_before_its_cautions_are_acknowledged() {
     work.done("protect-people").expect("kept");
 }
 
+/// What a step was done with is a record: a slip on the box must not take it away.
+#[test]
+fn the_tick_of_a_caution_stays_while_its_step_is_done() {
+    let mut work = Work::begin();
+    let locked = "lock-power-off";
+    let caution = work.step(locked).cautions.remove(0);
+    let tick = |yes| StepChange::Acknowledged {
+        caution: caution.id.clone(),
+        yes,
+    };
+    work.change(locked, tick(true)).expect("kept");
+    work.change(locked, tick(false)).expect("the step is open");
+    assert!(!work.step(locked).cautions[0].acknowledged);
+    work.acknowledge(locked);
+    work.done(locked).expect("read");
+    let refusal = work.change(locked, tick(false)).expect_err("refused");
+    assert_eq!(refusal.code, "caution-of-done-step");
+    assert_eq!(refusal.context["step"], "1");
+    for told in ["Step 1", "Not done after all", caution.text.as_str()] {
+        assert!(refusal.message.contains(told), "{told}: {refusal}");
+    }
+    let step = work.step(locked);
+    assert_eq!(step.progress, "done");
+    assert!(step.cautions[0].acknowledged);
+    // A tick once more takes nothing away; an open step lets it go.
+    work.change(locked, tick(true)).expect("kept");
+    let open = StepChange::Done { done: false };
+    work.change(locked, open).expect("open again");
+    work.change(locked, tick(false)).expect("open");
+    assert!(!work.step(locked).cautions[0].acknowledged);
+    let refusal = work.done(locked).expect_err("refused");
+    assert_eq!(refusal.code, "caution-not-acknowledged");
+}
+
 #[test]
 fn a_step_is_done_before_one_that_makes_it_safe_for_a_written_reason_only() {
     let mut work = Work::begin();

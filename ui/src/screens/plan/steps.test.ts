@@ -1,27 +1,7 @@
 import { expect, it } from "vitest";
 
-import type { StepView } from "../../types/StepView";
+import { step } from "./sample";
 import { firstSentence, knownBefore, nextStep, running, stateOf, unread } from "./steps";
-
-const step = (id: string, extra: Partial<StepView> = {}): StepView => ({
-  id,
-  stage: "Purge",
-  text: id,
-  cautions: [],
-  quantities: [],
-  gate: null,
-  timers: [],
-  done: null,
-  progress: "open",
-  earlier: [],
-  wanting: [],
-  without: null,
-  skipped: null,
-  minutes: null,
-  parts: null,
-  note: null,
-  ...extra,
-});
 
 it("takes up the first step that is neither done, left out nor done all the same for a reason", () => {
   const steps = ["done", "skipped", "excused", "open", "open"].map((progress, place) => step(`${place}`, { progress }));
