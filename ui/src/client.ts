@@ -121,8 +121,8 @@ export const pictures = (visit: string, width: number): Promise<PicturesView> =>
 export const changeStep = (visit: string, step: string, change: StepChange): Promise<VisitView> =>
   call("change_step", { visit, step, change });
 
-/** Keeps what is typed at a place and not kept yet, or forgets it. */
-export const putDraft = (visit: string, place: string, text: string | null): Promise<void> =>
+/** Keeps what is typed at a place of a visit, or of the settings, and not kept yet, or forgets it. */
+export const putDraft = (visit: string | null, place: string, text: string | null): Promise<void> =>
   call("put_draft", { visit, place, text });
 
 /** Takes the last entry of a visit back. */

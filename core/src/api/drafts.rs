@@ -23,23 +23,47 @@ impl Engine {
         text: Option<&str>,
     ) -> Result<(), ApiError> {
         let id = self.record(visit)?.id;
+        self.bounded(place, text)?;
+        self.store
+            .put_draft(id, place, text)
+            .map_err(|error| self.failed(&error))
+    }
+
+    /// The same for a place of the settings; they are as they were.
+    ///
+    /// # Errors
+    /// [`ApiError`], for what is too long too.
+    pub fn put_setting_draft(&mut self, place: &str, text: Option<&str>) -> Result<(), ApiError> {
+        self.bounded(place, text)?;
+        self.store
+            .put_setting_draft(place, text)
+            .map_err(|error| self.failed(&error))
+    }
+
+    fn bounded(&self, place: &str, text: Option<&str>) -> Result<(), ApiError> {
         let long = place.len() > LONGEST_PLACE;
         if long || text.is_some_and(|text| text.len() > LONGEST_DRAFT) {
             let most = LONGEST_DRAFT.to_string();
             let context = [("field", place), ("most", most.as_str())];
             return Err(ApiError::new("text-too-long", &context, self.wording));
         }
-        self.store
-            .put_draft(id, place, text)
-            .map_err(|error| self.failed(&error))
+        Ok(())
     }
 
     pub(super) fn drafts(&self, visit: VisitId) -> Result<Vec<DraftView>, ApiError> {
         let drafts = self.store.drafts(visit);
-        let drafts = drafts.map_err(|error| self.failed(&error))?;
-        Ok(drafts
-            .into_iter()
-            .map(|(place, text)| DraftView { place, text })
-            .collect())
+        Ok(shown(drafts.map_err(|error| self.failed(&error))?))
     }
+
+    pub(super) fn setting_drafts(&self) -> Result<Vec<DraftView>, ApiError> {
+        let drafts = self.store.setting_drafts();
+        Ok(shown(drafts.map_err(|error| self.failed(&error))?))
+    }
+}
+
+fn shown(drafts: Vec<(String, String)>) -> Vec<DraftView> {
+    drafts
+        .into_iter()
+        .map(|(place, text)| DraftView { place, text })
+        .collect()
 }

@@ -54,6 +54,7 @@ impl Engine {
                 .into_iter()
                 .map(|instrument| self.instrument_view(instrument))
                 .collect(),
+            drafts: self.setting_drafts()?,
         })
     }
 

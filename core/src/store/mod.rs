@@ -45,6 +45,7 @@ const MIGRATIONS: &[&str] = &[
     include_str!("../../data/schema/0006_demo.sql"),
     include_str!("../../data/schema/0007_drafts.sql"),
     include_str!("../../data/schema/0008_signed.sql"),
+    include_str!("../../data/schema/0009_setting_drafts.sql"),
 ];
 
 /// How long a call waits for another process that holds the database.

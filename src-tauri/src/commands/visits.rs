@@ -47,15 +47,20 @@ pub fn set_answer(
     shell.engine().set_answer(visit, finding, answer)
 }
 
-/// Keeps what is typed at a place and not kept yet, or forgets it.
+/// Keeps what is typed at a place of a visit and not kept yet, or forgets it; without a
+/// visit at one of the settings.
 #[tauri::command(async)]
 pub fn put_draft(
     shell: State<'_, Shell>,
-    visit: &str,
+    visit: Option<&str>,
     place: &str,
     text: Option<&str>,
 ) -> Answer<()> {
-    shell.engine().put_draft(visit, place, text)
+    let mut engine = shell.engine();
+    match visit {
+        Some(visit) => engine.put_draft(visit, place, text),
+        None => engine.put_setting_draft(place, text),
+    }
 }
 
 /// Takes the last entry of a visit back.

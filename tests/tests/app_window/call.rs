@@ -78,9 +78,11 @@ async fn a_number_that_was_typed_is_kept_by_whatever_way_its_screen_is_left() {
 
 /// Waits until what is being typed lies on the disk, then ends the app without a word.
 async fn kill_while_typing(window: Window, place: &str) -> tempfile::TempDir {
+    // Outside of a visit it stands in the settings.
     let asked = "const [place, done] = arguments; \
         const visit = location.hash.split('/')[2]; \
-        window.__TAURI_INTERNALS__.invoke('open_visit', { visit }).then( \
+        const command = visit ? 'open_visit' : 'settings'; \
+        window.__TAURI_INTERNALS__.invoke(command, { visit }).then( \
             ({ drafts }) => done(drafts.some((draft) => draft.place === place)), done)";
     let started = std::time::Instant::now();
     loop {
@@ -91,6 +93,31 @@ async fn kill_while_typing(window: Window, place: &str) -> tempfile::TempDir {
         assert!(started.elapsed().as_secs() < 60, "{place}: {stored:?}");
         tokio::time::sleep(std::time::Duration::from_millis(50)).await;
     }
+}
+
+#[tokio::test]
+async fn an_accuracy_half_typed_survives_a_kill_and_counts_only_once_it_is_kept() {
+    let window = Window::open().await;
+    window.tap("a[href='#/settings']").await;
+    let gauge = "[data-instrument=dial_gauge]";
+    window.tap(&format!("{gauge} input[type=checkbox]")).await;
+    window.find("#accuracy-dial_gauge").await;
+    window.type_into_focused("accuracy-dial_gauge", "1").await;
+    let data = kill_while_typing(window, "instrument/dial_gauge").await;
+
+    let window = Window::open_on(data).await;
+    window.tap("a[href='#/settings']").await;
+    window.wait_for_value("#accuracy-dial_gauge", "1").await;
+    let kept = "const done = arguments[0]; \
+        window.__TAURI_INTERNALS__.invoke('settings').then(({ instruments }) => done( \
+        instruments.find((one) => one.id === 'dial_gauge').accuracy), done)";
+    assert_eq!(window.run(kept, Vec::new()).await, serde_json::Value::Null);
+    window.tap(&format!("{gauge} [data-draft] button")).await;
+    window
+        .wait_for_count(&format!("{gauge} [data-draft]"), 0)
+        .await;
+    assert_eq!(window.run(kept, Vec::new()).await, "1");
+    window.close().await;
 }
 
 #[tokio::test]

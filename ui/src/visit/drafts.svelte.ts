@@ -1,5 +1,5 @@
 /**
- * What is typed into a visit and not kept yet. It is stored at every pause, so that
+ * What is typed into a visit or the settings and not kept yet. It is stored at every pause, so that
  * a dead battery takes nothing along, and waits where it was typed.
  */
 import { getContext, setContext } from "svelte";
@@ -13,14 +13,15 @@ import type { DraftView } from "../types/DraftView";
 export const DRAFTS = Symbol("drafts");
 
 export class Drafts {
-  readonly #visit: string;
+  /** The visit; none for the settings. */
+  readonly #visit: string | null;
   readonly #typed = new SvelteMap<string, string>();
   readonly #changed = new Set<string>();
   readonly #typing = settled<null>(() => this.#store());
   // One after the other: an older text never overtakes a newer one.
   #stored: Promise<void> = Promise.resolve();
 
-  constructor(visit: string) {
+  constructor(visit: string | null) {
     this.#visit = visit;
   }
 
@@ -79,7 +80,7 @@ export function provideDrafts(drafts: Drafts): void {
   setContext(DRAFTS, drafts);
 }
 
-/** Those of the visit around a component; none outside of a visit. */
+/** Those of the visit, or of the settings, around a component; none outside of both. */
 export function useDrafts(): Drafts | undefined {
   return getContext(DRAFTS);
 }

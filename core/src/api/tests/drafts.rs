@@ -41,6 +41,30 @@ fn what_is_typed_stays_as_it_was_typed_and_changes_nothing_else() {
 }
 
 #[test]
+fn what_is_typed_into_the_settings_waits_there_and_changes_none_of_them() {
+    let mut engine = engine();
+    let before = engine.settings().expect("there");
+    assert_eq!(before.drafts, []);
+    let place = "instrument/dial_gauge";
+    for text in ["1", "1."] {
+        engine.put_setting_draft(place, Some(text)).expect("kept");
+    }
+    let typed = engine.settings().expect("there");
+    assert_eq!(typed.drafts, [draft(place, "1.")]);
+    assert_eq!(typed.instruments, before.instruments);
+    // It is no draft of a visit.
+    let visit = started(&mut engine);
+    assert_eq!(drafts(&engine, &visit), []);
+    let long = "x".repeat(LONGEST_DRAFT + 1);
+    let error = engine
+        .put_setting_draft(place, Some(&long))
+        .expect_err("long");
+    assert_eq!(error.code, "text-too-long");
+    engine.put_setting_draft(place, None).expect("forgotten");
+    assert_eq!(engine.settings().expect("there").drafts, []);
+}
+
+#[test]
 fn a_draft_belongs_to_its_visit_and_is_bounded() {
     let mut engine = engine();
     let id = started(&mut engine);

@@ -1,6 +1,6 @@
 //! What was chosen once, as it is shown.
 
-use super::{ChoiceView, UnitView};
+use super::{ChoiceView, DraftView, UnitView};
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
@@ -36,6 +36,8 @@ pub struct SettingsView {
     pub theme: String,
     /// Instruments of the trade, with what is owned.
     pub instruments: Vec<InstrumentView>,
+    /// What was typed on this device and not kept yet.
+    pub drafts: Vec<DraftView>,
 }
 
 /// One kind of instrument.
