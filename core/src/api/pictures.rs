@@ -12,8 +12,9 @@ use crate::units::format;
 use std::sync::Arc;
 
 /// Widths that a chart can be laid out for, points. Letters are of one size, so a
-/// narrower one has less room for its words, and a wider one less need to scroll.
-const WIDTHS: [f32; 2] = [150.0, 520.0];
+/// narrower one has less room for its words, and a wider one less need to scroll. The
+/// narrowest is what a phone of 320 px has left when its text is twice as large.
+const WIDTHS: [f32; 2] = [85.0, 520.0];
 
 /// A width that a chart can be laid out for.
 pub(super) fn laid_out(width: f32) -> f32 {
@@ -235,4 +236,4 @@ impl Call {
 }
 
 #[cfg(test)]
-mod tests;
+pub(super) mod tests;

@@ -165,8 +165,10 @@ fn rates(
 
 #[cfg(test)]
 mod tests {
+    use crate::api::pictures::tests::out_of_sight;
     use crate::api::tests::engine;
     use crate::api::types::FleetQuery;
+    use crate::report::fonts::Typesetter;
 
     #[test]
     fn every_part_that_has_numbers_is_drawn_and_an_empty_board_is_not() {
@@ -175,6 +177,12 @@ mod tests {
         assert_eq!(engine.board_pictures(&empty, 230.0).len(), 0);
         engine.invent_fleet(300, 1).expect("invented");
         let board = engine.board(&FleetQuery::default()).expect("counted");
+        // As narrow as text of twice its size makes a phone, too.
+        let mut set = Typesetter::new().expect("fonts");
+        for picture in engine.board_pictures(&board, 0.0) {
+            let lost = out_of_sight(&picture.drawing, &mut set);
+            assert!(lost.is_empty(), "{}: {lost:?}", picture.title);
+        }
         let drawn = engine.board_pictures(&board, 230.0);
         for id in ["causes-count", "causes-hours", "waiting", "rates-crew"] {
             let picture = drawn.iter().find(|picture| picture.id == id);

@@ -32,7 +32,7 @@ fn calls(language: Language) -> Vec<Call> {
 }
 
 /// Words that stand out of the drawing, or would be too small to read.
-fn out_of_sight(drawing: &Drawing, set: &mut Typesetter) -> Vec<String> {
+pub(in crate::api) fn out_of_sight(drawing: &Drawing, set: &mut Typesetter) -> Vec<String> {
     let mut found = Vec::new();
     for item in &drawing.items {
         let Shape::Label {
@@ -142,7 +142,7 @@ fn on_a_phone_no_arrow_runs_behind_a_box_that_it_does_not_come_from() {
     let mut looked_at = 0;
     for language in Language::ALL {
         for call in calls(language) {
-            for width in [150.0, 225.0] {
+            for width in [85.0, 150.0, 225.0] {
                 let charts = call.pictures(width).charts;
                 let path = charts.iter().find(|chart| chart.id == "path");
                 let items = &path.expect("a cause leads").drawing.items;

@@ -41,17 +41,19 @@ const GAP: f32 = 8.0;
 const NAMES: f32 = 0.45;
 /// Height of a name that stands above its bar.
 const NAME: f32 = 12.0;
-/// Largest part of the width that values take.
+/// Largest part of the width that values take beside bar and name.
 const VALUES: f32 = 0.3;
+/// The same where the names stand above: a shorter bar is read, a number cut is not.
+const VALUES_ALONE: f32 = 0.7;
 
 impl BarChart {
     /// The chart as a drawing.
     pub fn draw(&self, set: &mut Typesetter) -> Drawing {
-        // Where a name would be cut beside its bar, all stand above theirs.
-        let above = self
-            .bars
-            .iter()
-            .any(|bar| set.width(face(bar.strong), LABEL_SIZE, &bar.label) > self.width * NAMES);
+        // Where a name or a number would be cut beside its bar, all names stand above theirs.
+        let above = self.bars.iter().any(|bar| {
+            let mut wide = |words: &str| set.width(face(bar.strong), LABEL_SIZE, words);
+            wide(&bar.label) > self.width * NAMES || wide(&bar.text) > self.width * VALUES
+        });
         let row = if above { NAME + ROW } else { ROW };
         #[allow(clippy::cast_precision_loss)]
         let height = (self.bars.len().max(1) as f32) * row;
@@ -64,7 +66,11 @@ impl BarChart {
                 .min(self.width * limit)
         };
         let names = widest(set, |bar| &bar.label, NAMES) + 0.5;
-        let values = widest(set, |bar| &bar.text, VALUES) + 0.5;
+        let values = widest(
+            set,
+            |bar| &bar.text,
+            if above { VALUES_ALONE } else { VALUES },
+        ) + 0.5;
         let (names, left) = if above {
             (self.width, 0.0)
         } else {

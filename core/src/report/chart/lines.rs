@@ -72,6 +72,8 @@ const ROW: f32 = 13.0;
 const LEGEND_ROWS: f32 = 3.0;
 /// Most lines of a name in the legend.
 const NAME_LINES: usize = 3;
+/// Room right of the axis.
+const BESIDE: f32 = 10.0;
 /// Length of the sample in the legend.
 const SAMPLE: f32 = 18.0;
 
@@ -79,6 +81,14 @@ impl LineChart {
     /// The chart as a drawing.
     pub fn draw(&self, set: &mut Typesetter) -> Drawing {
         let legend = self.legend(set);
+        // Words of an axis go over several lines where one is too narrow.
+        let mut said = |label: &str| {
+            let style = (Face::Regular, LABEL_SIZE);
+            wrap(set, label, style, self.width - BESIDE, NAME_LINES)
+        };
+        let (y_words, x_words) = (said(&self.y_label), said(&self.x_label));
+        #[allow(clippy::cast_precision_loss)]
+        let [y_rows, x_rows] = [&y_words, &x_words].map(|lines| lines.len().max(1) as f32);
         let mut words = |text: &str| set.width(Face::Regular, LABEL_SIZE, text);
         let y_ticks = self.y_ticks();
         let gutter = y_ticks
@@ -88,11 +98,12 @@ impl LineChart {
             .fold(0.0, f32::max);
         let rows = legend.last().map_or(0.0, |last| last.row + last.rows());
         // A legend that runs over many lines takes nothing from the picture.
-        let height = self.height + ROW * (rows - LEGEND_ROWS).max(0.0);
+        let more = (rows - LEGEND_ROWS).max(0.0) + y_rows + x_rows - 2.0;
+        let height = self.height + ROW * more;
         let mut drawing = Drawing::new(self.width, height, self.description.clone());
-        let top = ROW * (1.0 + rows) + 6.0;
-        let bottom = height - 2.0 * ROW - 4.0;
-        let (left, right) = (gutter + PAD + 2.0, self.width - 10.0);
+        let top = ROW * (y_rows + rows) + 6.0;
+        let bottom = height - ROW * (1.0 + x_rows) - 4.0;
+        let (left, right) = (gutter + PAD + 2.0, self.width - BESIDE);
         let (x_low, x_high) = self.x_range();
         let plot = Plot {
             left,
@@ -104,9 +115,12 @@ impl LineChart {
             y_low: y_ticks.low(),
             y_high: y_ticks.high(),
         };
-        self.paint_legend(&mut drawing, &legend);
-        let at = Point::new(0.0, ROW - 3.0);
-        drawing.label(at, &self.y_label, LabelStyle::soft(Anchor::Start));
+        self.paint_legend(&mut drawing, &legend, y_rows);
+        let mut at = Point::new(0.0, ROW - 3.0);
+        for line in y_words {
+            drawing.label(at, line, LabelStyle::soft(Anchor::Start));
+            at.y += ROW;
+        }
         self.paint_bands(&mut drawing, &plot);
         for value in &y_ticks.values {
             let y = plot.y(*value);
@@ -115,7 +129,7 @@ impl LineChart {
             let at = Point::new(plot.left - PAD, y + 3.0);
             drawing.label(at, y_ticks.label(*value), LabelStyle::soft(Anchor::End));
         }
-        self.paint_x_axis(&mut drawing, &plot, &mut words);
+        self.paint_x_axis(&mut drawing, &plot, &x_words, &mut words);
         self.paint_limits(&mut drawing, &plot);
         self.paint_series(&mut drawing, &plot);
         drawing
@@ -186,6 +200,7 @@ impl LineChart {
         &self,
         drawing: &mut Drawing,
         plot: &Plot,
+        label: &[String],
         words: &mut impl FnMut(&str) -> f32,
     ) {
         let axis = Stroke::solid(Role::Axis, 0.9);
@@ -222,8 +237,11 @@ impl LineChart {
             let at = Point::new(middle, plot.bottom + ROW);
             drawing.label(at, text, LabelStyle::soft(Anchor::Middle));
         }
-        let at = Point::new(plot.right, drawing.height - 3.0);
-        drawing.label(at, &self.x_label, LabelStyle::soft(Anchor::End));
+        let mut at = Point::new(plot.right, drawing.height - 3.0);
+        for line in label.iter().rev() {
+            drawing.label(at, line, LabelStyle::soft(Anchor::End));
+            at.y -= ROW;
+        }
     }
 
     fn paint_limits(&self, drawing: &mut Drawing, plot: &Plot) {
@@ -308,9 +326,10 @@ impl LineChart {
         entries
     }
 
-    fn paint_legend(&self, drawing: &mut Drawing, entries: &[Entry]) {
+    /// Below so many rows of other words.
+    fn paint_legend(&self, drawing: &mut Drawing, entries: &[Entry], below: f32) {
         for entry in entries {
-            let y = ROW * (2.0 + entry.row) - 3.0;
+            let y = ROW * (1.0 + below + entry.row) - 3.0;
             let middle = y - 3.0;
             let (from, to) = (
                 Point::new(entry.x, middle),
