@@ -29,10 +29,10 @@ context-flush-too-weak--first-year = A weak flush shows in the first year.
 context-flush-too-weak--since-start-up = What the flush left behind is there from the first day.
 cause-circulators-not-bled = Circulators never bled
     .homeowner = Air was left inside the pump when the system was started, so the pump cannot run properly.
-context-circulators-not-bled--circulators-not-bled = The record itself says they were not bled.
+context-circulators-not-bled--circulators-not-bled = The record itself says whether they were bled.
 context-circulators-not-bled--first-month = A pump that was never bled complains from the first day.
 context-circulators-not-bled--first-year = After years of running the air in the rotor has gone, or the bearing has.
-context-circulators-not-bled--since-start-up = The air was there before the first start.
+context-circulators-not-bled--since-start-up = Such air is there before the first start.
 context-circulators-not-bled--after-work = A pump that was opened holds air again.
 
 ## Mechanisms

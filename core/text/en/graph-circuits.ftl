@@ -12,18 +12,18 @@ cause-circuit-kinked = One circuit kinked or crushed
     .homeowner = One of your ground pipes is pinched.
 context-circuit-kinked--horizontal-loop = Trench pipe is kinked in corners and crushed by backfill.
 context-circuit-kinked--first-year = It happens while the pipe is laid.
-context-circuit-kinked--since-start-up = It was pinched when it was laid.
+context-circuit-kinked--since-start-up = A pipe is pinched when it is laid.
 cause-circuit-air-locked = One circuit air-locked
     .homeowner = Air blocks one of your ground circuits.
 context-circuit-air-locked--cart-too-small = A cart that cannot fill every circuit at speed leaves one full of air.
 context-circuit-air-locked--flush-too-slow = Too slow a flush leaves air standing in a down-leg.
 context-circuit-air-locked--circuits-flushed-singly = Flushed by itself, a circuit cannot hide behind the others.
 context-circuit-air-locked--dead-head-passed-at-start-up = An air-locked circuit would have failed the dead-head test.
-context-circuit-air-locked--since-start-up = The air has stood there since filling.
+context-circuit-air-locked--since-start-up = Such air stands there from the filling on.
 cause-circuits-unbalanced = Circuits unbalanced
     .homeowner = The fluid is not shared evenly between your ground circuits.
-context-circuits-unbalanced--first-year = The layout was so from the start.
-context-circuits-unbalanced--since-start-up = The layout was so from the start.
+context-circuits-unbalanced--first-year = A layout is so from the start.
+context-circuits-unbalanced--since-start-up = A layout is so from the start.
 
 ## Mechanisms
 

@@ -24,10 +24,10 @@ context-exchanger-loaded--since-start-up = It gathers over time.
 context-exchanger-loaded--heat-pump-not-isolated-in-flush = What the flush drove in is there from the first day and has another root.
 cause-unit-not-isolated-in-flush = Debris flushed through the unit, which was not valved off
     .homeowner = When the pipes were flushed, dirt was washed into the heat pump.
-context-unit-not-isolated-in-flush--heat-pump-not-isolated-in-flush = The record itself says the unit was not valved off.
+context-unit-not-isolated-in-flush--heat-pump-not-isolated-in-flush = The record itself says whether the unit was valved off.
 context-unit-not-isolated-in-flush--no-filter = Unfiltered flush water carries chips.
 context-unit-not-isolated-in-flush--older-than-five-years = It shows soon after start-up.
-context-unit-not-isolated-in-flush--since-start-up = It was blocked before the first start.
+context-unit-not-isolated-in-flush--since-start-up = What a flush drives in is there before the first start.
 
 ## Mechanisms
 

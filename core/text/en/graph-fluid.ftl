@@ -5,7 +5,7 @@
 
 cause-antifreeze-too-weak = Antifreeze too weak
     .homeowner = There is too little antifreeze in your loop for the coldest days.
-context-antifreeze-too-weak--concentration-not-checked = Nobody read the freeze point after mixing.
+context-antifreeze-too-weak--concentration-not-checked = Where nobody reads the freeze point, the mix is a guess.
 context-antifreeze-too-weak--heating-season = It shows when the loop runs cold.
 context-antifreeze-too-weak--cooling-season = In summer nothing freezes.
 context-antifreeze-too-weak--after-work = A loop that was opened is filled up with water.
@@ -13,7 +13,7 @@ context-antifreeze-too-weak--warm-loop = Warm water freezes nowhere; nobody call
 context-antifreeze-too-weak--water-only = Plain water was meant to be in it.
 cause-antifreeze-too-strong = Antifreeze too strong
     .homeowner = There is more antifreeze in your loop than it needs, which makes the fluid thick.
-context-antifreeze-too-strong--concentration-not-checked = Nobody read the freeze point after mixing.
+context-antifreeze-too-strong--concentration-not-checked = Where nobody reads the freeze point, the mix is a guess.
 context-antifreeze-too-strong--heating-season = Strong mixes are thickest in the cold.
 context-antifreeze-too-strong--warm-loop = Warm fluid flows well at any strength.
 cause-antifreeze-unmixed = Antifreeze not mixed

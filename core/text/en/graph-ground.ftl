@@ -11,7 +11,7 @@ cause-ground-conducts-poorly = Poor grout or dry ground
     .homeowner = The ground around your pipes does not pass heat well.
 context-ground-conducts-poorly--vertical-loop = Bores depend on their grout.
 context-ground-conducts-poorly--horizontal-loop = Shallow ground dries out.
-context-ground-conducts-poorly--since-start-up = The grout was so from the first year.
+context-ground-conducts-poorly--since-start-up = Grout is so from the first year on.
 
 ## Mechanisms
 

@@ -8,20 +8,20 @@ cause-three-way-valve-mis-set = Three-way valve or flush port left mis-set
 context-three-way-valve-mis-set--first-month = Valves are left wrong after work on the loop.
 context-three-way-valve-mis-set--complaint-recurs = After an earlier visit the flush port may have been left between positions.
 context-three-way-valve-mis-set--older-than-five-years = A valve left wrong at start-up seldom stays unnoticed for years.
-context-three-way-valve-mis-set--since-start-up = It was left so by whoever flushed.
-context-three-way-valve-mis-set--after-work = The ports were turned for the work and not back.
+context-three-way-valve-mis-set--since-start-up = It is left so by whoever flushes.
+context-three-way-valve-mis-set--after-work = Ports that were turned for work are not always turned back.
 cause-isolation-valve-part-closed = Isolation valve part closed
     .homeowner = A shut-off valve is not fully open and holds the flow back.
 context-isolation-valve-part-closed--first-month = Valves are left part closed after work.
 context-isolation-valve-part-closed--complaint-recurs = After an earlier visit a valve may not have been opened again.
-context-isolation-valve-part-closed--since-start-up = It was left so when the work was done.
-context-isolation-valve-part-closed--came-on-suddenly = It was turned on one day.
+context-isolation-valve-part-closed--since-start-up = It is left so when the work is done.
+context-isolation-valve-part-closed--came-on-suddenly = Somebody turns it, and from that day it is so.
 context-isolation-valve-part-closed--after-work = A valve that was shut for the work is forgotten.
 cause-supply-return-crossed = Supply and return crossed at the unit
     .homeowner = The two pipes to the heat pump were swapped.
 context-supply-return-crossed--first-year = It is a mistake of installation.
 context-supply-return-crossed--first-month = It is found at the first readings.
-context-supply-return-crossed--since-start-up = It was piped so.
+context-supply-return-crossed--since-start-up = Pipes are mostly crossed when they are first connected.
 context-supply-return-crossed--after-work = Pipes that were taken off are put back the wrong way.
 
 ## Mechanisms

@@ -5,7 +5,7 @@
 
 cause-scaling-fill-water = Fill water leaves scale
     .homeowner = The water used for filling leaves lime in the heat pump.
-context-scaling-fill-water--water-not-tested = Nobody knew how hard the water is.
+context-scaling-fill-water--water-not-tested = Only a test shows how hard the water is.
 context-scaling-fill-water--well-water = Well water is often hard.
 context-scaling-fill-water--older-than-five-years = Scale takes years.
 context-scaling-fill-water--first-year = In a closed loop a fill of water holds little lime.
@@ -14,7 +14,7 @@ context-scaling-fill-water--since-start-up = Scale takes years.
 cause-iron-fill-water = Fill water carries iron
     .homeowner = The water used for filling carries iron that settles as rust-coloured mud.
 context-iron-fill-water--well-water = Iron comes with well water.
-context-iron-fill-water--water-not-tested = Nobody looked for iron.
+context-iron-fill-water--water-not-tested = Only a test shows the iron.
 context-iron-fill-water--came-on-slowly = It settles over months.
 cause-corrosion = Corrosion in the loop
     .homeowner = Metal parts of your system are rusting from the inside.

@@ -2,7 +2,7 @@
 
 why-working-band = El manómetro en reposo se compara con la presión mínima que hoy muestra un lazo bien cargado, para que quede suficiente en la temporada más cálida.
 why-tight-loop-band = Un lazo estanco, cargado como consta, mostraría hoy esto: la tubería se relaja con el tiempo y se dilata con el calor, y el aire que queda en él se disuelve.
-why-nothing-left = La relajación se lleva una parte de la carga y nunca toda, y el tubo frío aprieta su fluido: con el manómetro a cero, falta fluido.
+why-nothing-left = La relajación se lleva una parte de la carga y nunca toda, y la tubería fría aprieta su fluido: con el manómetro a cero, falta fluido.
 why-suction-reserve = El circulador necesita esto en su succión; se tienen en cuenta la altitud y el vapor del fluido caliente.
 why-flow-by-meter = Caudal según el caudalímetro, comparado con el que necesita la unidad.
 why-flow-by-drop = Caudal según la caída de presión del intercambiador en su propia curva, corregida por el fluido, comparado con el que necesita la unidad.
@@ -26,7 +26,7 @@ why-dead-head-air = La tubería se estira y el aire se comprime: el nivel puede 
 why-clean-strainer = Un filtro de malla limpio consume aproximadamente esto.
 why-drop-by-curve = Un intercambiador limpio consumiría esto con este fluido, al caudal que se halló por otra vía.
 why-share-of-rise = El intercambiador suele consumir de un cuarto a la mitad de la elevación; lo que él consume no lo consume nada más.
-why-head-account = Con este caudal, intercambiador, filtro y tubo consumen juntos lo que dan los circuladores; el resto se pierde en algo que no está registrado.
+why-head-account = Con este caudal, intercambiador, filtro de malla y tubería consumen juntos lo que dan los circuladores; el resto se pierde en algo que no está registrado.
 why-two-instruments = Dos instrumentos en un mismo punto deberían coincidir dentro de lo que cada uno puede desviarse.
 why-operating-point = Los circuladores y el lazo, según lo registrado, se equilibran a este caudal con este fluido.
 why-reynolds = Por debajo de este número de Reynolds, la película en la tubería enterrada es laminar y el calor pasa mal.
@@ -59,7 +59,7 @@ input-time-since-charge = Tiempo desde la carga
 input-loop-temperature = Temperatura media del lazo
 input-atmosphere = Presión atmosférica en el lugar
 input-exchanger-drop = Caída de presión en el intercambiador
-input-pipe-drop = Caída de presión en tubos y accesorios
+input-pipe-drop = Caída de presión en tuberías y accesorios
 input-dial-gauge = Manómetro de aguja
 input-digital-gauge = Manómetro digital
 input-unit-display = Pantalla de la unidad

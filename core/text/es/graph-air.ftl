@@ -25,10 +25,10 @@ context-flush-too-weak--first-year = Un lavado débil se nota en el primer año.
 context-flush-too-weak--since-start-up = Lo que el lavado dejó atrás está ahí desde el primer día.
 cause-circulators-not-bled = Circuladores nunca purgados
     .homeowner = Al arrancar el sistema quedó aire dentro de la bomba de circulación, y por eso no puede funcionar bien.
-context-circulators-not-bled--circulators-not-bled = El propio registro dice que no se purgaron.
+context-circulators-not-bled--circulators-not-bled = El propio registro dice si se purgaron.
 context-circulators-not-bled--first-month = Una bomba que nunca se purgó se queja desde el primer día.
 context-circulators-not-bled--first-year = Tras años de marcha, el aire del rotor ha desaparecido, o el cojinete.
-context-circulators-not-bled--since-start-up = El aire estaba ahí antes del primer arranque.
+context-circulators-not-bled--since-start-up = Ese aire está ahí antes del primer arranque.
 context-circulators-not-bled--after-work = Una bomba que se abrió vuelve a tener aire.
 
 ## Mechanisms
@@ -112,4 +112,4 @@ check-fresh-sample = Mirar una muestra recién tomada
 context-air-left-in-circuit--flush-too-slow = Si el propio lavado fue demasiado lento, esa es la raíz y esto su huella; tras un lavado rápido solo quedan bolsas.
 context-air-left-in-circuit--flush-too-short = Si el lavado fue demasiado corto, esa es la raíz; tras uno largo solo quedan bolsas.
 context-air-left-in-circuit--cart-too-small = Si el carro era demasiado pequeño, esa es la raíz; uno potente solo deja bolsas.
-context-air-left-in-circuit--after-work = Quien abre el circuito deja entrar aire.
+context-air-left-in-circuit--after-work = Quien abre el lazo deja entrar aire.

@@ -12,18 +12,18 @@ cause-circuit-kinked = Un circuito doblado o aplastado
     .homeowner = Una de sus tuberías enterradas está aplastada o doblada.
 context-circuit-kinked--horizontal-loop = La tubería en zanja se dobla en las esquinas y la aplasta el relleno.
 context-circuit-kinked--first-year = Ocurre mientras se tiende la tubería.
-context-circuit-kinked--since-start-up = Se aplastó al tenderla.
+context-circuit-kinked--since-start-up = Una tubería se aplasta al tenderla.
 cause-circuit-air-locked = Un circuito bloqueado por aire
     .homeowner = El aire bloquea uno de sus circuitos enterrados.
 context-circuit-air-locked--cart-too-small = Un carro que no puede llenar todos los circuitos a velocidad deja uno lleno de aire.
 context-circuit-air-locked--flush-too-slow = Un lavado demasiado lento deja aire parado en una rama descendente.
 context-circuit-air-locked--circuits-flushed-singly = Lavado por separado, un circuito no puede esconderse tras los demás.
 context-circuit-air-locked--dead-head-passed-at-start-up = Un circuito bloqueado por aire no habría superado la prueba con retorno cerrado.
-context-circuit-air-locked--since-start-up = El aire está parado ahí desde el llenado.
+context-circuit-air-locked--since-start-up = Ese aire está ahí desde el llenado.
 cause-circuits-unbalanced = Circuitos desequilibrados
     .homeowner = El fluido no se reparte por igual entre sus circuitos enterrados.
-context-circuits-unbalanced--first-year = El trazado fue así desde el principio.
-context-circuits-unbalanced--since-start-up = El trazado fue así desde el principio.
+context-circuits-unbalanced--first-year = Un trazado es así desde el principio.
+context-circuits-unbalanced--since-start-up = Un trazado es así desde el principio.
 
 ## Mechanisms
 
@@ -64,10 +64,10 @@ link-circuits-unbalanced--computed-circuits-uneven = El cálculo de la red lo mu
 link-idle-circuit--circuit-returns-differ = Un circuito lento vuelve más cerca de la temperatura del terreno que sus vecinos.
 link-idle-circuit--ground-side-weak = Menos tubería hace el trabajo.
 link-idle-circuit--circuit-flow-low = Medido por separado, recibe menos de su parte.
-link-idle-circuit--circuit-return-stands = Donde nada corre, el tubo toma la temperatura de lo que lo rodea.
-link-idle-circuit--ewt-drifts-through-season = Con una parte del tubo sin uso, el resto se agota como un circuito corto.
+link-idle-circuit--circuit-return-stands = Donde nada corre, la tubería toma la temperatura de lo que la rodea.
+link-idle-circuit--ewt-drifts-through-season = Con una parte de la tubería sin uso, el resto se agota como un lazo corto.
 link-idle-circuit--ewt-recovers-after-rest = El reposo deja que la parte agotada del campo se recupere.
-link-idle-circuit--head-unaccounted = Con un circuito sin uso los demás llevan su caudal, y el tubo consume más de lo que el registro hace esperar.
+link-idle-circuit--head-unaccounted = Con un circuito sin uso los demás llevan su caudal, y la tubería consume más de lo que el registro hace esperar.
 
 ## Checks
 

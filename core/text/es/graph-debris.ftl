@@ -23,10 +23,10 @@ context-exchanger-loaded--came-on-slowly = Se acumula a lo largo de meses.
 context-exchanger-loaded--since-start-up = Se acumula con el tiempo.
 cause-unit-not-isolated-in-flush = Residuos lavados hacia la unidad, que no estaba aislada
     .homeowner = Al lavar las tuberías, entró suciedad en la bomba de calor.
-context-unit-not-isolated-in-flush--heat-pump-not-isolated-in-flush = El propio registro dice que la unidad no estaba aislada.
+context-unit-not-isolated-in-flush--heat-pump-not-isolated-in-flush = El propio registro dice si la unidad se aisló.
 context-unit-not-isolated-in-flush--no-filter = El agua de lavado sin filtrar lleva virutas.
 context-unit-not-isolated-in-flush--older-than-five-years = Se nota poco después de la puesta en marcha.
-context-unit-not-isolated-in-flush--since-start-up = Estaba obstruido antes del primer arranque.
+context-unit-not-isolated-in-flush--since-start-up = Lo que un lavado mete está ahí antes del primer arranque.
 
 ## Mechanisms
 

@@ -5,15 +5,15 @@
 
 cause-antifreeze-too-weak = Anticongelante demasiado débil
     .homeowner = En su tubería hay muy poco anticongelante para los días más fríos.
-context-antifreeze-too-weak--concentration-not-checked = Nadie leyó el punto de congelación tras la mezcla.
+context-antifreeze-too-weak--concentration-not-checked = Donde nadie lee el punto de congelación, la mezcla es una suposición.
 context-antifreeze-too-weak--heating-season = Se nota cuando el lazo trabaja frío.
 context-antifreeze-too-weak--cooling-season = En verano no se congela nada.
-context-antifreeze-too-weak--after-work = Un circuito que se abrió se rellena con agua.
+context-antifreeze-too-weak--after-work = Un lazo que se abrió se rellena con agua.
 context-antifreeze-too-weak--warm-loop = El agua templada no se hiela en ningún sitio; nadie llama por eso.
 context-antifreeze-too-weak--water-only = Debía llevar agua sola.
 cause-antifreeze-too-strong = Anticongelante demasiado fuerte
     .homeowner = En su tubería hay más anticongelante del que necesita, y eso vuelve espeso el fluido.
-context-antifreeze-too-strong--concentration-not-checked = Nadie leyó el punto de congelación tras la mezcla.
+context-antifreeze-too-strong--concentration-not-checked = Donde nadie lee el punto de congelación, la mezcla es una suposición.
 context-antifreeze-too-strong--heating-season = Las mezclas fuertes son más espesas con el frío.
 context-antifreeze-too-strong--warm-loop = El fluido templado circula bien con cualquier concentración.
 cause-antifreeze-unmixed = Anticongelante sin mezclar
@@ -111,7 +111,7 @@ link-thick-fluid--improves-when-warm = La viscosidad baja rápido con la tempera
 link-thick-fluid--worse-when-cold = El frío lo espesa.
 link-thick-fluid--circulator-power = Batir un fluido espeso consume potencia.
 link-thick-fluid--computed-flow-short = Calculada con el fluido de la muestra, la misma bomba mueve menos.
-link-thick-fluid--head-unaccounted = Un fluido espeso consume en el tubo más de lo que el registro hace esperar.
+link-thick-fluid--head-unaccounted = Un fluido espeso consume en la tubería más de lo que el registro hace esperar.
 link-ground-side-weak--freeze-protection = Un lazo que trabaja más frío necesita un punto de congelación más bajo que el previsto para su fluido.
 
 ## Checks

@@ -11,7 +11,7 @@ cause-ground-conducts-poorly = Lechada deficiente o terreno seco
     .homeowner = El terreno alrededor de sus tuberías no deja pasar bien el calor.
 context-ground-conducts-poorly--vertical-loop = Las perforaciones dependen de su lechada.
 context-ground-conducts-poorly--horizontal-loop = El terreno poco profundo se seca.
-context-ground-conducts-poorly--since-start-up = La lechada fue así desde el primer año.
+context-ground-conducts-poorly--since-start-up = La lechada es así desde el primer año.
 
 ## Mechanisms
 

@@ -50,7 +50,7 @@ link-fluid-loss--fluid-lost = Lo que se añadió se suma.
 link-fluid-loss--topped-up-often = Alguien lo repone una y otra vez.
 link-fluid-loss--reservoir-level = En un depósito venteado, el nivel es el manómetro.
 link-fluid-loss--air-in-fluid = Lo que se pierde lo sustituye el aire en los puntos altos cuando ya no hay presión.
-link-fluid-loss--pressure-gone = Un circuito que pierde fluido acaba en nada, se cargase a lo que se cargase.
+link-fluid-loss--pressure-gone = Un lazo que pierde fluido acaba en nada, se cargase a lo que se cargase.
 
 ## Checks
 

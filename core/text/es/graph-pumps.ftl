@@ -6,7 +6,7 @@
 cause-circulator-too-small = Circulador demasiado pequeño para el lazo
     .homeowner = La bomba de circulación es demasiado pequeña para la longitud de tubería que tiene que servir.
 context-circulator-too-small--first-year = Una bomba demasiado pequeña lo es desde el primer día.
-context-circulator-too-small--since-start-up = Nunca movió lo suficiente.
+context-circulator-too-small--since-start-up = Una bomba demasiado pequeña nunca mueve bastante.
 cause-circulator-wrong-speed = Circulador ajustado a una velocidad incorrecta
     .homeowner = La bomba de circulación está ajustada para ir demasiado despacio.
 cause-one-circulator-dead = Uno de los dos circuladores no funciona
@@ -14,8 +14,8 @@ cause-one-circulator-dead = Uno de los dos circuladores no funciona
 context-one-circulator-dead--two-circulators = Hay dos, y cualquiera puede pararse.
 context-one-circulator-dead--older-than-five-years = Los rotores y los condensadores eléctricos envejecen.
 context-one-circulator-dead--came-on-suddenly = Una bomba se para de una hora a otra.
-context-one-circulator-dead--since-start-up = Una bomba que funcionó y se paró no estaba muerta en la puesta en marcha.
-context-one-circulator-dead--more-rise-than-one-gives = Una sola bomba no puede dar esta elevación.
+context-one-circulator-dead--since-start-up = Una bomba que muere casi siempre funcionó antes.
+context-one-circulator-dead--more-rise-than-one-gives = Un solo circulador no puede dar esta elevación.
 cause-circulator-worn = Circulador gastado, rayado o agarrotándose
     .homeowner = La bomba de circulación está gastada y ya no mueve suficiente fluido.
 context-circulator-worn--older-than-five-years = Cojinetes e impulsores se gastan con los años.
@@ -29,12 +29,12 @@ cause-circulators-opposed = Los circuladores bombean uno contra otro
     .homeowner = Dos bombas de circulación empujan una contra otra.
 context-circulators-opposed--first-month = Las bombas montadas al revés se descubren enseguida o tras una reparación.
 context-circulators-opposed--first-year = Es un error de instalación.
-context-circulators-opposed--since-start-up = Nunca funcionó.
+context-circulators-opposed--since-start-up = Bombas montadas así nunca funcionan bien.
 context-circulators-opposed--two-circulators = Hay dos, así que pueden trabajar una contra otra.
 context-circulators-opposed--after-work = Una bomba que se cambió se montó al revés.
 cause-check-valve-stuck-shut = Válvula de retención pegada o atascada
     .homeowner = Una válvula que debería abrirse con el paso del fluido está atascada.
-context-check-valve-stuck-shut--has-check-valves = Hay una que puede pegarse.
+context-check-valve-stuck-shut--has-check-valves = Solo donde hay una puede atascarse.
 context-check-valve-stuck-shut--no-filter = Una viruta la atasca.
 context-check-valve-stuck-shut--came-on-suddenly = Una viruta la atasca en un momento.
 cause-check-valve-missing = Válvula de retención ausente o pegada en abierto
@@ -86,8 +86,8 @@ finding-check-valve-hot-spot = Gran caída de presión en la válvula de retenci
     .homeowner = Una válvula frena el paso del fluido.
 finding-no-check-valve-found = No hay válvula de retención ni en el cuerpo de la bomba ni en la tubería
     .homeowner = No hay ninguna válvula que impida que el fluido vuelva atrás.
-finding-head-unaccounted = Elevación de la bomba que ninguna parte registrada consume
-    .homeowner = La bomba trabaja contra más de lo que deberían frenar los tubos.
+finding-head-unaccounted = Elevación de los circuladores que ninguna parte registrada consume
+    .homeowner = La bomba de circulación trabaja contra más de lo que deberían frenar las tuberías.
 
 ## Links
 
@@ -133,7 +133,7 @@ link-low-flow--freeze-guard-trip = El fluido que pasa despacio sale demasiado fr
 link-low-flow--high-pressure-trip = En refrigeración no se evacua el calor.
 link-low-flow--capacity-short = El intercambiador trabaja a una temperatura media peor.
 link-low-flow--superheat = Con muy poco calor en el evaporador queda líquido en el gas de succión.
-link-low-flow--cold-film = El fluido que pasa despacio pasa en capas junto a la pared del tubo.
+link-low-flow--cold-film = El fluido que pasa despacio pasa en capas junto a la pared de la tubería.
 
 ## Checks
 

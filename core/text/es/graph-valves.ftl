@@ -8,20 +8,20 @@ cause-three-way-valve-mis-set = Válvula de tres vías o toma de lavado dejada e
 context-three-way-valve-mis-set--first-month = Las válvulas quedan mal tras trabajar en el lazo.
 context-three-way-valve-mis-set--complaint-recurs = Tras una visita anterior, la toma de lavado pudo quedar entre posiciones.
 context-three-way-valve-mis-set--older-than-five-years = Una válvula mal puesta en la puesta en marcha rara vez pasa inadvertida durante años.
-context-three-way-valve-mis-set--since-start-up = La dejó así quien hizo el lavado.
-context-three-way-valve-mis-set--after-work = Se giraron las vías para el trabajo y no se devolvieron.
+context-three-way-valve-mis-set--since-start-up = La deja así quien lava.
+context-three-way-valve-mis-set--after-work = Las vías que se giran para un trabajo no siempre se devuelven.
 cause-isolation-valve-part-closed = Válvula de aislamiento cerrada en parte
     .homeowner = Una llave de paso no está del todo abierta y frena el fluido.
 context-isolation-valve-part-closed--first-month = Las válvulas quedan cerradas en parte tras un trabajo.
 context-isolation-valve-part-closed--complaint-recurs = Tras una visita anterior, quizá no se volvió a abrir una válvula.
-context-isolation-valve-part-closed--since-start-up = Quedó así cuando se hizo el trabajo.
-context-isolation-valve-part-closed--came-on-suddenly = Alguien la giró un día.
+context-isolation-valve-part-closed--since-start-up = Se queda así al terminar el trabajo.
+context-isolation-valve-part-closed--came-on-suddenly = Alguien la gira, y desde ese día es así.
 context-isolation-valve-part-closed--after-work = Se olvida una válvula que se cerró para el trabajo.
 cause-supply-return-crossed = Ida y retorno cruzados en la unidad
     .homeowner = Las dos tuberías que van a la bomba de calor están cambiadas.
 context-supply-return-crossed--first-year = Es un error de instalación.
 context-supply-return-crossed--first-month = Se descubre en las primeras lecturas.
-context-supply-return-crossed--since-start-up = Se conectó así.
+context-supply-return-crossed--since-start-up = Los tubos casi siempre se cruzan al conectarlos por primera vez.
 context-supply-return-crossed--after-work = Los tubos que se soltaron se volvieron a montar cambiados.
 
 ## Mechanisms
@@ -68,7 +68,7 @@ link-fluid-bypasses--low-flow = Parte del caudal pasa de largo de la unidad.
 link-restriction--low-flow = Más resistencia, menos caudal.
 link-restriction--circulator-rise = Con menos caudal, la bomba sube por su curva hacia la descarga cerrada.
 link-restriction--circulator-power = Una bomba pequeña de rotor húmedo consume menos potencia con menos caudal.
-link-restriction--head-unaccounted = Lo que la bomba da y ni el tubo ni el intercambiador consumen se pierde en lo que frena el caudal.
+link-restriction--head-unaccounted = Lo que la bomba da y ni la tubería ni el intercambiador consumen se pierde en lo que frena el caudal.
 
 ## Checks
 

@@ -5,7 +5,7 @@
 
 cause-scaling-fill-water = El agua de llenado deja incrustación
     .homeowner = El agua que se usó para el llenado deja cal en la bomba de calor.
-context-scaling-fill-water--water-not-tested = Nadie sabía qué dureza tiene el agua.
+context-scaling-fill-water--water-not-tested = Solo un análisis muestra lo dura que es el agua.
 context-scaling-fill-water--well-water = El agua de pozo suele ser dura.
 context-scaling-fill-water--older-than-five-years = La incrustación lleva años.
 context-scaling-fill-water--first-year = En un lazo cerrado, un llenado de agua contiene poca cal.
@@ -14,7 +14,7 @@ context-scaling-fill-water--since-start-up = La incrustación lleva años.
 cause-iron-fill-water = El agua de llenado lleva hierro
     .homeowner = El agua que se usó para el llenado lleva hierro, que se deposita como lodo de color óxido.
 context-iron-fill-water--well-water = El hierro viene con el agua de pozo.
-context-iron-fill-water--water-not-tested = Nadie buscó hierro.
+context-iron-fill-water--water-not-tested = Solo un análisis muestra el hierro.
 context-iron-fill-water--came-on-slowly = Se deposita a lo largo de meses.
 cause-corrosion = Corrosión en el lazo
     .homeowner = Las partes de metal de su sistema se están oxidando por dentro.

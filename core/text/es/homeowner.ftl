@@ -51,8 +51,8 @@ homeowner-done-in-part = { $work } (una parte se omitió con motivo)
 
 # The picture.
 homeowner-picture = Su sistema
-homeowner-picture-words = Las bombas mueven el fluido una y otra vez por la tubería enterrada: lleva el calor a la casa en invierno y de vuelta en verano.
-homeowner-picture-words-pond = Las bombas mueven el fluido una y otra vez por la tubería sumergida: lleva el calor a la casa en invierno y de vuelta en verano.
+homeowner-picture-words = Las bombas de circulación mueven el fluido una y otra vez por la tubería enterrada: lleva el calor a la casa en invierno y de vuelta en verano.
+homeowner-picture-words-pond = Las bombas de circulación mueven el fluido una y otra vez por la tubería sumergida: lleva el calor a la casa en invierno y de vuelta en verano.
 homeowner-picture-mark = { $letter } marca dónde está o estaba el fallo: { $what }.
 plain-sign-air = aire
 plain-sign-valve = una válvula
