@@ -78,6 +78,7 @@ drawings: setup
 	$(CARGO) build --workspace --features $(ALL) --example drawings
 	target/debug/examples/drawings > ui/pictures/drawings.json
 	target/debug/examples/drawings board > ui/pictures/board.json
+	target/debug/examples/drawings calls > ui/pictures/calls.json
 
 ## Pictures of every screen to out/pictures, and whether each can be used by keys and ears.
 pictures: ui

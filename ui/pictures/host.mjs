@@ -197,6 +197,8 @@ export function fakeHost() {
       { id: "dial_gauge", label: "dial gauge", owned: true, accuracy: "1", unit: "psi", units: pressure, usual: "Usually ± 2.0 psi or a share of the value, whichever is more." },
       { id: "flow_meter", label: "flow meter", owned: false, accuracy: null, unit: "gpm", units: units("gpm", "L/s"), usual: "" },
     ],
+    // As the app finds it after its battery died.
+    drafts: [{ place: "instrument/dial_gauge", text: JSON.stringify({ text: "1.", unit: "psi" }) }],
   };
   const templates = [
     { id: "vertical-sealed", label: "Bores, sealed, 3 tons", note: "3 circuits of 3/4 in SDR 11, 400 ft each." },
@@ -299,7 +301,15 @@ export function fakeHost() {
     settings, change_setting: settings, put_logo: settings, attachments, add_photo: attachments, describe_photo: attachments,
     remove_photo: attachments, set_signature: attachments, clear_signature: attachments, put_draft: null, save_report: { place: "/home/tech/Larch Hollow.pdf", can_open: true }, open_report: null,
   };
-  const empty = new URLSearchParams(window.location.search).has("empty");
+  const asked = new URLSearchParams(window.location.search);
+  const empty = asked.has("empty");
+  // A call as the engine itself speaks of it, in its language; its plan stays the faked one.
+  const spoken = JSON.parse(localStorage.getItem("calls") ?? "{}")[asked.get("call")];
+  if (spoken) {
+    settings.language = asked.get("call").split("-")[1];
+    Object.assign(visit, spoken.visit, { id: "v1", drafts: [] });
+    Object.assign(assessment, spoken.assessment);
+  }
   window.__TAURI_INTERNALS__ = {
     invoke: async (command, input) => {
       if (empty && command === "list_visits") return [];

@@ -33,6 +33,15 @@ export const SCREENS = {
   pictures: "#/visit/v1/causes/pictures",
   plan: "#/visit/v1/plan",
   report: "#/visit/v1/report",
+  // What readings that contradict each other make of the screens, in each language.
+  "odd-call": "?call=odd-en#/visit/v1/call",
+  "odd-observed": "?call=odd-en#/visit/v1/readings/observed",
+  "odd-readings": "?call=odd-en#/visit/v1/readings",
+  "odd-causes": "?call=odd-en#/visit/v1/causes",
+  "odd-call-es": "?call=odd-es#/visit/v1/call",
+  "odd-causes-es": "?call=odd-es#/visit/v1/causes",
+  "gone-causes": "?call=gone-en#/visit/v1/causes",
+  "warm-causes": "?call=warm-en#/visit/v1/causes",
 };
 
 /** The screens named on the command line, or all. */
@@ -62,6 +71,7 @@ export async function openStage() {
   // The drawings are the engine's own, of an invented call and an invented fleet.
   const drawn = await readFile(beside("drawings.json"), "utf8");
   const board = await readFile(beside("board.json"), "utf8");
+  const calls = await readFile(beside("calls.json"), "utf8");
   return {
     /** A page that stands at a screen, and how to leave it. */
     async page(hash, { where, faults, width = 390, theme = "light", large = false, reducedMotion = "no-preference" }) {
@@ -71,15 +81,21 @@ export async function openStage() {
       page.on("console", (message) => {
         if (message.type() === "error") faults.add(where, message.text());
       });
-      const kept = { theme, picture: drawn, board };
+      const kept = { theme, picture: drawn, board, calls };
       await page.addInitScript((kept) => {
         for (const [key, value] of Object.entries(kept)) localStorage.setItem(key, value);
       }, kept);
       await page.addInitScript(fakeHost);
+      // Text at twice its size, from the start: charts are laid out for the size they find.
+      if (large) {
+        await page.addInitScript(() => {
+          const sheet = new CSSStyleSheet();
+          sheet.replaceSync("html { font-size: 212.5% !important }");
+          document.adoptedStyleSheets = [sheet];
+        });
+      }
       await page.goto(address + hash);
       await page.waitForSelector("h1");
-      // Text at twice its size.
-      if (large) await page.addStyleTag({ content: "html { font-size: 212.5% !important }" });
       await page.evaluate(() => document.fonts.ready);
       await page.waitForTimeout(100);
       return { page, leave: () => context.close() };

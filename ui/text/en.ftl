@@ -108,6 +108,10 @@ readings-first = Read first
 readings-others = Every point
 readings-observed = Seen, heard and felt
 readings-marked = Check this value
+readings-more = { $count ->
+    [one] and one more
+   *[other] and { $count } more
+}
 readings-back = Back to the readings
 readings-drawing = Drawing of this system
 schematic-title = This system
@@ -206,6 +210,7 @@ timer-ran = ran { $time }: long enough
 timer-short = ran { $time }: too short
 caution-read = Read and understood
 caution-again = Read before; it holds here too
+caution-held = This step is done. To take a tick back, choose “Not done after all” first.
 caution-rest = In full
 step-done = done
 step-skipped = left out

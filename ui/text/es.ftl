@@ -108,6 +108,10 @@ readings-first = Lo primero que se mide
 readings-others = Todos los puntos
 readings-observed = Visto, oído y palpado
 readings-marked = Revise este valor
+readings-more = { $count ->
+    [one] y una más
+   *[other] y { $count } más
+}
 readings-back = Volver a las lecturas
 readings-drawing = Dibujo de este sistema
 schematic-title = Este sistema
@@ -256,6 +260,7 @@ timer-ran = duró { $time }: bastante
 timer-short = duró { $time }: demasiado poco
 caution-read = Leído y entendido
 caution-again = Leído antes; también vale aquí
+caution-held = Este paso está hecho. Para quitar una marca, elija antes «No está hecho».
 caution-rest = Entero
 step-done = hecho
 step-skipped = omitido

@@ -258,10 +258,7 @@ pub(super) fn reading_why(reading: &Reading, wording: Wording) -> FigureView {
         ("reading-accuracy-usual", "reading-by-practice")
     };
     FigureView {
-        measured: Some(catalog.fill(
-            "figure-measured",
-            &Args::new().text("value", reading.text()),
-        )),
+        measured: Some(reading.text()),
         expected: None,
         formula: catalog.text("reading-formula"),
         inputs: vec![(catalog.text(input), label)],

@@ -159,12 +159,9 @@ impl Call {
 
     fn figures(&self, explained: &Explained) -> FigureView {
         let units = self.wording.units;
-        let say = |key: &str, value: String| {
-            Some(self.catalog().fill(key, &Args::new().text("value", value)))
-        };
         FigureView {
-            measured: say("figure-measured", explained.measured.text(units)),
-            expected: say("figure-expected", explained.expected.text(units)),
+            measured: Some(explained.measured.text(units)),
+            expected: Some(explained.expected.text(units)),
             formula: explained.reasoning.formula_text(self.catalog()),
             inputs: explained.reasoning.input_texts(self.catalog(), units),
             source: explained.reasoning.authority_text(self.catalog()),

@@ -82,6 +82,43 @@ fn facts_are_set_shown_and_made_unknown() {
     assert_eq!(set(&mut engine, None), None);
 }
 
+/// A screen has its own words beside the numbers; a report has none and says them.
+#[test]
+fn the_numbers_of_a_reason_carry_no_words_and_are_told_where_there_are_no_labels() {
+    let mut engine = engine();
+    let id = started(&mut engine);
+    engine
+        .put_reading(&id, &entry("entering_water", "5", "degC"))
+        .expect("kept");
+    let view = engine.visit(&id).expect("there");
+    let why = &view.readings[0].why;
+    assert_eq!(why.measured.as_ref(), Some(&view.readings[0].shown));
+    let catalog = engine.wording.catalog();
+    let told = why.said(catalog).join("; ");
+    assert_eq!(told, format!("measured {}", view.readings[0].shown));
+    let call = engine.open_call(&id).expect("there").answer();
+    let causes = call.assessment.causes.iter();
+    let figures: Vec<_> = causes
+        .flat_map(|cause| {
+            cause
+                .reasons
+                .iter()
+                .filter_map(|reason| reason.figures.as_ref())
+        })
+        .collect();
+    assert!(!figures.is_empty());
+    for number in figures
+        .iter()
+        .flat_map(|one| one.measured.iter().chain(&one.expected))
+    {
+        let first = number.trim_start_matches('−').chars().next();
+        assert!(
+            first.is_some_and(|first| first.is_ascii_digit()),
+            "{number}"
+        );
+    }
+}
+
 #[test]
 fn a_circuit_that_is_no_whole_number_is_refused_in_words() {
     let mut engine = engine();

@@ -1,5 +1,6 @@
 //! What the engine thinks of a call.
 
+use crate::text::{Args, Catalog};
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
@@ -151,6 +152,25 @@ pub struct FigureView {
     pub inputs: Vec<(String, String)>,
     /// Who says so.
     pub source: String,
+}
+
+impl FigureView {
+    /// What was measured and what was to be expected, each told by a word: for a text
+    /// that has no labels beside its numbers.
+    pub fn said(&self, catalog: &Catalog) -> Vec<String> {
+        let say = |key: &str, value: &String| {
+            catalog.fill(key, &Args::new().text("value", value.clone()))
+        };
+        let measured = self
+            .measured
+            .iter()
+            .map(|value| say("figure-measured", value));
+        let expected = self
+            .expected
+            .iter()
+            .map(|value| say("figure-expected", value));
+        measured.chain(expected).collect()
+    }
 }
 
 /// A number of the answer whose origin is asked for.

@@ -76,7 +76,7 @@ fn assessment(out: &mut impl Write, view: &AssessmentView, catalog: &Catalog) ->
     }
     if let Some(leading) = view.causes.first() {
         heading(out, catalog, "program-reasons")?;
-        reasons(out, leading)?;
+        reasons(out, leading, catalog)?;
     }
     for line in &view.unexplained {
         writeln!(out, "  ! {line}")?;
@@ -106,7 +106,7 @@ fn assessment(out: &mut impl Write, view: &AssessmentView, catalog: &Catalog) ->
     Ok(())
 }
 
-fn reasons(out: &mut impl Write, cause: &CauseView) -> io::Result<()> {
+fn reasons(out: &mut impl Write, cause: &CauseView, catalog: &Catalog) -> io::Result<()> {
     for line in &cause.context {
         writeln!(out, "  · {}", line.whole())?;
     }
@@ -120,7 +120,7 @@ fn reasons(out: &mut impl Write, cause: &CauseView) -> io::Result<()> {
             writeln!(out, "              {step}")?;
         }
         if let Some(figures) = &reason.figures {
-            for text in figures.measured.iter().chain(&figures.expected) {
+            for text in figures.said(catalog) {
                 writeln!(out, "              {text}")?;
             }
         }

@@ -3,6 +3,7 @@
 use super::CAUSES;
 use crate::api::types::{AssessmentView, CauseView, ContextView};
 use crate::report::service::{CausePart, ReasonLine};
+use crate::text::Catalog;
 
 /// A cause behind the first is argued from this probability on. Judgement; the
 /// words of the report name it.
@@ -14,11 +15,11 @@ const CHECKS: usize = 3;
 
 /// The leading cause with everything that speaks for and against it, the others
 /// with what says most, the improbable ones by name.
-pub(super) fn causes(view: &AssessmentView) -> Vec<CausePart> {
+pub(super) fn causes(view: &AssessmentView, catalog: &Catalog) -> Vec<CausePart> {
     let causes = view.causes.iter().take(CAUSES).enumerate();
     causes
         .map(|(place, cause)| {
-            let mut part = cause_part(cause);
+            let mut part = cause_part(cause, catalog);
             if place > 0 {
                 part.context.truncate(CONTEXT);
                 if cause.probability < ARGUED {
@@ -31,7 +32,7 @@ pub(super) fn causes(view: &AssessmentView) -> Vec<CausePart> {
         .collect()
 }
 
-fn cause_part(cause: &CauseView) -> CausePart {
+fn cause_part(cause: &CauseView, catalog: &Catalog) -> CausePart {
     CausePart {
         title: cause.title.clone(),
         probability: cause.shown.clone(),
@@ -42,10 +43,10 @@ fn cause_part(cause: &CauseView) -> CausePart {
                 found: reason.found.clone(),
                 weight: reason.shown.clone(),
                 path: reason.path.join(" "),
-                figures: reason.figures.as_ref().map(|figures| {
-                    let parts = figures.measured.iter().chain(&figures.expected);
-                    parts.cloned().collect::<Vec<_>>().join("; ")
-                }),
+                figures: reason
+                    .figures
+                    .as_ref()
+                    .map(|figures| figures.said(catalog).join("; ")),
             })
             .collect(),
         context: cause.context.iter().map(ContextView::whole).collect(),

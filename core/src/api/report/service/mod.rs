@@ -49,7 +49,7 @@ impl Call {
             headline: view.headline.clone(),
             picture: Some(self.system_part()),
             verdicts: self.verdict_lines(),
-            causes: causes::causes(view),
+            causes: causes::causes(view, self.wording.catalog()),
             unexplained: view.unexplained.clone(),
             doubted: view.doubted.iter().map(|one| self.doubt(one)).collect(),
             checks: causes::check_lines(view),
