@@ -101,7 +101,7 @@ async fn an_accuracy_half_typed_survives_a_kill_and_counts_only_once_it_is_kept(
     window.tap("a[href='#/settings']").await;
     let gauge = "[data-instrument=dial_gauge]";
     window.tap(&format!("{gauge} input[type=checkbox]")).await;
-    window.find("#accuracy-dial_gauge").await;
+    window.tap("#accuracy-dial_gauge").await;
     window.type_into_focused("accuracy-dial_gauge", "1").await;
     let data = kill_while_typing(window, "instrument/dial_gauge").await;
 
