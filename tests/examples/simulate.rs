@@ -3,20 +3,23 @@
 //!
 //!     cargo run --release -p returnline-tests --example simulate -- \
 //!         [--calls 1000] [--seed 1] [--follow 12] [--alike] [--effort 0.5/0.5] \
-//!         [--brief] [--handed FOLDER] [--wrong] [--show FAULT] [--graph FOLDER] [--write FILE]
+//!         [--brief] [--handed FOLDER] [--keep FOLDER] [--wrong] [--show FAULT] [--graph FOLDER] [--write FILE]
 //!
 //! `--handed` puts the calls of a folder (`tests/src/handed.rs`) to the program instead.
-//! `--write` prints no figures: it writes what the inference sees of faulty calls,
+//! `--keep` prints no figures: it writes such a folder, half as many calls with nothing
+//! wrong added, so that the same calls can be put to several graphs.
+//! `--write` prints no figures: it writes what the inference sees of the calls,
 //! one a line, for `tests/reference/ceiling.py`.
 
-use returnline_tests::handed::{Judged, judge};
+use returnline_tests::handed::{Judged, handed_over, judge};
 use returnline_tests::practice;
 use returnline_tests::simulator::call::Effort;
 use returnline_tests::simulator::score::{Score, by_fault, calibration_error, reliability};
 use returnline_tests::simulator::seen::seen;
 use returnline_tests::simulator::trial::{
-    Outcome, Setting, graph, many, simulated, tried, use_graph_of,
+    Outcome, Setting, graph, many, read, simulated, tried, use_graph_of,
 };
+use serde_json::json;
 use std::collections::BTreeMap;
 use std::error::Error;
 use std::fs::File;
@@ -35,6 +38,7 @@ struct Wanted {
     show: Option<String>,
     write: Option<String>,
     handed: Option<String>,
+    keep: Option<String>,
 }
 
 fn wanted() -> Result<Wanted, Box<dyn Error>> {
@@ -50,6 +54,7 @@ fn wanted() -> Result<Wanted, Box<dyn Error>> {
         show: None,
         write: None,
         handed: None,
+        keep: None,
     };
     let mut arguments = std::env::args().skip(1);
     while let Some(argument) = arguments.next() {
@@ -73,6 +78,7 @@ fn wanted() -> Result<Wanted, Box<dyn Error>> {
             "--wrong" => wanted.wrong = true,
             "--brief" => wanted.brief = true,
             "--handed" => wanted.handed = Some(value()?),
+            "--keep" => wanted.keep = Some(value()?),
             "--write" => wanted.write = Some(value()?),
             "--show" => wanted.show = Some(value()?),
             other => return Err(format!("what is `{other}`?").into()),
@@ -115,12 +121,15 @@ fn main() -> Result<(), Box<dyn Error>> {
         }
         return Ok(());
     }
-    if let Some(folder) = &wanted.handed {
-        handed(folder);
-        return Ok(());
+    if let Some(folder) = &wanted.keep {
+        return keep(Path::new(folder), setting, &wanted);
     }
     if let Some(file) = &wanted.write {
         return write(file, setting, &wanted);
+    }
+    if let Some(folder) = &wanted.handed {
+        handed(folder);
+        return Ok(());
     }
     if let Some(fault) = &wanted.show {
         show(fault, setting, &wanted);
@@ -250,11 +259,36 @@ fn main() -> Result<(), Box<dyn Error>> {
 
 fn write(file: &str, setting: Setting, wanted: &Wanted) -> Result<(), Box<dyn Error>> {
     let mut lines = BufWriter::new(File::create(file)?);
+    if let Some(folder) = &wanted.handed {
+        for (truth, visit) in handed_over(Path::new(folder)) {
+            let fault = truth.truth.first().map_or("", String::as_str);
+            writeln!(lines, "{}", seen(&visit, fault))?;
+        }
+        return Ok(lines.flush()?);
+    }
     for at in 0..wanted.calls {
         let call = simulated(setting, true, wanted.seed + at as u64);
-        writeln!(lines, "{}", seen(&call))?;
+        writeln!(lines, "{}", seen(&read(&call), call.truth.fault))?;
     }
     Ok(lines.flush()?)
+}
+
+fn keep(folder: &Path, setting: Setting, wanted: &Wanted) -> Result<(), Box<dyn Error>> {
+    std::fs::create_dir_all(folder)?;
+    let mut truths = BufWriter::new(File::create(folder.join("truth.jsonl"))?);
+    let faulty = (0..wanted.calls).map(|at| (true, at));
+    let sound = (0..wanted.calls / 2).map(|at| (false, at));
+    for (is_faulty, at) in faulty.chain(sound) {
+        let call = simulated(setting, is_faulty, wanted.seed + at as u64);
+        let file = format!("{}{at:05}.json", if is_faulty { 'c' } else { 's' });
+        std::fs::write(folder.join(&file), call.file().to_string())?;
+        let truth: Vec<&str> = Some(call.truth.fault)
+            .filter(|fault| !fault.is_empty())
+            .into_iter()
+            .collect();
+        writeln!(truths, "{}", json!({ "file": file, "truth": truth }))?;
+    }
+    Ok(truths.flush()?)
 }
 
 /// How the calls of a folder came out, and what was taken for what.

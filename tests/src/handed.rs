@@ -5,6 +5,7 @@ use crate::simulator::score::alike;
 use crate::simulator::trial::{assess, ranking};
 use returnline_core::api::{Wording, read_visit_file};
 use returnline_core::diagnosis::Verdict;
+use returnline_core::records::visit_file::VisitFile;
 use serde::Deserialize;
 use std::path::Path;
 
@@ -58,23 +59,33 @@ impl Judged {
     }
 }
 
-/// Puts every call of a folder to the program, on the graph in use.
+/// Every call of a folder, with what was the matter.
 ///
 /// # Panics
 /// If the folder lacks `truth.jsonl` or a file it names, or one is no visit file.
-#[must_use]
-pub fn judge(folder: &Path) -> Vec<Judged> {
+pub fn handed_over(folder: &Path) -> impl Iterator<Item = (Truth, VisitFile)> {
     let read = |name: &str| {
         std::fs::read_to_string(folder.join(name)).unwrap_or_else(|error| panic!("{name}: {error}"))
     };
-    let truths = read("truth.jsonl");
-    truths
+    let truths: Vec<Truth> = read("truth.jsonl")
         .lines()
-        .map(|line| {
-            let truth: Truth = serde_json::from_str(line).unwrap_or_else(|e| panic!("{line}: {e}"));
-            let text = read(&truth.file);
-            let file = read_visit_file(text.as_bytes(), Wording::default())
-                .unwrap_or_else(|error| panic!("{}: {}", truth.file, error.message));
+        .map(|line| serde_json::from_str(line).unwrap_or_else(|e| panic!("{line}: {e}")))
+        .collect();
+    truths.into_iter().map(move |truth| {
+        let file = read_visit_file(read(&truth.file).as_bytes(), Wording::default())
+            .unwrap_or_else(|error| panic!("{}: {}", truth.file, error.message));
+        (truth, file)
+    })
+}
+
+/// Puts every call of a folder to the program, on the graph in use.
+///
+/// # Panics
+/// As [`handed_over`].
+#[must_use]
+pub fn judge(folder: &Path) -> Vec<Judged> {
+    handed_over(folder)
+        .map(|(truth, file)| {
             let diagnosis = assess(&file);
             let doubted = diagnosis.doubted.first();
             Judged {

@@ -2,9 +2,9 @@
 //! of the fault it still holds is measured by a classifier that knows nothing of
 //! the graph (`tests/reference/ceiling.py`).
 
-use super::call::SimulatedCall;
-use super::trial::{case, graph, read};
+use super::trial::{case, graph};
 use returnline_core::diagnosis::Inference;
+use returnline_core::records::visit_file::VisitFile;
 use serde_json::{Map, Value, json};
 
 /// The fault, the likelihood of each finding, the facts, and the probability that
@@ -13,8 +13,8 @@ use serde_json::{Map, Value, json};
 /// # Panics
 /// If the call is no visit file, or its evidence impossible: faults of the simulator.
 #[must_use]
-pub fn seen(call: &SimulatedCall) -> Value {
-    let case = case(&read(call));
+pub fn seen(visit: &VisitFile, fault: &str) -> Value {
+    let case = case(visit);
     let inference = Inference::new(graph(), &case).expect("evidence that can be weighed");
     let findings: Vec<Value> = case
         .observations
@@ -30,5 +30,5 @@ pub fn seen(call: &SimulatedCall) -> Value {
     let engine: Map<String, Value> = places
         .map(|(place, cause)| (cause.id.as_str().to_owned(), json!(inference.cause(place))))
         .collect();
-    json!({"fault": call.truth.fault, "findings": findings, "facts": facts, "engine": engine})
+    json!({"fault": fault, "findings": findings, "facts": facts, "engine": engine})
 }
