@@ -4,6 +4,8 @@
 //! flow that is needed. What x may be at each level is declared once per
 //! evaluator, in one or more ranges with every value of a range alike; ranges
 //! of neighbouring levels overlap, because the trade's limits are not sharp.
+//! A range within another says that its values are met more often: a fault is
+//! slight more often than gross, and what is sound lies near the middle.
 //! The instrument and what is unknown about the system make of x a reading r
 //! with a normal distribution of standard uncertainty s. Then
 //!

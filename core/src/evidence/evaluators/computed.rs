@@ -20,7 +20,7 @@ use crate::uncertainty::Uncertain;
 use crate::units::{Fraction, Length, Number, Quantity, Temperature, Unit, VolumeFlow};
 
 /// Computed over needed flow: a tenth less is short. Judgement.
-const COMPUTED: Levels = Levels::presence(&[(0.87, 1.6), (1.3, 3.0)], &[(0.1, 0.94)]);
+const COMPUTED: Levels = Levels::presence(&[(0.87, 1.6), (1.3, 3.0)], &[(0.6, 0.9), (0.1, 0.94)]);
 /// Relative standard uncertainty of the computed flow: rough walls, fittings
 /// and lengths that no one measured. Judgement; more where headers are unknown.
 pub(super) const NETWORK_SPREAD: f64 = 0.06;
@@ -28,11 +28,11 @@ pub(super) const HEADERS_UNKNOWN_SPREAD: f64 = 0.1;
 
 /// Reynolds number in the ground pipe over the 2,300 below which the flow is
 /// laminar (White, *Fluid Mechanics*, from memory); the overlap is the transition.
-const FILM: Levels = Levels::presence(&[(0.92, 3.0), (2.0, 30.0)], &[(0.05, 1.12)]);
+const FILM: Levels = Levels::presence(&[(0.92, 3.0), (2.0, 30.0)], &[(0.4, 1.0), (0.05, 1.12)]);
 const LAMINAR_REYNOLDS: f64 = 2_300.0;
 
 /// Length of pipe over the usual one. Judgement.
-const LENGTH: Levels = Levels::presence(&[(0.78, 1.4), (1.2, 3.0)], &[(0.2, 0.88)]);
+const LENGTH: Levels = Levels::presence(&[(0.78, 1.4), (1.2, 3.0)], &[(0.5, 0.83), (0.2, 0.88)]);
 /// Usual pipe in the ground per ton of capacity, ft: 150 to 200 ft of bore with
 /// a U-bend, 400 to 600 ft in trenches, 300 ft in a pond. Common practice, no
 /// source; ground and climate move it by a third.

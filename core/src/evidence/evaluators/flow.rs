@@ -14,7 +14,11 @@ use crate::units::{Fraction, Number, PressureDifference, Quantity, Temperature, 
 /// Flow over the flow needed: low below it by more than 15 %, high above it by
 /// more than 35 %. Units are rated down to 2.25 gpm per ton where 3 are usual
 /// (common practice, no source). The overlaps are judgement.
-const FLOW: Levels = Levels::graded(&[(0.0, 0.89)], &[(0.8, 1.42)], &[(1.3, 2.8)]);
+const FLOW: Levels = Levels::graded(
+    &[(0.55, 0.85), (0.0, 0.89)],
+    &[(0.87, 1.3), (0.8, 1.42)],
+    &[(1.35, 1.8), (1.3, 2.8)],
+);
 
 /// The evaluation of one determination of the flow.
 fn judged(

@@ -12,7 +12,11 @@ use crate::units::{Number, Quantity, Temperature, TemperatureDifference};
 
 /// How far the fluid freezes below what is needed, K. The needed point itself
 /// already lies the trade's margin below the coldest leaving water. Judgement.
-const PROTECTION: Levels = Levels::graded(&[(-18.0, 0.8)], &[(-0.8, 12.0)], &[(10.0, 35.0)]);
+const PROTECTION: Levels = Levels::graded(
+    &[(-9.0, 0.0), (-18.0, 0.8)],
+    &[(-0.8, 12.0)],
+    &[(11.0, 20.0), (10.0, 35.0)],
+);
 /// Margin below the lowest leaving water, K: 10 °F. Common practice, no source.
 const MARGIN: f64 = 5.5;
 /// Lowest entering water of a season that nobody logged: 25 to 35 °F in a loop

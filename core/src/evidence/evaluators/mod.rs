@@ -7,6 +7,7 @@
 
 mod agreement;
 mod air;
+mod approach;
 mod circuits;
 mod computed;
 mod flow;
@@ -91,7 +92,7 @@ pub const ALL: &[Evaluator] = &[
     freeze::GRAVITY_DISAGREES,
     split::TEMPERATURE_SPLIT,
     unit::ENTERING_WATER,
-    unit::APPROACH,
+    approach::APPROACH,
     unit::SUPERHEAT_GRADED,
     unit::SUBCOOLING_GRADED,
     unit::UNIT_POWER,

@@ -28,16 +28,28 @@ const SPEED_SPREAD: f64 = 0.12;
 /// restriction drives the circulators up their curve. Where the flow is known,
 /// what lies under the curve at that flow counts as missing instead: a tenth
 /// and a half of the shut-off rise is the edge. Judgement.
-const RISE: Levels = Levels::graded(&[(-0.2, 0.88)], &[(0.78, 1.2)], &[(1.12, 2.2)]);
+const RISE: Levels = Levels::graded(
+    &[(0.5, 0.85), (-0.2, 0.88)],
+    &[(0.88, 1.12), (0.78, 1.2)],
+    &[(1.15, 1.5), (1.12, 2.2)],
+);
 /// The missing part of the shut-off rise that weighs as much as 0.17 of the
 /// rise at the needed flow.
 const MISSING_WEIGHT: f64 = 0.17 / 0.15;
 /// Rise with the discharge shut over that of the published curves. Common
 /// practice, no source, that they match; within 15 % is judgement.
-const SHUT_OFF: Levels = Levels::graded(&[(-0.2, 0.88)], &[(0.82, 1.18)], &[(1.12, 1.8)]);
+const SHUT_OFF: Levels = Levels::graded(
+    &[(0.45, 0.85), (-0.2, 0.88)],
+    &[(0.9, 1.1), (0.82, 1.18)],
+    &[(1.12, 1.8)],
+);
 /// Electric input over that of the nameplates: low by more than 25 %, high by
 /// more than 15 %. It falls towards no flow. Judgement.
-const POWER: Levels = Levels::graded(&[(0.0, 0.8)], &[(0.69, 1.2)], &[(1.1, 2.5)]);
+const POWER: Levels = Levels::graded(
+    &[(0.45, 0.75), (0.0, 0.8)],
+    &[(0.82, 1.12), (0.69, 1.2)],
+    &[(1.15, 1.5), (1.1, 2.5)],
+);
 /// Body over fluid, K. Judgement: a wet-rotor circulator warms by 10 to 30 K
 /// while its fluid cools it.
 const BODY: Levels = Levels::presence(&[(-4.0, 31.0)], &[(25.0, 45.0), (35.0, 120.0)]);

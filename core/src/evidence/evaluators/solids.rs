@@ -18,7 +18,11 @@ const STRAINER: Levels = Levels::graded(&[(-4.0, 0.02)], &[(0.0, 1.6)], &[(1.0, 
 const CLEAN_STRAINER_PSI: f64 = 1.0;
 /// Drop of the exchanger over that of its curve at a flow known otherwise,
 /// within a quarter. Judgement.
-const EXCHANGER: Levels = Levels::graded(&[(0.0, 0.8)], &[(0.7, 1.31)], &[(1.2, 3.0), (2.5, 9.0)]);
+const EXCHANGER: Levels = Levels::graded(
+    &[(0.0, 0.8)],
+    &[(0.82, 1.18), (0.7, 1.31)],
+    &[(1.2, 3.0), (2.5, 9.0)],
+);
 
 pub(super) const STRAINER_DROP: Evaluator = Evaluator {
     name: "strainer-drop",
@@ -35,7 +39,7 @@ pub(super) const EXCHANGER_DROP: Evaluator = Evaluator {
 
 /// Drop of the exchanger over the rise of the circulators at the same flow: usually a
 /// quarter to a half. Common practice, no source; the ranges are judgement.
-const SHARE: Levels = Levels::presence(&[(0.0, 0.68)], &[(0.66, 1.1)]);
+const SHARE: Levels = Levels::presence(&[(0.15, 0.55), (0.0, 0.68)], &[(0.66, 1.1)]);
 
 /// What needs no curve: where nearly all of the rise is lost in the exchanger, little
 /// is left that anything else could hold up.

@@ -13,7 +13,11 @@ use crate::units::{Power, Quantity, Temperature, TemperatureDifference};
 
 /// Change of the water over that of a unit at its rated heat and needed flow,
 /// within a quarter. Judgement; the rated change itself follows from the heat balance.
-const SPLIT: Levels = Levels::graded(&[(0.0, 0.8)], &[(0.7, 1.3)], &[(1.2, 3.5)]);
+const SPLIT: Levels = Levels::graded(
+    &[(0.5, 0.75), (0.0, 0.8)],
+    &[(0.82, 1.18), (0.7, 1.3)],
+    &[(1.25, 1.85), (1.2, 3.5)],
+);
 /// Heat of extraction rises with entering water: per kelvin above the 0 °C of
 /// the ground-loop rating (ISO 13256-1, from memory), and its uncertainty. Judgement.
 const EXTRACTION_PER_KELVIN: (f64, f64) = (0.022, 0.008);
