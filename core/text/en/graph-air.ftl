@@ -16,6 +16,7 @@ context-air-left-in-circuit--flush-too-slow = Where the flush itself was too slo
 context-air-left-in-circuit--flush-too-short = Where the flush was too short, that is the root; after a long one only pockets are left.
 context-air-left-in-circuit--cart-too-small = Where the cart was too small, that is the root; a strong one leaves only pockets.
 context-air-left-in-circuit--after-work = Whoever opens the loop lets air in.
+context-air-left-in-circuit--older-than-five-years = Air from filling has long dissolved, been vented or made somebody call.
 cause-flush-too-weak = Flushed too slowly or too briefly
     .homeowner = The first flushing was too slow or too short to carry all air and dirt out of your ground pipe.
 context-flush-too-weak--flush-too-slow = Below the transport velocity the flow leaves air and chips where they are.
@@ -27,6 +28,7 @@ context-flush-too-weak--circuits-flushed-singly = One circuit at a time, even a 
 context-flush-too-weak--dead-head-passed-at-start-up = A passed dead-head test speaks for a good flush.
 context-flush-too-weak--first-year = A weak flush shows in the first year.
 context-flush-too-weak--since-start-up = What the flush left behind is there from the first day.
+context-flush-too-weak--older-than-five-years = What a weak flush leaves behind shows in the first years.
 cause-circulators-not-bled = Circulators never bled
     .homeowner = Air was left inside the pump when the system was started, so the pump cannot run properly.
 context-circulators-not-bled--circulators-not-bled = The record itself says whether they were bled.
@@ -34,6 +36,7 @@ context-circulators-not-bled--first-month = A pump that was never bled complains
 context-circulators-not-bled--first-year = After years of running the air in the rotor has gone, or the bearing has.
 context-circulators-not-bled--since-start-up = Such air is there before the first start.
 context-circulators-not-bled--after-work = A pump that was opened holds air again.
+context-circulators-not-bled--older-than-five-years = A dry start shows within weeks, not after years.
 
 ## Mechanisms
 
@@ -68,10 +71,12 @@ finding-sample-milky = Fresh sample is milky and clears from below
 link-air-left-in-circuit--air-in-fluid = Air that was not carried out stays as pockets in high points and down-legs.
 link-air-left-in-circuit--came-back-after-purge = A purge that misses the pocket brings relief only until it moves again.
 link-air-left-in-circuit--idle-circuit = A pocket in a down-leg takes as much head as it is tall and slows that circuit.
+link-air-left-in-circuit--circuit-return-stands = A pocket seldom stops a circuit altogether.
 link-flush-too-weak--air-in-fluid = Below { AMOUNT("2 ft/s") } in any pipe the flow does not carry the air down and out.
 link-flush-too-weak--loose-solids = What moves no air moves no chips either.
 link-flush-too-weak--idle-circuit = Branches that were never swept stay slow or dead.
 link-flush-too-weak--came-back-after-purge = Repeating the same weak purge gives the same result a few days later.
+link-flush-too-weak--circuit-return-stands = A circuit that never filled stands still.
 link-circulators-not-bled--air-in-circulator = A wet rotor that was not vented keeps air around its shaft.
 link-air-in-fluid--air-in-circulator = Bubbles carried round collect in the rotor.
 link-air-in-fluid--gurgling = Gas and fluid passing each other gurgle.
@@ -94,6 +99,7 @@ link-air-in-circulator--circulator-rattles = Bearings without fluid film knock a
 link-air-in-circulator--circulator-hums = An air-bound rotor hums and moves nothing.
 link-air-in-circulator--circulator-power = Moving air instead of fluid takes little power.
 link-air-in-circulator--flow-unsteady = A pump that catches and loses its fluid makes the needle hunt.
+link-air-in-circulator--gurgling = Air turned over in the pump body gurgles.
 
 ## Checks
 

@@ -6,11 +6,15 @@
 cause-leak-indoors = Leak indoors
     .homeowner = Fluid is escaping slowly at a joint indoors.
 context-leak-indoors--complaint-recurs = Topping up does not close a leak.
+context-leak-indoors--came-on-slowly = A drip takes months to show on the gauge.
+context-leak-indoors--since-start-up = Leaks that were there at start-up were mostly found at the test.
 cause-leak-in-ground = Leak in the ground
     .homeowner = Fluid is escaping from the buried pipe.
 context-leak-in-ground--complaint-recurs = Topping up does not close a leak.
 context-leak-in-ground--horizontal-loop = Trench pipe is dug into.
 context-leak-in-ground--first-year = A poor fusion joint shows early.
+context-leak-in-ground--came-on-slowly = A seeping joint takes months to show on the gauge.
+context-leak-in-ground--since-start-up = Leaks that were there at start-up were mostly found at the test.
 
 ## Mechanisms
 
@@ -51,6 +55,8 @@ link-fluid-loss--topped-up-often = Someone keeps bringing it back.
 link-fluid-loss--reservoir-level = In a vented reservoir the level is the gauge.
 link-fluid-loss--air-in-fluid = What is lost is replaced by air at the high points once the pressure is gone.
 link-fluid-loss--pressure-gone = A loop that loses fluid ends at nothing, whatever it was charged to.
+link-fluid-loss--gauge-lower-than-before = Fluid that is gone takes its pressure with it.
+link-fluid-loss--air-drawn-at-reservoir = A level that has sunk lets the outlet draw air.
 
 ## Checks
 

@@ -51,6 +51,7 @@ link-expansion-tank-waterlogged--tank-valve-gives-fluid = Fluid behind the diaph
 link-expansion-tank-waterlogged--tank-pre-charge = The air has gone.
 link-expansion-tank-pre-charge-wrong--no-cushion = Set too high or too low, the tank takes part in nothing.
 link-expansion-tank-pre-charge-wrong--tank-pre-charge = The gauge on the air valve shows it.
+link-expansion-tank-pre-charge-wrong--tank-rings-full = With too little gas behind it the tank fills.
 link-no-cushion--gauge-swings-widely = Every change of volume becomes a jump of pressure.
 link-no-cushion--over-pressure = Warming or cooling drives the pressure up with nothing to take it.
 link-no-cushion--low-static-pressure = And down again after the relief valve has opened.

@@ -19,6 +19,7 @@ cause-air-filter-or-coil-dirty = Air filter or coil dirty
 context-air-filter-or-coil-dirty--first-month = A filter takes some months to load.
 context-air-filter-or-coil-dirty--came-on-slowly = Dirt gathers.
 context-air-filter-or-coil-dirty--since-start-up = A filter is clean when the house is new.
+context-air-filter-or-coil-dirty--older-than-five-years = Dust has had years to settle on the coil.
 cause-flow-switch-or-sensor-fault = Flow switch or sensor fault
     .homeowner = A sensor reports a fault that is not there.
 context-flow-switch-or-sensor-fault--older-than-five-years = Switches stick with the years.
@@ -28,6 +29,8 @@ cause-control-fault = Control fault or wrong setting
     .homeowner = The controls do not run the system as they should.
 context-control-fault--first-month = Settings are wrong from the start.
 context-control-fault--after-work = Settings are changed in the course of other work.
+context-control-fault--came-on-suddenly = Electronics fail from one day to the next.
+context-expansion-device-fault--came-on-suddenly = A valve that sticks does so from one day to the next.
 
 ## Mechanisms
 

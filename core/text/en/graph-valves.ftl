@@ -53,9 +53,11 @@ finding-crossed-at-unit = Pipes traced from the wall arrive at the wrong ports
 link-three-way-valve-mis-set--fluid-bypasses = Between positions all three ways are open, and fluid goes the shortest.
 link-three-way-valve-mis-set--restriction = Between positions each way is narrowed.
 link-three-way-valve-mis-set--valve-not-in-run-position = The handle or slot shows it.
+link-three-way-valve-mis-set--head-unaccounted = A port half across takes head that nothing on record takes.
 link-isolation-valve-part-closed--restriction = A half-closed ball or gate takes the head of the pump.
 link-isolation-valve-part-closed--isolation-valve-not-open = The handle shows it.
 link-isolation-valve-part-closed--drop-across-open-valve = The drop stands across the valve.
+link-isolation-valve-part-closed--head-unaccounted = What the pump gives and pipe and exchanger do not take is lost in the valve.
 link-supply-return-crossed--reversed-through-unit = The fluid enters where it should leave.
 link-supply-return-crossed--crossed-at-unit = Tracing the pipes shows it.
 link-reversed-through-unit--approach = Without counterflow the exchanger loses temperature difference.
@@ -68,7 +70,7 @@ link-fluid-bypasses--low-flow = Part of the flow passes the unit by.
 link-restriction--low-flow = More resistance, less flow.
 link-restriction--circulator-rise = Less flow pushes the pump up its curve towards shut-off.
 link-restriction--circulator-power = A small wet-rotor pump takes less power at less flow.
-link-restriction--head-unaccounted = What the pump gives and pipe and exchanger do not take is lost in what holds the flow up.
+link-check-valve-stuck-shut--head-unaccounted = A check valve that does not open takes what nothing on record takes.
 
 ## Checks
 

@@ -16,6 +16,7 @@ cause-iron-fill-water = Fill water carries iron
 context-iron-fill-water--well-water = Iron comes with well water.
 context-iron-fill-water--water-not-tested = Only a test shows the iron.
 context-iron-fill-water--came-on-slowly = It settles over months.
+context-iron-fill-water--since-start-up = Iron takes months to come out and settle.
 cause-corrosion = Corrosion in the loop
     .homeowner = Metal parts of your system are rusting from the inside.
 context-corrosion--older-than-five-years = It takes years.
@@ -34,6 +35,7 @@ context-biological-fouling--water-not-tested = Nobody looked for it.
 context-biological-fouling--glycol-fluid = Weak glycol feeds bacteria.
 context-biological-fouling--came-on-slowly = It grows.
 context-biological-fouling--since-start-up = Growth takes time.
+context-biological-fouling--first-year = Growth takes more than a season to be felt.
 
 ## Mechanisms
 
@@ -84,11 +86,13 @@ link-iron-fill-water--orange-mud = Iron that has met air is orange.
 link-iron-fill-water--orange-stains-in-house = The same water runs in the house.
 link-iron-fill-water--strainer-restriction = The mud fills the screen.
 link-iron-fill-water--exchanger-blocked = The mud fills narrow passages.
+link-iron-fill-water--sample-discoloured = Iron colours the fluid.
 link-corrosion--aggressive-fluid = Metal rusts because the fluid lets it.
 link-corrosion--black-magnetic-dust = Rusting without air makes black magnetite.
 link-corrosion--corrosive-water = Salty or soft water attacks.
 link-corrosion--loose-solids = Flakes and dust travel.
 link-corrosion--exchanger-fouled = Dust settles on the wall.
+link-corrosion--circulator-rattles = Corroded bearings and loose scale rattle.
 link-biological-fouling--exchanger-fouled = A thin slime insulates well.
 link-biological-fouling--slime-on-screen = Slime sits where the flow is slow and on the screen.
 link-biological-fouling--sample-smells = Growth smells of rot or rotten eggs.
@@ -96,6 +100,7 @@ link-biological-fouling--strainer-restriction = Slime closes a screen.
 link-biological-fouling--bacteria-test-positive = A culture or a quick test shows it.
 link-biological-fouling--fluid-ph = Bacteria turn glycol into acid.
 link-biological-fouling--sample-discoloured = Growth clouds and darkens the fluid.
+link-biological-fouling--strainer-loads-again = Slime grows back on a clean screen.
 link-aggressive-fluid--fluid-ph = An acid fluid has lost its inhibitor.
 link-aggressive-fluid--sample-discoloured = Dissolved metal browns the fluid.
 link-aggressive-fluid--iron-in-water = Iron of the loop's own parts is in it.
@@ -105,6 +110,7 @@ link-exchanger-fouled--exchanger-drop-for-flow = A thick layer narrows the passa
 link-exchanger-fouled--high-pressure-trip = In cooling the condenser cannot give its heat away.
 link-exchanger-fouled--freeze-guard-trip = In heating the refrigerant gets colder than the fluid warrants.
 link-exchanger-fouled--exchanger-takes-the-head = A thick layer narrows the channels.
+link-antifreeze-degraded--black-magnetic-dust = Without its inhibitor the fluid eats steel, and what it eats settles as black dust.
 
 ## Checks
 

@@ -23,6 +23,7 @@ context-flush-too-weak--circuits-flushed-singly = Con un circuito cada vez, hast
 context-flush-too-weak--dead-head-passed-at-start-up = Una prueba con retorno cerrado superada habla de un buen lavado.
 context-flush-too-weak--first-year = Un lavado débil se nota en el primer año.
 context-flush-too-weak--since-start-up = Lo que el lavado dejó atrás está ahí desde el primer día.
+context-flush-too-weak--older-than-five-years = Lo que deja un lavado débil se nota en los primeros años.
 cause-circulators-not-bled = Circuladores nunca purgados
     .homeowner = Al arrancar el sistema quedó aire dentro de la bomba de circulación, y por eso no puede funcionar bien.
 context-circulators-not-bled--circulators-not-bled = El propio registro dice si se purgaron.
@@ -30,6 +31,7 @@ context-circulators-not-bled--first-month = Una bomba que nunca se purgó se que
 context-circulators-not-bled--first-year = Tras años de marcha, el aire del rotor ha desaparecido, o el cojinete.
 context-circulators-not-bled--since-start-up = Ese aire está ahí antes del primer arranque.
 context-circulators-not-bled--after-work = Una bomba que se abrió vuelve a tener aire.
+context-circulators-not-bled--older-than-five-years = Un arranque en seco se nota en semanas, no tras años.
 
 ## Mechanisms
 
@@ -64,10 +66,12 @@ finding-sample-milky = La muestra recién tomada es lechosa y se aclara desde ab
 link-air-left-in-circuit--air-in-fluid = El aire que no se arrastró fuera queda en bolsas en los puntos altos y las ramas descendentes.
 link-air-left-in-circuit--came-back-after-purge = Una purga que no alcanza la bolsa solo alivia hasta que esta vuelve a moverse.
 link-air-left-in-circuit--idle-circuit = Una bolsa en una rama descendente consume tanta altura como ella mide y frena ese circuito.
+link-air-left-in-circuit--circuit-return-stands = Una bolsa rara vez detiene un circuito del todo.
 link-flush-too-weak--air-in-fluid = Por debajo de { AMOUNT("2 ft/s") } en cualquier tubería, el flujo no arrastra el aire hacia abajo y hacia fuera.
 link-flush-too-weak--loose-solids = Lo que no mueve el aire tampoco mueve las virutas.
 link-flush-too-weak--idle-circuit = Las ramas que nunca se barrieron siguen lentas o muertas.
 link-flush-too-weak--came-back-after-purge = Repetir la misma purga débil da el mismo resultado pocos días después.
+link-flush-too-weak--circuit-return-stands = Un circuito que nunca se llenó queda parado.
 link-circulators-not-bled--air-in-circulator = Un rotor húmedo que no se venteó conserva aire alrededor del eje.
 link-air-in-fluid--air-in-circulator = Las burbujas que circulan se acumulan en el rotor.
 link-air-in-fluid--gurgling = Gas y fluido que se cruzan gorgotean.
@@ -90,6 +94,7 @@ link-air-in-circulator--circulator-rattles = Los cojinetes sin película de flui
 link-air-in-circulator--circulator-hums = Un rotor bloqueado por aire zumba y no mueve nada.
 link-air-in-circulator--circulator-power = Mover aire en lugar de fluido consume poca potencia.
 link-air-in-circulator--flow-unsteady = Una bomba que toma y pierde fluido hace oscilar la aguja.
+link-air-in-circulator--gurgling = El aire que da vueltas en el cuerpo de la bomba gorgotea.
 
 ## Checks
 
@@ -113,3 +118,4 @@ context-air-left-in-circuit--flush-too-slow = Si el propio lavado fue demasiado 
 context-air-left-in-circuit--flush-too-short = Si el lavado fue demasiado corto, esa es la raíz; tras uno largo solo quedan bolsas.
 context-air-left-in-circuit--cart-too-small = Si el carro era demasiado pequeño, esa es la raíz; uno potente solo deja bolsas.
 context-air-left-in-circuit--after-work = Quien abre el lazo deja entrar aire.
+context-air-left-in-circuit--older-than-five-years = El aire del llenado hace tiempo que se disolvió, se venteó o provocó una llamada.

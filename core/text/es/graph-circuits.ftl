@@ -13,6 +13,7 @@ cause-circuit-kinked = Un circuito doblado o aplastado
 context-circuit-kinked--horizontal-loop = La tubería en zanja se dobla en las esquinas y la aplasta el relleno.
 context-circuit-kinked--first-year = Ocurre mientras se tiende la tubería.
 context-circuit-kinked--since-start-up = Una tubería se aplasta al tenderla.
+context-circuit-kinked--older-than-five-years = Un estrangulamiento de la zanja se nota desde la primera temporada.
 cause-circuit-air-locked = Un circuito bloqueado por aire
     .homeowner = El aire bloquea uno de sus circuitos enterrados.
 context-circuit-air-locked--cart-too-small = Un carro que no puede llenar todos los circuitos a velocidad deja uno lleno de aire.
@@ -20,10 +21,12 @@ context-circuit-air-locked--flush-too-slow = Un lavado demasiado lento deja aire
 context-circuit-air-locked--circuits-flushed-singly = Lavado por separado, un circuito no puede esconderse tras los demás.
 context-circuit-air-locked--dead-head-passed-at-start-up = Un circuito bloqueado por aire no habría superado la prueba con retorno cerrado.
 context-circuit-air-locked--since-start-up = Ese aire está ahí desde el llenado.
+context-circuit-air-locked--older-than-five-years = Una bolsa del llenado se nota desde la primera temporada.
 cause-circuits-unbalanced = Circuitos desequilibrados
     .homeowner = El fluido no se reparte por igual entre sus circuitos enterrados.
 context-circuits-unbalanced--first-year = Un trazado es así desde el principio.
 context-circuits-unbalanced--since-start-up = Un trazado es así desde el principio.
+context-circuits-unbalanced--cooling-season = Los circuitos desiguales se notan primero en el pico de calefacción.
 
 ## Mechanisms
 
@@ -52,22 +55,27 @@ finding-circuit-return-stands = El retorno de un circuito está a otra temperatu
 link-circuit-valved-off--idle-circuit = Por una válvula cerrada no pasa caudal.
 link-circuit-valved-off--circuit-valve-found-shut = La manija lo muestra.
 link-circuit-valved-off--restriction = Menos circuitos en paralelo ofrecen más resistencia.
+link-circuit-valved-off--circuit-return-stands = Nada corre tras una válvula cerrada, y la tubería toma la temperatura de lo que la rodea.
+link-circuit-valved-off--head-unaccounted = Los circuitos que quedan llevan todo el caudal y consumen más de lo que el registro hace esperar.
 link-circuit-kinked--idle-circuit = Un aplastamiento consume la altura que los demás no necesitan.
 link-circuit-kinked--circuit-slow-both-ways = Un aplastamiento es igual en ambos sentidos y no se va con la purga.
 link-circuit-kinked--restriction = Los demás llevan su parte con más pérdida.
+link-circuit-kinked--circuit-return-stands = Casi nada corre por un estrangulamiento.
+link-circuit-kinked--head-unaccounted = Los circuitos vecinos al estrangulado llevan su caudal y consumen más.
 link-circuit-air-locked--idle-circuit = La columna de aire en la rama descendente consume la altura de ese circuito.
 link-circuit-air-locked--circuit-wakes-when-purged = Solo con el carro, recibe caudal suficiente para empujar el aire fuera.
 link-circuit-air-locked--air-in-fluid = Parte de ese aire se suelta y circula.
 link-circuit-air-locked--dead-head-air = Una columna de aire se encoge a presión como cualquier otra.
+link-circuit-air-locked--circuit-return-stands = Un circuito bloqueado por aire queda parado.
+link-circuit-air-locked--head-unaccounted = Los circuitos vecinos al bloqueado llevan su caudal y consumen más.
 link-circuits-unbalanced--idle-circuit = El circuito más largo recibe menos.
 link-circuits-unbalanced--computed-circuits-uneven = El cálculo de la red lo muestra.
+link-circuits-unbalanced--circuit-return-stands = Un circuito desigual corre despacio; rara vez se para.
 link-idle-circuit--circuit-returns-differ = Un circuito lento vuelve más cerca de la temperatura del terreno que sus vecinos.
 link-idle-circuit--ground-side-weak = Menos tubería hace el trabajo.
 link-idle-circuit--circuit-flow-low = Medido por separado, recibe menos de su parte.
-link-idle-circuit--circuit-return-stands = Donde nada corre, la tubería toma la temperatura de lo que la rodea.
 link-idle-circuit--ewt-drifts-through-season = Con una parte de la tubería sin uso, el resto se agota como un lazo corto.
 link-idle-circuit--ewt-recovers-after-rest = El reposo deja que la parte agotada del campo se recupere.
-link-idle-circuit--head-unaccounted = Con un circuito sin uso los demás llevan su caudal, y la tubería consume más de lo que el registro hace esperar.
 
 ## Checks
 

@@ -6,11 +6,15 @@
 cause-leak-indoors = Fuga en el interior
     .homeowner = El fluido se escapa poco a poco por una unión dentro de la casa.
 context-leak-indoors--complaint-recurs = Reponer no cierra una fuga.
+context-leak-indoors--came-on-slowly = Un goteo tarda meses en notarse en el manómetro.
+context-leak-indoors--since-start-up = Las fugas presentes en la puesta en marcha se hallaron casi siempre en la prueba.
 cause-leak-in-ground = Fuga en el terreno
     .homeowner = El fluido se escapa de la tubería enterrada.
 context-leak-in-ground--complaint-recurs = Reponer no cierra una fuga.
 context-leak-in-ground--horizontal-loop = La tubería en zanja sufre daños por excavaciones.
 context-leak-in-ground--first-year = Una mala fusión se nota pronto.
+context-leak-in-ground--came-on-slowly = Una unión que rezuma tarda meses en notarse en el manómetro.
+context-leak-in-ground--since-start-up = Las fugas presentes en la puesta en marcha se hallaron casi siempre en la prueba.
 
 ## Mechanisms
 
@@ -51,6 +55,8 @@ link-fluid-loss--topped-up-often = Alguien lo repone una y otra vez.
 link-fluid-loss--reservoir-level = En un depósito venteado, el nivel es el manómetro.
 link-fluid-loss--air-in-fluid = Lo que se pierde lo sustituye el aire en los puntos altos cuando ya no hay presión.
 link-fluid-loss--pressure-gone = Un lazo que pierde fluido acaba en nada, se cargase a lo que se cargase.
+link-fluid-loss--gauge-lower-than-before = El fluido que se fue se lleva su presión.
+link-fluid-loss--air-drawn-at-reservoir = Un nivel que ha bajado deja que la salida aspire aire.
 
 ## Checks
 

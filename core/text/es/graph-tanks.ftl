@@ -51,6 +51,7 @@ link-expansion-tank-waterlogged--tank-valve-gives-fluid = El fluido que está tr
 link-expansion-tank-waterlogged--tank-pre-charge = El aire se ha ido.
 link-expansion-tank-pre-charge-wrong--no-cushion = Ajustado demasiado alto o demasiado bajo, el vaso no interviene en nada.
 link-expansion-tank-pre-charge-wrong--tank-pre-charge = El manómetro en la válvula de aire lo muestra.
+link-expansion-tank-pre-charge-wrong--tank-rings-full = Con poco gas detrás, el vaso se llena.
 link-no-cushion--gauge-swings-widely = Cada cambio de volumen se convierte en un salto de presión.
 link-no-cushion--over-pressure = El calentamiento o el enfriamiento sube la presión sin nada que la absorba.
 link-no-cushion--low-static-pressure = Y de nuevo hacia abajo cuando la válvula de alivio se ha abierto.

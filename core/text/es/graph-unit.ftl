@@ -19,6 +19,7 @@ cause-air-filter-or-coil-dirty = Filtro de aire o serpentín sucio
 context-air-filter-or-coil-dirty--first-month = Un filtro tarda unos meses en cargarse.
 context-air-filter-or-coil-dirty--came-on-slowly = La suciedad se acumula.
 context-air-filter-or-coil-dirty--since-start-up = Un filtro está limpio cuando la casa es nueva.
+context-air-filter-or-coil-dirty--older-than-five-years = El polvo ha tenido años para asentarse en la batería.
 cause-flow-switch-or-sensor-fault = Fallo del interruptor de caudal o de un sensor
     .homeowner = Un sensor avisa de una avería que no existe.
 context-flow-switch-or-sensor-fault--older-than-five-years = Los interruptores se pegan con los años.
@@ -28,6 +29,8 @@ cause-control-fault = Fallo del control o ajuste incorrecto
     .homeowner = El control no maneja el sistema como debería.
 context-control-fault--first-month = Los ajustes están mal desde el principio.
 context-control-fault--after-work = Los ajustes se cambian durante otro trabajo.
+context-control-fault--came-on-suddenly = La electrónica falla de un día para otro.
+context-expansion-device-fault--came-on-suddenly = Una válvula que se atasca lo hace de un día para otro.
 
 ## Mechanisms
 

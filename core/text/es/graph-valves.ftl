@@ -53,9 +53,11 @@ finding-crossed-at-unit = Las tuberías, seguidas desde la pared, llegan a las t
 link-three-way-valve-mis-set--fluid-bypasses = Entre posiciones las tres vías están abiertas, y el fluido va por la más corta.
 link-three-way-valve-mis-set--restriction = Entre posiciones cada vía queda estrechada.
 link-three-way-valve-mis-set--valve-not-in-run-position = La manija o la ranura lo muestra.
+link-three-way-valve-mis-set--head-unaccounted = Una vía a medio paso consume carga que nada registrado consume.
 link-isolation-valve-part-closed--restriction = Una bola o compuerta a medio cerrar consume la altura de la bomba.
 link-isolation-valve-part-closed--isolation-valve-not-open = La manija lo muestra.
 link-isolation-valve-part-closed--drop-across-open-valve = La caída está en la válvula.
+link-isolation-valve-part-closed--head-unaccounted = Lo que la bomba da y ni la tubería ni el intercambiador consumen se pierde en la válvula.
 link-supply-return-crossed--reversed-through-unit = El fluido entra por donde debería salir.
 link-supply-return-crossed--crossed-at-unit = Seguir las tuberías lo muestra.
 link-reversed-through-unit--approach = Sin contracorriente, el intercambiador pierde diferencia de temperatura.
@@ -68,7 +70,7 @@ link-fluid-bypasses--low-flow = Parte del caudal pasa de largo de la unidad.
 link-restriction--low-flow = Más resistencia, menos caudal.
 link-restriction--circulator-rise = Con menos caudal, la bomba sube por su curva hacia la descarga cerrada.
 link-restriction--circulator-power = Una bomba pequeña de rotor húmedo consume menos potencia con menos caudal.
-link-restriction--head-unaccounted = Lo que la bomba da y ni la tubería ni el intercambiador consumen se pierde en lo que frena el caudal.
+link-check-valve-stuck-shut--head-unaccounted = Una válvula de retención que no abre consume lo que nada registrado consume.
 
 ## Checks
 

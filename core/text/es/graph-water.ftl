@@ -16,6 +16,7 @@ cause-iron-fill-water = El agua de llenado lleva hierro
 context-iron-fill-water--well-water = El hierro viene con el agua de pozo.
 context-iron-fill-water--water-not-tested = Solo un análisis muestra el hierro.
 context-iron-fill-water--came-on-slowly = Se deposita a lo largo de meses.
+context-iron-fill-water--since-start-up = El hierro tarda meses en precipitar y depositarse.
 cause-corrosion = Corrosión en el lazo
     .homeowner = Las partes de metal de su sistema se están oxidando por dentro.
 context-corrosion--older-than-five-years = Lleva años.
@@ -34,6 +35,7 @@ context-biological-fouling--water-not-tested = Nadie lo buscó.
 context-biological-fouling--glycol-fluid = El glicol débil alimenta a las bacterias.
 context-biological-fouling--came-on-slowly = Va creciendo.
 context-biological-fouling--since-start-up = El crecimiento lleva tiempo.
+context-biological-fouling--first-year = Los organismos tardan más de una temporada en notarse.
 
 ## Mechanisms
 
@@ -84,11 +86,13 @@ link-iron-fill-water--orange-mud = El hierro que ha tocado el aire es anaranjado
 link-iron-fill-water--orange-stains-in-house = La misma agua corre en la casa.
 link-iron-fill-water--strainer-restriction = El lodo llena la malla.
 link-iron-fill-water--exchanger-blocked = El lodo llena los pasos estrechos.
+link-iron-fill-water--sample-discoloured = El hierro tiñe el fluido.
 link-corrosion--aggressive-fluid = El metal se oxida porque el fluido lo permite.
 link-corrosion--black-magnetic-dust = La oxidación sin aire forma magnetita negra.
 link-corrosion--corrosive-water = El agua salina o blanda ataca.
 link-corrosion--loose-solids = Las escamas y el polvo viajan.
 link-corrosion--exchanger-fouled = El polvo se deposita en la pared.
+link-corrosion--circulator-rattles = Los cojinetes corroídos y la cascarilla suelta traquetean.
 link-biological-fouling--exchanger-fouled = Un limo fino aísla bien.
 link-biological-fouling--slime-on-screen = El limo se asienta donde el flujo es lento y en la malla.
 link-biological-fouling--sample-smells = El crecimiento huele a podrido o a huevos podridos.
@@ -96,6 +100,7 @@ link-biological-fouling--strainer-restriction = El limo cierra una malla.
 link-biological-fouling--bacteria-test-positive = Un cultivo o una prueba rápida lo muestra.
 link-biological-fouling--fluid-ph = Las bacterias convierten el glicol en ácido.
 link-biological-fouling--sample-discoloured = El crecimiento enturbia y oscurece el fluido.
+link-biological-fouling--strainer-loads-again = El limo vuelve a crecer en una malla limpia.
 link-aggressive-fluid--fluid-ph = Un fluido ácido ha perdido su inhibidor.
 link-aggressive-fluid--sample-discoloured = El metal disuelto vuelve marrón el fluido.
 link-aggressive-fluid--iron-in-water = Contiene hierro de las propias piezas del lazo.
@@ -105,6 +110,7 @@ link-exchanger-fouled--exchanger-drop-for-flow = Una capa gruesa estrecha el pas
 link-exchanger-fouled--high-pressure-trip = En refrigeración, el condensador no puede ceder su calor.
 link-exchanger-fouled--freeze-guard-trip = En calefacción, el refrigerante se enfría más de lo que corresponde al fluido.
 link-exchanger-fouled--exchanger-takes-the-head = Una capa gruesa estrecha los canales.
+link-antifreeze-degraded--black-magnetic-dust = Sin su inhibidor el fluido ataca el acero, y lo atacado se deposita como polvo negro.
 
 ## Checks
 
