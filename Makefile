@@ -8,7 +8,7 @@ ALL := tauri/custom-protocol
 SAMPLES := $(wildcard core/data/samples/*.json)
 export CARGO_TERM_COLOR ?= auto
 
-.PHONY: all demo test app bench package package-test app-figures reference-inference simulate second ceiling kills spoil lint core-test ui ui-test app-build app-test setup setup-ui types pictures drawings pages clean
+.PHONY: all demo test app bench package package-test app-figures reference-inference simulate second ceiling disagree kills spoil lint core-test ui ui-test app-build app-test setup setup-ui types pictures drawings pages clean
 
 all: demo
 
@@ -156,6 +156,21 @@ ceiling: setup-build
 	$(CARGO) run --release -q -p returnline-tests --example simulate -- --effort 0.5/1 \
 	  --calls 4000 --seed 9000000 --write target/reference/try.jsonl
 	$(PYTHON) tests/reference/ceiling.py target/reference/learn.jsonl target/reference/try.jsonl
+
+## Where two simulators by different hands speak against the graph alike: questions to
+## the physics. Needs tests/reference/requirements.txt.
+disagree: setup-build
+	@mkdir -p target/reference
+	rm -rf target/second
+	$(CARGO) run --release -q -p returnline-core --features cli --bin returnline -- graph export \
+	  > target/reference/graph.bif
+	$(CARGO) run --release -q -p returnline-tests --example simulate -- --effort 1/1 \
+	  --calls 8000 --seed 7000000 --write target/reference/own.jsonl
+	$(PYTHON) tests/reference/second/write.py target/second --calls 8000 --seed 7
+	$(CARGO) run --release -q -p returnline-tests --example simulate -- --handed target/second \
+	  --write target/reference/second.jsonl
+	$(PYTHON) tests/reference/disagree.py target/reference/graph.bif \
+	  target/reference/own.jsonl target/reference/second.jsonl
 
 setup:
 	@.ci/setup
