@@ -64,7 +64,6 @@ link-debris-left-in-loop--loose-solids = Shavings and sand come loose and travel
 link-debris-left-in-loop--strainer-loads-again = As long as there is debris, a clean screen fills again.
 link-debris-left-in-loop--strainer-restriction = The strainer is there to catch it, and fills.
 link-strainer-loaded--strainer-restriction = A full screen passes little.
-link-strainer-loaded--sample-has-grit = Some of what loaded it is still on its way.
 link-exchanger-loaded--exchanger-blocked = The passages are the narrowest place of the loop.
 link-exchanger-loaded--better-after-backflush = What lodged from one side leaves by the same side.
 link-exchanger-loaded--loose-solids = What filled it came with the fluid, and some is still on its way.

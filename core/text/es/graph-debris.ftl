@@ -63,7 +63,6 @@ link-debris-left-in-loop--loose-solids = Las virutas y la arena se sueltan y via
 link-debris-left-in-loop--strainer-loads-again = Mientras haya residuos, una malla limpia vuelve a llenarse.
 link-debris-left-in-loop--strainer-restriction = El filtro de malla está para retenerlos, y se llena.
 link-strainer-loaded--strainer-restriction = Una malla llena deja pasar poco.
-link-strainer-loaded--sample-has-grit = Parte de lo que lo cargó sigue circulando.
 link-exchanger-loaded--exchanger-blocked = Sus pasos son el lugar más estrecho del lazo.
 link-exchanger-loaded--better-after-backflush = Lo que se atascó desde un lado sale por ese mismo lado.
 link-exchanger-loaded--loose-solids = Lo que lo llenó vino con el fluido, y algo sigue en camino.
