@@ -21,8 +21,8 @@ pub use signed::{CountsSigned, Signed};
 /// What the header says.
 pub const FORMAT: &str = "returnline-exchange";
 /// The version written, and the newest read. It goes up whenever a record gains a field
-/// or a value with a name: a program that does not know it then refuses the file by its version and says
-/// so, and not by a field that tells its reader nothing.
+/// or a value with a name: a program that does not know it then refuses the file by its
+/// version and says so, and not by a field that tells its reader nothing.
 pub const VERSION: u64 = 2;
 /// The oldest version read.
 pub const OLDEST: u64 = 1;

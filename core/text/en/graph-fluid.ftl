@@ -101,6 +101,7 @@ link-antifreeze-wrong-kind--aggressive-fluid = Inhibitors of two kinds can spoil
 link-antifreeze-degraded--aggressive-fluid = Old glycol turns acid and its inhibitor is spent.
 link-antifreeze-degraded--sample-smells = Breakdown products smell sweet or sour.
 link-antifreeze-degraded--sample-foams = Spent inhibitor and fine solids keep foam up.
+link-antifreeze-degraded--black-magnetic-dust = Without its inhibitor the fluid eats steel, and what it eats settles as black dust.
 link-weak-freeze-protection--freeze-protection = The sample freezes too near the lowest leaving temperature.
 link-weak-freeze-protection--ice-in-exchanger = The coldest place of the loop is the exchanger wall.
 link-ice-in-exchanger--low-flow = Slush narrows the passages while it lasts.

@@ -119,6 +119,7 @@ link-circulators-opposed--valve-slams = A check valve between opposed pumps slam
 link-circulators-opposed--low-flow = Two that push against each other move next to nothing.
 link-check-valve-stuck-shut--restriction = The flow has to force the disc.
 link-check-valve-stuck-shut--check-valve-hot-spot = The drop stands across the valve.
+link-check-valve-stuck-shut--head-unaccounted = A check valve that does not open takes what nothing on record takes.
 link-check-valve-missing--back-flow = Nothing stops the fluid from running back or rising warm.
 link-check-valve-missing--low-flow = Part of the flow of one pump goes back through the other.
 link-check-valve-missing--no-check-valve-found = Where none was fitted, none is found.

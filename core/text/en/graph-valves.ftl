@@ -70,7 +70,6 @@ link-fluid-bypasses--low-flow = Part of the flow passes the unit by.
 link-restriction--low-flow = More resistance, less flow.
 link-restriction--circulator-rise = Less flow pushes the pump up its curve towards shut-off.
 link-restriction--circulator-power = A small wet-rotor pump takes less power at less flow.
-link-check-valve-stuck-shut--head-unaccounted = A check valve that does not open takes what nothing on record takes.
 
 ## Checks
 

@@ -108,7 +108,6 @@ link-exchanger-fouled--exchanger-drop-for-flow = A thick layer narrows the passa
 link-exchanger-fouled--high-pressure-trip = In cooling the condenser cannot give its heat away.
 link-exchanger-fouled--freeze-guard-trip = In heating the refrigerant gets colder than the fluid warrants.
 link-exchanger-fouled--exchanger-takes-the-head = A thick layer narrows the channels.
-link-antifreeze-degraded--black-magnetic-dust = Without its inhibitor the fluid eats steel, and what it eats settles as black dust.
 
 ## Checks
 

@@ -101,6 +101,7 @@ link-antifreeze-wrong-kind--aggressive-fluid = Los inhibidores de dos tipos pued
 link-antifreeze-degraded--aggressive-fluid = El glicol viejo se acidifica y su inhibidor está gastado.
 link-antifreeze-degraded--sample-smells = Los productos de degradación huelen dulces o agrios.
 link-antifreeze-degraded--sample-foams = El inhibidor gastado y los sólidos finos mantienen la espuma.
+link-antifreeze-degraded--black-magnetic-dust = Sin su inhibidor el fluido ataca el acero, y lo atacado se deposita como polvo negro.
 link-weak-freeze-protection--freeze-protection = La muestra se congela demasiado cerca de la temperatura de salida más baja.
 link-weak-freeze-protection--ice-in-exchanger = El lugar más frío del lazo es la pared del intercambiador.
 link-ice-in-exchanger--low-flow = El hielo pastoso estrecha los pasos mientras dura.

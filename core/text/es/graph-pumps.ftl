@@ -119,6 +119,7 @@ link-circulators-opposed--valve-slams = Una válvula de retención entre bombas 
 link-circulators-opposed--low-flow = Dos que empujan una contra otra apenas mueven caudal.
 link-check-valve-stuck-shut--restriction = El flujo tiene que forzar el disco.
 link-check-valve-stuck-shut--check-valve-hot-spot = La caída está en la válvula.
+link-check-valve-stuck-shut--head-unaccounted = Una válvula de retención que no abre consume lo que nada registrado consume.
 link-check-valve-missing--back-flow = Nada impide que el fluido vuelva atrás o que suba caliente.
 link-check-valve-missing--low-flow = Parte del caudal de una bomba vuelve por la otra.
 link-check-valve-missing--no-check-valve-found = Donde no se montó ninguna, no se encuentra ninguna.

@@ -70,7 +70,6 @@ link-fluid-bypasses--low-flow = Parte del caudal pasa de largo de la unidad.
 link-restriction--low-flow = Más resistencia, menos caudal.
 link-restriction--circulator-rise = Con menos caudal, la bomba sube por su curva hacia la descarga cerrada.
 link-restriction--circulator-power = Una bomba pequeña de rotor húmedo consume menos potencia con menos caudal.
-link-check-valve-stuck-shut--head-unaccounted = Una válvula de retención que no abre consume lo que nada registrado consume.
 
 ## Checks
 

@@ -108,7 +108,6 @@ link-exchanger-fouled--exchanger-drop-for-flow = Una capa gruesa estrecha el pas
 link-exchanger-fouled--high-pressure-trip = En refrigeración, el condensador no puede ceder su calor.
 link-exchanger-fouled--freeze-guard-trip = En calefacción, el refrigerante se enfría más de lo que corresponde al fluido.
 link-exchanger-fouled--exchanger-takes-the-head = Una capa gruesa estrecha los canales.
-link-antifreeze-degraded--black-magnetic-dust = Sin su inhibidor el fluido ataca el acero, y lo atacado se deposita como polvo negro.
 
 ## Checks
 

@@ -11,7 +11,7 @@ use serde_json::{Map, Value, json};
 /// the engine gives each cause.
 ///
 /// # Panics
-/// If the call is no visit file, or its evidence impossible: faults of the simulator.
+/// If its evidence is impossible: a fault of who wrote the call.
 #[must_use]
 pub fn seen(visit: &VisitFile, fault: &str) -> Value {
     let case = case(visit);
