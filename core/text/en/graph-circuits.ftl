@@ -56,18 +56,15 @@ link-circuit-valved-off--idle-circuit = No flow passes a shut valve.
 link-circuit-valved-off--circuit-valve-found-shut = The handle shows it.
 link-circuit-valved-off--restriction = Fewer circuits in parallel resist more.
 link-circuit-valved-off--circuit-return-stands = Nothing runs behind a shut valve, and the pipe takes the temperature of its surroundings.
-link-circuit-valved-off--head-unaccounted = The circuits that are left carry all the flow and take more than the record makes expect.
 link-circuit-kinked--idle-circuit = A pinch takes the head that the others do not need.
 link-circuit-kinked--circuit-slow-both-ways = A pinch is the same in both directions and does not purge away.
 link-circuit-kinked--restriction = The others carry its share at a higher loss.
 link-circuit-kinked--circuit-return-stands = Next to nothing runs through a kink.
-link-circuit-kinked--head-unaccounted = The circuits beside the kinked one carry its flow and take more.
 link-circuit-air-locked--idle-circuit = The air column in the down-leg takes the head of that circuit.
 link-circuit-air-locked--circuit-wakes-when-purged = Alone on the cart it gets enough flow to push the air out.
 link-circuit-air-locked--air-in-fluid = Some of that air breaks loose and goes round.
 link-circuit-air-locked--dead-head-air = A column of air shrinks under pressure like any other.
 link-circuit-air-locked--circuit-return-stands = A locked circuit stands still.
-link-circuit-air-locked--head-unaccounted = The circuits beside the locked one carry its flow and take more.
 link-circuits-unbalanced--idle-circuit = The longer circuit gets less.
 link-circuits-unbalanced--computed-circuits-uneven = The network calculation shows it.
 link-circuits-unbalanced--circuit-return-stands = An uneven circuit runs slowly; it seldom stands.
@@ -76,6 +73,7 @@ link-idle-circuit--ground-side-weak = Less pipe does the work.
 link-idle-circuit--circuit-flow-low = Measured by itself, it gets less than its share.
 link-idle-circuit--ewt-drifts-through-season = With a part of the pipe out of use the rest is drawn down as a short loop is.
 link-idle-circuit--ewt-recovers-after-rest = Rest lets the overdrawn part of the field catch up.
+link-idle-circuit--head-unaccounted = The circuits beside it carry its flow and take more than the record makes expect.
 
 ## Checks
 

@@ -115,9 +115,7 @@ link-thick-fluid--cold-film = Below the turning point of the flow the film at th
 link-thick-fluid--ground-side-weak = A laminar loop looks like a short one.
 link-thick-fluid--improves-when-warm = Viscosity falls fast with temperature, a restriction stays.
 link-thick-fluid--worse-when-cold = Cold makes it thick.
-link-thick-fluid--circulator-power = Churning a thick fluid takes power.
 link-thick-fluid--computed-flow-short = Worked out with the fluid as it was sampled, the same pump moves less.
-link-thick-fluid--head-unaccounted = Thick fluid takes more in the pipe than the record makes expect.
 link-ground-side-weak--freeze-protection = A loop that runs colder needs a lower freeze point than its fluid was made for.
 
 ## Checks

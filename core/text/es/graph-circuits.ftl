@@ -56,18 +56,15 @@ link-circuit-valved-off--idle-circuit = Por una válvula cerrada no pasa caudal.
 link-circuit-valved-off--circuit-valve-found-shut = La manija lo muestra.
 link-circuit-valved-off--restriction = Menos circuitos en paralelo ofrecen más resistencia.
 link-circuit-valved-off--circuit-return-stands = Nada corre tras una válvula cerrada, y la tubería toma la temperatura de lo que la rodea.
-link-circuit-valved-off--head-unaccounted = Los circuitos que quedan llevan todo el caudal y consumen más de lo que el registro hace esperar.
 link-circuit-kinked--idle-circuit = Un aplastamiento consume la altura que los demás no necesitan.
 link-circuit-kinked--circuit-slow-both-ways = Un aplastamiento es igual en ambos sentidos y no se va con la purga.
 link-circuit-kinked--restriction = Los demás llevan su parte con más pérdida.
 link-circuit-kinked--circuit-return-stands = Casi nada corre por un estrangulamiento.
-link-circuit-kinked--head-unaccounted = Los circuitos vecinos al estrangulado llevan su caudal y consumen más.
 link-circuit-air-locked--idle-circuit = La columna de aire en la rama descendente consume la altura de ese circuito.
 link-circuit-air-locked--circuit-wakes-when-purged = Solo con el carro, recibe caudal suficiente para empujar el aire fuera.
 link-circuit-air-locked--air-in-fluid = Parte de ese aire se suelta y circula.
 link-circuit-air-locked--dead-head-air = Una columna de aire se encoge a presión como cualquier otra.
 link-circuit-air-locked--circuit-return-stands = Un circuito bloqueado por aire queda parado.
-link-circuit-air-locked--head-unaccounted = Los circuitos vecinos al bloqueado llevan su caudal y consumen más.
 link-circuits-unbalanced--idle-circuit = El circuito más largo recibe menos.
 link-circuits-unbalanced--computed-circuits-uneven = El cálculo de la red lo muestra.
 link-circuits-unbalanced--circuit-return-stands = Un circuito desigual corre despacio; rara vez se para.
@@ -76,6 +73,7 @@ link-idle-circuit--ground-side-weak = Menos tubería hace el trabajo.
 link-idle-circuit--circuit-flow-low = Medido por separado, recibe menos de su parte.
 link-idle-circuit--ewt-drifts-through-season = Con una parte de la tubería sin uso, el resto se agota como un lazo corto.
 link-idle-circuit--ewt-recovers-after-rest = El reposo deja que la parte agotada del campo se recupere.
+link-idle-circuit--head-unaccounted = Los circuitos vecinos llevan su caudal y consumen más de lo que el registro hace esperar.
 
 ## Checks
 

@@ -115,9 +115,7 @@ link-thick-fluid--cold-film = Por debajo del cambio de régimen, la película ju
 link-thick-fluid--ground-side-weak = Un lazo laminar parece un lazo corto.
 link-thick-fluid--improves-when-warm = La viscosidad baja rápido con la temperatura; una restricción permanece.
 link-thick-fluid--worse-when-cold = El frío lo espesa.
-link-thick-fluid--circulator-power = Batir un fluido espeso consume potencia.
 link-thick-fluid--computed-flow-short = Calculada con el fluido de la muestra, la misma bomba mueve menos.
-link-thick-fluid--head-unaccounted = Un fluido espeso consume en la tubería más de lo que el registro hace esperar.
 link-ground-side-weak--freeze-protection = Un lazo que trabaja más frío necesita un punto de congelación más bajo que el previsto para su fluido.
 
 ## Checks
