@@ -4,6 +4,7 @@ mod checks;
 mod explanation;
 mod outlook;
 mod policy;
+mod products;
 mod seen;
 mod trace;
 mod verdict;

@@ -6,15 +6,8 @@ use std::rc::Rc;
 use super::super::graph::{CauseIx, FindingIx, Graph, Level};
 use super::super::inference::cpt::{Terms, Unpushed, levels};
 use super::super::inference::{Factor, Inference, Probe};
+use super::products::{Component, join, merged, put};
 use crate::diagnosis::evidence::report_weights;
-
-/// A part of the probability of what a check shows: `weights` of the outcomes
-/// times the sum of the joint weighted by `factors`.
-#[derive(Debug, Clone)]
-struct Component {
-    factors: Vec<Factor>,
-    weights: Vec<f64>,
-}
 
 /// Up to so many parents and instruments a check may be worked out from the joint
 /// probabilities of their states, whose sums many checks share, where that takes
@@ -275,9 +268,22 @@ impl<'a> Watch<'a> {
         if let Some(known) = self.sums.get(&key) {
             return Rc::clone(known);
         }
-        let run = self.probe.run(factors);
-        let causes = run.causes.iter().map(|cause| run.weight * cause);
-        let row: Rc<[f64]> = std::iter::once(run.weight).chain(causes).collect();
+        let row: Rc<[f64]> = match factors {
+            // That an instrument is sound is the case less that it lies: many
+            // checks ask for both, and the case costs nothing.
+            &[(variable, [1.0, 0.0])] => {
+                let whole = self.sum(&[]);
+                let less = self.sum(&[(variable, [0.0, 1.0])]);
+                let parts = whole.iter().zip(&*less);
+                // Rounding may leave a difference of probabilities a hair below 0.
+                parts.map(|(whole, less)| (whole - less).max(0.0)).collect()
+            }
+            _ => {
+                let run = self.probe.run(factors);
+                let causes = run.causes.iter().map(|cause| run.weight * cause);
+                std::iter::once(run.weight).chain(causes).collect()
+            }
+        };
         self.sums.insert(key, Rc::clone(&row));
         row
     }
@@ -373,58 +379,4 @@ fn key(factors: &[Factor]) -> Key {
         .iter()
         .map(|&(variable, weights)| (variable, weights.map(f64::to_bits)))
         .collect()
-}
-
-/// Adds a component, into an equal one if there is one.
-fn put(components: &mut Vec<Component>, factors: Vec<Factor>, weights: Vec<f64>) {
-    match components
-        .iter_mut()
-        .find(|component| component.factors == factors)
-    {
-        Some(component) => {
-            for (sum, weight) in component.weights.iter_mut().zip(weights) {
-                *sum += weight;
-            }
-        }
-        None => components.push(Component { factors, weights }),
-    }
-}
-
-/// One factor a variable, in order.
-fn merged(mut factors: Vec<Factor>) -> Vec<Factor> {
-    factors.sort_by_key(|&(variable, _)| variable);
-    let mut merged: Vec<Factor> = Vec::with_capacity(factors.len());
-    for (variable, [no, yes]) in factors {
-        match merged.last_mut() {
-            Some((last, weights)) if *last == variable => {
-                weights[0] *= no;
-                weights[1] *= yes;
-            }
-            _ => merged.push((variable, [no, yes])),
-        }
-    }
-    merged
-}
-
-/// The components of two independent reports, given the causes, together.
-fn join(first: &[Component], second: &[Component]) -> Vec<Component> {
-    let mut joined = Vec::new();
-    for a in first {
-        for b in second {
-            let factors = merged(a.factors.iter().chain(&b.factors).copied().collect());
-            if factors
-                .iter()
-                .any(|(_, [no, yes])| *no <= 0.0 && *yes <= 0.0)
-            {
-                continue;
-            }
-            let weights = a
-                .weights
-                .iter()
-                .flat_map(|x| b.weights.iter().map(move |y| x * y))
-                .collect();
-            put(&mut joined, factors, weights);
-        }
-    }
-    joined
 }
