@@ -154,7 +154,7 @@ impl Call {
             let wanted = ChainBox {
                 rank: longest + 1,
                 kind: catalog.text("picture-finding"),
-                text: self.found(&step.finding, step.level),
+                text: self.step_found(step),
                 strong: false,
             };
             let to = place(&mut boxes, wanted);

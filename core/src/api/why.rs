@@ -78,7 +78,7 @@ impl Call {
         inputs.extend(call.map(|moved| (self.word("why-call"), self.weight(moved))));
         let steps = trace.into_iter().flat_map(|trace| &trace.steps);
         inputs.extend(steps.map(|step| {
-            let args = Args::new().text("found", self.found(&step.finding, step.level));
+            let args = Args::new().text("found", self.step_found(step));
             let added = self.wording.catalog().fill("why-added", &args);
             (added, self.weight(step.bits))
         }));

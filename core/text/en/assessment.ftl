@@ -20,6 +20,7 @@ found-absent = { $finding }: no
 found-low = { $finding }: low
 found-normal = { $finding }: normal
 found-high = { $finding }: high
+found-at-edge = { $found }, at the edge
 
 path-against = Against it. Were it so, this would be expected:
 path-instrument = It was read with this instrument.

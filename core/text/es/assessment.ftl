@@ -20,6 +20,7 @@ found-absent = { $finding }: no
 found-low = { $finding }: valor bajo
 found-normal = { $finding }: valor normal
 found-high = { $finding }: valor alto
+found-at-edge = { $found }, en el límite
 
 path-against = En contra. De ser así, se esperaría esto:
 path-instrument = Se leyó con este instrumento.

@@ -54,7 +54,7 @@ impl Call {
         weighty
             .map(|step| ReasonView {
                 finding: step.finding.as_str().to_owned(),
-                found: self.found(&step.finding, step.level),
+                found: self.step_found(step),
                 bits: step.alone,
                 shown: weight(step.alone, self.catalog()),
                 path: self.path(&trace.cause, step),

@@ -5,7 +5,9 @@ pub(super) mod checks;
 
 use super::Call;
 use super::types::{AssessmentView, DoubtView, PairView};
-use crate::diagnosis::{CauseId, Diagnosis, Explanation, FindingId, Level, NextStep, Verdict};
+use crate::diagnosis::{
+    CauseId, Diagnosis, Explanation, FindingId, Level, NextStep, TraceStep, Verdict,
+};
 use crate::evidence::{Unused, WhyUnused};
 use crate::text::{Args, Catalog};
 use std::fmt::Display;
@@ -128,6 +130,16 @@ impl Call {
         let args = Args::new().text("finding", self.title("finding", finding));
         let key = format!("found-{}", level_id(level));
         self.catalog().fill(&key, &args)
+    }
+
+    /// What a step of the reasons was found to be, said to be at the edge where it is.
+    pub(super) fn step_found(&self, step: &TraceStep) -> String {
+        let found = self.found(&step.finding, step.level);
+        if !step.at_edge {
+            return found;
+        }
+        let args = Args::new().text("found", found);
+        self.catalog().fill("found-at-edge", &args)
     }
 
     fn pair(&self, diagnosis: &Diagnosis) -> Option<PairView> {

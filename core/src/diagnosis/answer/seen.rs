@@ -1,6 +1,6 @@
 //! What was seen, as the answers speak of it.
 
-use crate::diagnosis::graph::{CauseIx, FindingIx, Level};
+use crate::diagnosis::graph::{CauseIx, EvidenceKind, FindingIx, Level};
 use crate::diagnosis::inference::Inference;
 
 /// One observed finding.
@@ -12,10 +12,14 @@ pub(super) struct Seen {
     normal: Level,
     /// Weight of the favoured level over that of the normal one.
     over_normal: f64,
+    /// It comes from readings, and they lie where two levels meet.
+    pub(super) at_edge: bool,
 }
 
 /// A reading is abnormal if it favours another level over the normal one by this factor.
 const ABNORMAL_RATIO: f64 = 2.0;
+/// Readings that favour a level over the next by less than this factor lie where the two meet.
+const EDGE_RATIO: f64 = 4.0;
 
 impl Seen {
     pub(super) fn is_abnormal(&self) -> bool {
@@ -46,9 +50,15 @@ pub(super) fn seen(inference: &Inference<'_>) -> Vec<Seen> {
             } else {
                 f64::INFINITY
             };
+            let beside = scale.levels().iter().zip(&weights);
+            let next = beside
+                .filter(|&(&other, _)| other != level)
+                .fold(0.0, |most: f64, (_, &weight)| most.max(weight));
             Seen {
                 finding: observed.finding,
                 level,
+                at_edge: matches!(entry.evidence, EvidenceKind::Evaluator(_))
+                    && best < EDGE_RATIO * next,
                 instruments: observed.instruments(),
                 normal,
                 over_normal,

@@ -127,6 +127,26 @@ fn bits_of_a_lone_finding_are_its_likelihood_ratio() {
 }
 
 #[test]
+fn readings_between_two_levels_are_said_to_be_at_the_edge() {
+    let graph = graph();
+    let at_edge = |id: &str, likelihood: Likelihood| {
+        let case = Case {
+            observations: vec![Observation::new(FindingId::new(id), likelihood)],
+            ..Case::default()
+        };
+        let told = diagnose(&graph, &case, &Means::default(), &Policy::default(), 3);
+        told.expect("a possible case").traces[0].steps[0].at_edge
+    };
+    let pressure = |low, normal| Likelihood::graded(low, normal, 0.01).expect("fits");
+    assert!(at_edge("pressure", pressure(0.6, 0.4)));
+    assert!(at_edge("pressure", pressure(0.3, 0.6)));
+    assert!(!at_edge("pressure", pressure(0.9, 0.1)));
+    // What somebody answers is what they answered, however little it tells.
+    let answered = Likelihood::presence(0.4, 0.6).expect("fits");
+    assert!(!at_edge("bubbles", answered));
+}
+
+#[test]
 fn a_fact_shifts_the_odds_by_its_factor() {
     let graph = graph();
     let mut case = case(&graph, &[("noise", Level::Present)]);

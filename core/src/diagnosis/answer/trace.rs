@@ -36,6 +36,8 @@ pub struct Step {
     pub level: Level,
     /// Whether that is away from normal.
     pub abnormal: bool,
+    /// Whether it comes from readings that lie where two levels meet.
+    pub at_edge: bool,
     /// `log2 P(seen | cause, all else seen) / P(seen | not the cause, all else seen)`:
     /// by how much the odds of the cause would change if this finding were
     /// taken away. Above 0 it speaks for the cause.
@@ -216,6 +218,7 @@ impl LeftOut {
                 finding: graph.finding(self.seen[at].finding).id.clone(),
                 level: self.seen[at].level,
                 abnormal: self.seen[at].is_abnormal(),
+                at_edge: self.seen[at].at_edge,
                 bits: self.bits(inference, at, cause),
                 alone: self.alone[at].log_odds[cause.0] - before,
                 carrier: self.carrier(inference, at, cause),
