@@ -8,7 +8,7 @@ use super::Inference;
 use super::cpt::{Terms, Unpushed};
 use super::sides::Sum;
 use super::tree::{Sounding, Weights, Workspace};
-use crate::diagnosis::graph::{FindingIx, Link};
+use crate::diagnosis::graph::{FindingIx, Link, Push};
 
 /// A weight for a variable's false and true state.
 pub(in crate::diagnosis) type Factor = (usize, [f64; 2]);
@@ -221,27 +221,27 @@ impl<'a> Probe<'a> {
         let mut expected = |pick: fn(Unpushed) -> f64| {
             let mut factors = self.parent_factors(&finding.parents, pick);
             if factors.is_empty() {
-                return pick(leak);
+                return 1.0;
             }
             if let (true, &[(variable, [_, left])]) = (is_the_case, factors.as_slice()) {
                 let [no, yes, ..] = self.inference.beliefs[variable];
-                return pick(leak) * (no + left * yes);
+                return no + left * yes;
             }
             factors.extend_from_slice(given);
-            pick(leak) * (self.log_weight(&factors) - base).exp()
+            (self.log_weight(&factors) - base).exp()
         };
-        let either = expected(|unpushed| unpushed.either);
-        let graded = finding.scale.count() == 3;
-        let low = if graded {
-            expected(|unpushed| unpushed.low)
-        } else {
-            0.0
+        let neither = expected(|unpushed| unpushed.either);
+        let pushes = |way: fn(Push) -> f64| finding.parents.iter().any(|link| way(link.push) > 0.0);
+        let (pushes_low, pushes_high) = (pushes(|push| push.low), pushes(|push| push.high));
+        // Where all push one way, what is not pushed that way is not pushed at all.
+        let mut alone = |is_pushed: bool, pick: fn(Unpushed) -> f64| match is_pushed {
+            true if pushes_low && pushes_high => expected(pick),
+            true => neither,
+            false => 1.0,
         };
-        let high = if graded {
-            expected(|unpushed| unpushed.high)
-        } else {
-            0.0
-        };
+        let low = alone(pushes_low, |unpushed| unpushed.low);
+        let high = alone(pushes_high, |unpushed| unpushed.high);
+        let (either, low, high) = (leak.either * neither, leak.low * low, leak.high * high);
         let mut levels = [0.0; 3];
         for (at, level) in levels.iter_mut().enumerate().take(finding.scale.count()) {
             let mut report = [0.0; 3];
