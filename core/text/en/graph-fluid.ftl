@@ -135,6 +135,6 @@ check-compute-film = Compute the flow regime in the ground pipe
 check-read-fluid-label = Read the fluid label and ask what was added
     .how = Read the label on the unit and any drum left behind, and ask what was used for topping up.
 check-warm-against-cold = Compare flow warm and cold
-    .how = Read flow and fluid temperature now and again after the loop has warmed by 10 degF or more, by resting it or by running in cooling. Or compare with a reading of the other season.
+    .how = Read flow and fluid temperature now and again after the loop has warmed by { AMOUNT("10 °F") } or more, by resting it or by running in cooling. Or compare with a reading of the other season.
 check-flow-after-rest = Read the flow, rest, read again
     .how = Read the flow while the unit heats, stop it for half an hour with the pumps on, and read again. Ice melts, debris stays.

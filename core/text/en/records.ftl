@@ -59,7 +59,7 @@ instrument-refrigerant_gauges = refrigerant gauges
 instrument-test_strip = test strip or drop kit
 instrument-laboratory = laboratory
 instrument-ruler = ruler
-instrument-unit_display = readout of the unit
+instrument-unit_display = display of the unit
 
 mode-idle = at rest
 mode-pumps_only = circulators only

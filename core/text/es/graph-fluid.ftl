@@ -135,6 +135,6 @@ check-compute-film = Calcular el régimen de flujo en la tubería enterrada
 check-read-fluid-label = Leer la etiqueta del fluido y preguntar qué se añadió
     .how = Leer la etiqueta en la unidad y cualquier bidón que haya quedado, y preguntar con qué se repuso.
 check-warm-against-cold = Comparar el caudal en caliente y en frío
-    .how = Leer caudal y temperatura del fluido ahora y otra vez cuando el lazo se haya calentado 10 degF o más, por reposo o por marcha en refrigeración. O comparar con una lectura de la otra temporada.
+    .how = Leer caudal y temperatura del fluido ahora y otra vez cuando el lazo se haya calentado { AMOUNT("10 °F") } o más, por reposo o por marcha en refrigeración. O comparar con una lectura de la otra temporada.
 check-flow-after-rest = Leer el caudal, reposar, leer de nuevo
     .how = Leer el caudal mientras la unidad calienta, pararla media hora con las bombas en marcha y leer de nuevo. El hielo se derrite, los residuos se quedan.
