@@ -117,11 +117,17 @@ impl BarChart {
                     left + part(low, 0.0, full) * room,
                     left + part(high, 0.0, full) * room,
                 );
-                let stroke = Stroke::solid(Role::Label, 0.9);
-                drawing.line(Point::new(from, middle), Point::new(to, middle), stroke);
-                for x in [from, to] {
-                    let (top, bottom) = (Point::new(x, middle - 2.5), Point::new(x, middle + 2.5));
-                    drawing.line(top, bottom, stroke);
+                // Below it a line of the paper, so that it is seen on a bar as dark as itself.
+                for stroke in [
+                    Stroke::solid(Role::Paper, 2.4),
+                    Stroke::solid(Role::Label, 0.9),
+                ] {
+                    drawing.line(Point::new(from, middle), Point::new(to, middle), stroke);
+                    for x in [from, to] {
+                        let (top, bottom) =
+                            (Point::new(x, middle - 2.5), Point::new(x, middle + 2.5));
+                        drawing.line(top, bottom, stroke);
+                    }
                 }
             }
             let text = set.fit(face(bar.strong), LABEL_SIZE, &bar.text, values);
