@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 
-import { countKnown, pointGroups, pointsRead, quickFields, readingsAt } from "./contents";
+import { byCircuit, countKnown, pointGroups, pointsRead, quickFields, readingsAt } from "./contents";
 import { field, point, reading, visit } from "./sample";
 
 it("asks the quick facts of the system, not those of the first step", () => {
@@ -28,4 +28,11 @@ it("lists readings last first and points in the order of proof", () => {
     ["pressure", 2],
     ["flow", 1],
   ]);
+});
+
+it("puts the readings of circuits in the order of the circuits, last first in each", () => {
+  const at = (id: string, circuit: number | null) => reading("circuit_return", { id, circuit });
+  const order = (readings: ReturnType<typeof at>[]) => byCircuit(readings).map(({ id }) => id);
+  expect(order([at("d", 1), at("c", 2), at("b", 3), at("a", 2)])).toEqual(["d", "c", "a", "b"]);
+  expect(order([at("b", null), at("a", null)])).toEqual(["b", "a"]);
 });

@@ -69,6 +69,11 @@ export function pointGroups(visit: VisitView): PointGroup[] {
   return [...groups.values()];
 }
 
+/** Readings of one point in the order of their circuits; those of none, and of one, as they came. */
+export function byCircuit(readings: readonly ReadingView[]): ReadingView[] {
+  return [...readings].sort((one, other) => (one.circuit ?? 0) - (other.circuit ?? 0));
+}
+
 /** The points that were read, in the order of proof, each with its readings, last first. */
 export function pointsRead(visit: VisitView): { point: PointView; readings: ReadingView[] }[] {
   return visit.points
