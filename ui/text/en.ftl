@@ -144,6 +144,11 @@ check-outcomes = What would it tell?
 
 ## Causes
 
+causes-doubted =
+    { $count ->
+        [one] Prove it against another before you trust what it shows:
+       *[other] Prove them against others before you trust what they show:
+    }
 causes-each = Each cause has its own probability. Several can be there at once, so together they may make more than 100 %.
 causes-others =
     { $count ->
@@ -485,7 +490,11 @@ backup-newest =
         [one] The newest backup is of { $made } and holds one visit.
        *[other] The newest backup is of { $made } and holds { $count } visits.
     }
-backup-failed = The automatic backup failed. { $trouble } What you entered is kept all the same; save a backup to a file in the settings.
+backup-failed =
+    { $code ->
+        [store-disk-full] The automatic backup failed: the disk is full. What you entered until now is kept. Make room, and save a backup to a file in the settings.
+       *[other] The automatic backup failed. { $trouble } What you entered is kept all the same; save a backup to a file in the settings.
+    }
 backup-save = Save a backup to a file
 backup-back = Go back to a backup
 backup-restore = Restore this one

@@ -144,6 +144,11 @@ check-outcomes = ¿Qué revelaría?
 
 ## Causes
 
+causes-doubted =
+    { $count ->
+        [one] Compruébelo con otro antes de fiarse de lo que marca:
+       *[other] Compruébelos con otros antes de fiarse de lo que marcan:
+    }
 causes-each = Cada causa tiene su propia probabilidad. Puede haber varias a la vez, así que juntas pueden sumar más de 100 %.
 causes-others =
     { $count ->
@@ -285,8 +290,8 @@ step-earlier-more =
     }
 step-waits =
     { $count ->
-        [one] Una advertencia espera confirmación.
-       *[other] { $count } advertencias esperan confirmación.
+        [one] Una precaución espera confirmación.
+       *[other] { $count } precauciones esperan confirmación.
     }
 step-note = Nota en este paso
 step-note-hint = Lo que el paso pide anotar. Figura junto al paso en el informe.
@@ -501,7 +506,11 @@ backup-newest =
         [one] La copia más reciente es de { $made } y contiene una visita.
        *[other] La copia más reciente es de { $made } y contiene { $count } visitas.
     }
-backup-failed = Falló la copia automática. { $trouble } Lo que introdujo está guardado de todos modos; guarde una copia en un archivo desde los ajustes.
+backup-failed =
+    { $code ->
+        [store-disk-full] Falló la copia automática: el disco está lleno. Lo que introdujo hasta ahora está guardado. Libere espacio y guarde una copia en un archivo desde los ajustes.
+       *[other] Falló la copia automática. { $trouble } Lo que introdujo está guardado de todos modos; guarde una copia en un archivo desde los ajustes.
+    }
 backup-save = Guardar una copia en un archivo
 backup-back = Volver a una copia
 backup-restore = Restaurar esta
