@@ -92,6 +92,8 @@ fn year_with_history(width: f32) -> Result<Vec<PictureView>, Box<dyn std::error:
 
 /// Causes that a call brings along; a screen shows five.
 const CAUSES: usize = 8;
+/// The call that brings its plan along.
+const WITH_PLAN: &str = "edge";
 
 /// What the engine says of calls with findings that few calls have, by name and
 /// language: what stands on screen is then real, and as long as it gets.
@@ -101,6 +103,7 @@ fn calls() -> Result<BTreeMap<String, Value>, Box<dyn std::error::Error>> {
         ("odd", odd(), &["en", "es"][..]),
         ("gone", gone(), &["en"]),
         ("warm", warm(), &["en"]),
+        ("edge", edge(), &["en", "es"]),
     ] {
         let mut file: Value = serde_json::from_slice(SAMPLE)?;
         for (part, value) in changed {
@@ -112,7 +115,8 @@ fn calls() -> Result<BTreeMap<String, Value>, Box<dyn std::error::Error>> {
                 id: (*language).to_owned(),
             })?;
             let mut visit = engine.take_visit_file(&serde_json::to_vec(&file)?)?;
-            let mut assessment = engine.answer(&visit.id)?.assessment;
+            let answer = engine.answer(&visit.id)?;
+            let mut assessment = answer.assessment;
             assessment.causes.truncate(CAUSES);
             // A point that nobody read and no check reads only makes the file longer.
             let reads: BTreeSet<&str> = assessment
@@ -124,10 +128,11 @@ fn calls() -> Result<BTreeMap<String, Value>, Box<dyn std::error::Error>> {
             visit
                 .points
                 .retain(|point| reads.contains(point.id.as_str()));
-            said.insert(
-                format!("{name}-{language}"),
-                json!({ "visit": visit, "assessment": assessment }),
-            );
+            let mut spoken = json!({ "visit": visit, "assessment": assessment });
+            if name == WITH_PLAN {
+                spoken["plan"] = json!(answer.plan);
+            }
+            said.insert(format!("{name}-{language}"), spoken);
         }
     }
     Ok(said)
@@ -214,4 +219,39 @@ fn warm() -> Changes {
             { "finding": "after-work", "is": "yes" }
         ]),
     )]
+}
+
+/// Two circulators that give less than they should and yet more than one alone, warm
+/// water that froze nowhere, and readings that lie where two levels meet.
+fn edge() -> Changes {
+    let read = |point: &str, value: f64, unit: &str, mode: &str| json!({ "point": point, "value": { "value": value, "unit": unit }, "mode": mode });
+    vec![
+        ("/commissioning/concentration_checked", json!(false)),
+        (
+            "/visit/complaint",
+            json!("It hums, and the house does not cool as it did in June. (invented)"),
+        ),
+        (
+            "/visit/answers",
+            json!([
+                { "finding": "circulator-hums", "is": "yes" },
+                { "finding": "came-on-suddenly", "is": "yes" },
+                { "finding": "after-work", "is": "no" },
+                { "finding": "low-heat", "is": "yes" }
+            ]),
+        ),
+        (
+            "/visit/readings",
+            json!([
+                read("static_pressure", 22.0, "psi", "idle"),
+                read("entering_water", 78.0, "degF", "cooling"),
+                read("leaving_water", 92.0, "degF", "cooling"),
+                read("exchanger_drop", 2.6, "psi", "cooling"),
+                read("circulator_rise", 16.5, "psi", "cooling"),
+                read("shut_off_rise", 19.0, "psi", "pumps_only"),
+                read("freeze_point_supply", 31.0, "degF", "idle"),
+                read("freeze_point_return", 31.0, "degF", "idle")
+            ]),
+        ),
+    ]
 }

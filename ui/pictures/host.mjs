@@ -132,7 +132,7 @@ export function fakeHost() {
       cause("air-in-circuit", "Air left in one circuit", 0.71, [
         reason("gurgling", "Gurgling was heard", 3.1, ["Air left in one circuit", "Air carried round by the flow", "Gurgling or rushing in the pipes"]),
         reason("drop-low", "The exchanger drop is low", 1.2, ["Air left in one circuit", "Less flow", "Low drop across the exchanger"], figures),
-        reason("pressure", "The loop holds some pressure", -0.4, ["Air left in one circuit", "Lost pressure"]),
+        reason("pressure", "The loop holds some pressure", -0.4, ["Against it. Were it so, this would be expected:", "Air that dissolves takes the pressure with it."]),
       ], [{ words: "A flush record exists: no. What was not written down was seldom done.", shown: "1.9 to 1 for it" }]),
       cause("valve", "Isolation valve part closed", 0.18), cause("undercharge", "Charge left too low", 0.12),
       cause("gauge", "The gauge does not tell the truth", 0.06), cause("relaxed", "Ordinary relaxation of the pipe", 0.05),
@@ -167,7 +167,7 @@ export function fakeHost() {
         cautions: [caution("pressure", "Do not exceed 60 psi at the cart."), caution("fluid", "Methanol burns and is poisonous: no flame, gloves and goggles. Rinse splashes at once with much water."), { ...caution("power", "Switch off and lock out before opening anything."), acknowledge: false }],
         quantities: [{ label: "Flow in one circuit", value: "3.9 ± 0.1 gpm", why: figures }, { label: "Time for each", value: "15 min", why: null }],
         timers: [{ kind: "purge", label: "Purging", shown: "15 min", seconds: 900, started_at: started, stopped_at: null, ran: null, met: null, why: figures }],
-        gate: { pass: "", otherwise: "Go back to step 3: purge this circuit on.", back_to: "s2", verdict: "failed", unread: null,
+        gate: { pass: "", otherwise: "Go back to step 3: Flush the loop until the return is clear.", back_to: "s1c", verdict: "failed", unread: null,
           criteria: [criterion("bubble-free-time", "Time without a bubble at the return hose", "at least 5 min", "3", false), criterion("clear-return-time", "Time the return has been clear", "at least 5 min", "6", true)] },
       }),
       step("s3", "Purge", "Dead-head test.", {
@@ -209,7 +209,8 @@ export function fakeHost() {
     const all = JSON.parse(localStorage.getItem(name) ?? "[]");
     return (all.findLast(([wide]) => wide <= width) ?? all[0])?.[1];
   };
-  const photo = (id, caption) => ({ id, phase: "before", phase_label: "as met", caption, taken_at: "2026-08-14 10:12", width: 1, height: 1, thumbnail: settings.logo });
+  const drawnPhoto = "data:image/svg+xml," + encodeURIComponent(`<svg xmlns="http://www.w3.org/2000/svg" width="240" height="180"><rect width="240" height="180" fill="#8a9aa0"/><circle cx="120" cy="90" r="58" fill="#5c4a36"/><path d="M70 90h100M120 40v100" stroke="#d8d2c4" stroke-width="6"/></svg>`);
+  const photo = (id, caption) => ({ id, phase: "before", phase_label: "as met", caption, taken_at: "2026-08-14 10:12", width: 240, height: 180, thumbnail: drawnPhoto });
   const attachments = {
     photos: [photo("p1", "Strainer screen as found")],
     signatures: [{ role: "technician", role_label: "Technician", name: "A. Invented", aspect: 2.5, signed_at: "2026-08-14 12:40", changed: "Given before the visit was changed. Have it signed again if that matters.", strokes: [[[0.1, 0.6], [0.3, 0.3], [0.5, 0.7], [0.8, 0.4]]] },
@@ -303,12 +304,20 @@ export function fakeHost() {
   };
   const asked = new URLSearchParams(window.location.search);
   const empty = asked.has("empty");
-  // A call as the engine itself speaks of it, in its language; its plan stays the faked one.
+  // A call as the engine itself speaks of it, in its language; its plan stays the faked one unless it brings its own.
   const spoken = JSON.parse(localStorage.getItem("calls") ?? "{}")[asked.get("call")];
   if (spoken) {
     settings.language = asked.get("call").split("-")[1];
     Object.assign(visit, spoken.visit, { id: "v1", drafts: [] });
     Object.assign(assessment, spoken.assessment);
+    if (spoken.plan) Object.assign(plan, spoken.plan);
+    // Its words are the fake's, in one language.
+    answers.earlier_fixes = [];
+    if (settings.language === "es") {
+      Object.assign(attachments, { phases: choices(["before", "como se encontró"], ["after", "como quedó"]), roles: choices(["technician", "Técnico"], ["customer", "Cliente"]) });
+      attachments.photos[0].caption = "Rejilla del filtro (inventado)";
+      attachments.signatures[0].changed = null;
+    }
   }
   window.__TAURI_INTERNALS__ = {
     invoke: async (command, input) => {

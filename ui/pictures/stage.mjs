@@ -32,6 +32,8 @@ export const SCREENS = {
   causes: "#/visit/v1/causes",
   pictures: "#/visit/v1/causes/pictures",
   plan: "#/visit/v1/plan",
+  // A step that is done, with the caution that was read for it.
+  "plan-done": "?open=[data-step-id=s1]#/visit/v1/plan",
   report: "#/visit/v1/report",
   // What readings that contradict each other make of the screens, in each language.
   "odd-call": "?call=odd-en#/visit/v1/call",
@@ -42,6 +44,12 @@ export const SCREENS = {
   "odd-causes-es": "?call=odd-es#/visit/v1/causes",
   "gone-causes": "?call=gone-en#/visit/v1/causes",
   "warm-causes": "?call=warm-en#/visit/v1/causes",
+  // Readings where two levels meet, more rise than one circulator gives, warm water.
+  "edge-causes": "?call=edge-en&open=[data-cause]#/visit/v1/causes",
+  "edge-causes-es": "?call=edge-es&open=[data-cause]#/visit/v1/causes",
+  "edge-plan": "?call=edge-en#/visit/v1/plan",
+  "edge-plan-es": "?call=edge-es#/visit/v1/plan",
+  "edge-report-es": "?call=edge-es#/visit/v1/report",
 };
 
 /** The screens named on the command line, or all. */
@@ -58,6 +66,17 @@ export class Faults {
   add(where, what) {
     this.count += 1;
     console.error(`${where}: ${what}`);
+  }
+}
+
+/** Opens what is folded at the places of a selector: a card, or the details in it and around it. */
+function unfold(selector) {
+  for (const place of selector ? document.querySelectorAll(selector) : []) {
+    const head = place.querySelector(".head[aria-expanded=false]");
+    if (head) head.click();
+    const inner = [...place.querySelectorAll("details")].slice(0, 1);
+    for (let details = place.closest("details"); details; details = details.parentElement.closest("details")) inner.push(details);
+    for (const details of inner) details.open = true;
   }
 }
 
@@ -98,6 +117,7 @@ export async function openStage() {
       await page.waitForSelector("h1");
       await page.evaluate(() => document.fonts.ready);
       await page.waitForTimeout(100);
+      await page.evaluate(unfold, new URLSearchParams(hash.split("#")[0]).get("open"));
       return { page, leave: () => context.close() };
     },
     async close() {

@@ -40,6 +40,20 @@ function cut() {
   return found;
 }
 
+/** Where a finger finds too little to tap: less than 44 px high or wide. Links within a sentence are exempt. */
+function small() {
+  const LEAST = 43.5;
+  const found = [];
+  for (const element of document.querySelectorAll("a[href], button, summary, select, textarea, input, label.tick")) {
+    const target = element.matches("input[type=checkbox], input[type=radio]") ? element.closest("label") : element;
+    if (!target || element.closest(".unseen, p")) continue;
+    const { width, height } = target.getBoundingClientRect();
+    if (width === 0 || height === 0 || getComputedStyle(target).clipPath !== "none") continue;
+    if (width < LEAST || height < LEAST) found.push(`${Math.round(width)} × ${Math.round(height)}: ${target.outerHTML.slice(0, 160)}`);
+  }
+  return found;
+}
+
 async function take(name, hash, width, theme, large = false) {
   const where = `${name}-${width}-${large ? LARGE : theme}`;
   const { page, leave } = await stage.page(hash, { where, faults, width, theme, large });
@@ -52,6 +66,7 @@ async function take(name, hash, width, theme, large = false) {
   );
   if (overflow > 0) faults.add(where, `${overflow} px wider than the window`);
   for (const element of await page.evaluate(cut)) faults.add(where, `does not fit: ${element}`);
+  for (const element of await page.evaluate(small)) faults.add(where, `too small to tap: ${element}`);
 
   await page.addScriptTag({ path: axe });
   const { violations } = await page.evaluate((rules) => window.axe.run(document, rules), RULES);
