@@ -138,7 +138,7 @@ export function fakeHost() {
       cause("gauge", "The gauge does not tell the truth", 0.06), cause("relaxed", "Ordinary relaxation of the pipe", 0.05),
       cause("strainer", "Strainer loaded", 0.03),
     ],
-    pair: { words: "Two together explain it better: Air left in one circuit + Isolation valve part closed", shown: "14 %" }, unexplained: ["Unit locks out on low flow"], doubted: [{ cause: "gauge", title: "The gauge does not tell the truth", shown: "34 %" }],
+    pair: { words: "Two together explain it better: Air left in one circuit + Isolation valve part closed", shown: "14 %" }, unexplained: ["Unit locks out on low flow"], doubted: [{ cause: "gauge", title: "The gauge does not tell the truth", shown: "34 %", reasons: [] }], sound: [],
     checks: [check("dead-head", "Dead-head test with the cart", ["static_pressure"], ["bubbles"]), check("second", "Second gauge", [], [])],
     stop: null, assumptions: ["Inside diameter from the pipe’s standard"], unused: [],
   };

@@ -164,6 +164,7 @@ causes-pictures = Pictures: the way from cause to finding, before and after
 pictures-title = Pictures
 pictures-back = Back to the causes
 pictures-none = There is nothing to draw yet. Readings bring the pictures.
+causes-sound = Found as it should be
 causes-unexplained = Not yet explained
 causes-unused = Readings not used
 causes-assumed = Assumed for want of a record

@@ -164,6 +164,7 @@ causes-pictures = Dibujos: el camino de la causa al hallazgo, antes y después
 pictures-title = Dibujos
 pictures-back = Volver a las causas
 pictures-none = Todavía no hay nada que dibujar. Las lecturas traen los dibujos.
+causes-sound = Hallado como debe ser
 causes-unexplained = Aún sin explicar
 causes-unused = Lecturas no usadas
 causes-assumed = Supuesto por falta de registro

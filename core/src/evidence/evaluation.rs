@@ -8,16 +8,33 @@ use crate::records::Instrument;
 use crate::uncertainty::Uncertain;
 use crate::units::Quantity;
 
+/// What a measured value is held against.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum Beside {
+    /// What a sound loop would show.
+    Expected,
+    /// The least that is sound.
+    AtLeast,
+    /// The most that is sound.
+    AtMost,
+    /// Another reading, which should say the same.
+    Other,
+}
+
 /// Why a finding is judged as it is: what was measured, what was to be
 /// expected, and how the expectation came about.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Explained {
     /// The finding.
     pub finding: String,
+    /// What it was measured with, if it stands or falls with that.
+    pub read_with: Option<Instrument>,
     /// What was measured.
     pub measured: Figure,
     /// What a sound loop would show, for this system and day.
     pub expected: Figure,
+    /// As what that is meant.
+    pub beside: Beside,
     /// How the two were compared.
     pub reasoning: Reasoning,
 }
@@ -63,6 +80,8 @@ pub struct Evaluation {
     pub measured: Figure,
     /// What was to be expected.
     pub expected: Figure,
+    /// As what that is meant.
+    pub beside: Beside,
     /// How.
     pub reasoning: Reasoning,
 }
@@ -83,8 +102,15 @@ impl Evaluation {
             used: taken.readings.clone(),
             measured,
             expected,
+            beside: Beside::Expected,
             reasoning,
         }
+    }
+
+    /// The same, what was to be expected being meant so.
+    pub(super) fn against(mut self, beside: Beside) -> Self {
+        self.beside = beside;
+        self
     }
 
     /// The same, as a difference of readings of one instrument: what it is off

@@ -7,8 +7,8 @@ use super::facts::facts;
 use super::levels::with_slip;
 use super::season::{Season, SeasonBasis};
 use crate::diagnosis::{
-    Case, CauseId, CauseKind, EvidenceKind, Finding, Found, Graph, Level, Likelihood, Observation,
-    ReadWith,
+    Case, CauseId, CauseKind, EvidenceKind, Finding, FindingId, Found, Graph, Level, Likelihood,
+    Observation, ReadWith,
 };
 use crate::model::LoopModel;
 use crate::records::visit_file::VisitFile;
@@ -91,6 +91,14 @@ impl WhyUnused {
     }
 }
 
+impl Gathered {
+    /// Whether readings stand behind a finding.
+    pub fn is_read(&self, finding: &FindingId) -> bool {
+        let mut explained = self.explained.iter();
+        explained.any(|explained| explained.finding == finding.as_str())
+    }
+}
+
 /// Gathers the evidence of a call. `today` stands in for a visit without date.
 pub fn gather(file: &VisitFile, model: &LoopModel, graph: &Graph, today: NaiveDate) -> Gathered {
     let call = Call::new(file, model, today);
@@ -120,8 +128,10 @@ pub fn gather(file: &VisitFile, model: &LoopModel, graph: &Graph, today: NaiveDa
             observations.push(observation(graph, finding, &evaluation));
             explained.push(Explained {
                 finding: finding.id.as_str().to_owned(),
+                read_with: evaluation.read_with,
                 measured: evaluation.measured,
                 expected: evaluation.expected,
+                beside: evaluation.beside,
                 reasoning: evaluation.reasoning,
             });
         }

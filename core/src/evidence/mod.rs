@@ -14,7 +14,7 @@ mod levels;
 mod season;
 
 pub use call::{Call, State, Taken};
-pub use evaluation::{Evaluation, Explained};
+pub use evaluation::{Beside, Evaluation, Explained};
 pub use evaluators::{Believed, Evaluator, believed, names};
 pub use facts::{TOLD, facts};
 pub use gather::{Gathered, Unused, WhyUnused, gather};

@@ -35,6 +35,10 @@ context-line = { $fact }: { $holds }. { $why }
 
 figure-measured = measured { $value }
 figure-expected = to be expected { $value }
+figure-at-least = { $value } or more
+figure-at-most = { $value } or less
+figure-other = { $value }, as the other reads
+figure-by-instrument = { $value } ({ $instrument })
 
 check-brings = { $minutes } min, worth { $bits } clear yes-or-no answers
 weight-for = { $odds } to 1 for it

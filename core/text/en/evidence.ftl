@@ -18,6 +18,7 @@ why-wanted-freeze-point = The freeze point is compared with the one that is aske
 why-freeze-margin = The fluid should freeze well below the coldest water that leaves the unit.
 why-two-samples = Samples of a mixed loop freeze at the same temperature.
 why-gravity-of-kind = The recorded fluid with this freeze point would have this specific gravity.
+why-gravity-of-any-strength = No strength of the recorded fluid, from plain water up, has this specific gravity.
 why-relaxation-or-leak = A tight pipe loses the same share for every tenfold of time, air that dissolves takes pressure until it is gone, a leak the same amount every day; the log is compared with all three.
 why-fall-per-decade = How much the log falls for every tenfold of time, beside what polyethylene usually gives.
 why-pre-charge-as-set = The air side, with the fluid side at zero, should still hold what it was set to.

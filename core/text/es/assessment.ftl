@@ -35,6 +35,10 @@ context-line = { $fact }: { $holds }. { $why }
 
 figure-measured = medido { $value }
 figure-expected = esperado { $value }
+figure-at-least = { $value } o más
+figure-at-most = { $value } o menos
+figure-other = { $value }, según la otra lectura
+figure-by-instrument = { $value } ({ $instrument })
 
 check-brings = { $minutes } min, vale { $bits } respuestas claras de sí o no
 weight-for = { $odds } a 1 a favor

@@ -17,6 +17,7 @@ why-wanted-freeze-point = El punto de congelación se compara con el que se pide
 why-freeze-margin = El fluido debe congelar bastante por debajo del agua más fría que sale de la unidad.
 why-two-samples = Las muestras de un lazo bien mezclado congelan a la misma temperatura.
 why-gravity-of-kind = El fluido registrado, con este punto de congelación, tendría esta densidad relativa.
+why-gravity-of-any-strength = Ninguna concentración del fluido registrado, desde el agua sola, tiene esta densidad relativa.
 why-relaxation-or-leak = Una tubería estanca pierde la misma parte cada vez que el tiempo se multiplica por diez; el aire que se disuelve quita presión hasta que se acaba; una fuga, la misma cantidad cada día; el registro se compara con los tres casos.
 why-fall-per-decade = Cuánto cae el registro cada vez que el tiempo se multiplica por diez, junto a lo que suele dar el polietileno.
 why-pre-charge-as-set = El lado del aire, con el lado del fluido a cero, debe conservar lo que se ajustó.

@@ -33,6 +33,10 @@ unexplained: Array<string>,
  */
 doubted: Array<DoubtView>, 
 /**
+ * Where nothing is to be corrected: what was found as it should be.
+ */
+sound: Array<string>, 
+/**
  * What to do next, best first.
  */
 checks: Array<CheckView>, 

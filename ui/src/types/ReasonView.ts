@@ -22,7 +22,8 @@ bits: number,
  */
 shown: string, 
 /**
- * The chain from cause through mechanism to finding, in words.
+ * The chain from cause through mechanism to finding, in words. Where it speaks
+ * against the cause, the first of several introduces the others.
  */
 path: Array<string>, 
 /**

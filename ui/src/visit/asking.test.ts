@@ -14,6 +14,7 @@ const answer = (headline: string): Answer => ({
     pair: null,
     unexplained: [],
     doubted: [],
+    sound: [],
     checks: [],
     stop: null,
     assumptions: [],

@@ -4,8 +4,8 @@ use super::{percent, weight};
 use crate::api::Call;
 use crate::api::knowledge::knowledge;
 use crate::api::types::{CauseView, ContextView, FigureView, ReasonView};
-use crate::diagnosis::{Carrier, CauseId, CauseKind, Diagnosis, Trace, TraceStep};
-use crate::evidence::Explained;
+use crate::diagnosis::{Carrier, CauseId, CauseKind, Diagnosis, FindingId, Trace, TraceStep};
+use crate::evidence::{Beside, Explained};
 use crate::text::Args;
 
 /// Causes less probable than this are not listed.
@@ -46,6 +46,12 @@ impl Call {
             .collect()
     }
 
+    /// The reasons of a cause, where they were worked out.
+    pub(super) fn reasons_of(&self, diagnosis: &Diagnosis, cause: &CauseId) -> Vec<ReasonView> {
+        let trace = diagnosis.traces.iter().find(|trace| trace.cause == *cause);
+        trace.map(|trace| self.reasons(trace)).unwrap_or_default()
+    }
+
     fn reasons(&self, trace: &Trace) -> Vec<ReasonView> {
         let weighty = trace
             .steps
@@ -58,12 +64,7 @@ impl Call {
                 bits: step.alone,
                 shown: weight(step.alone, self.catalog()),
                 path: self.path(&trace.cause, step),
-                figures: self
-                    .gathered
-                    .explained
-                    .iter()
-                    .find(|explained| explained.finding == step.finding.as_str())
-                    .map(|explained| self.figures(explained)),
+                figures: self.figures(&step.finding),
             })
             .collect()
     }
@@ -157,15 +158,47 @@ impl Call {
         })
     }
 
-    fn figures(&self, explained: &Explained) -> FigureView {
+    /// The numbers behind a finding. Where several instruments read it, all that they
+    /// say is told, each by its name.
+    fn figures(&self, finding: &FindingId) -> Option<FigureView> {
         let units = self.wording.units;
-        FigureView {
-            measured: Some(explained.measured.text(units)),
-            expected: Some(explained.expected.text(units)),
-            formula: explained.reasoning.formula_text(self.catalog()),
-            inputs: explained.reasoning.input_texts(self.catalog(), units),
-            source: explained.reasoning.authority_text(self.catalog()),
-        }
+        let all = self.gathered.explained.iter();
+        let all: Vec<&Explained> = all
+            .filter(|explained| explained.finding == finding.as_str())
+            .collect();
+        let first = *all.first()?;
+        let measured = |explained: &Explained| {
+            let value = explained.measured.text(units);
+            let Some(instrument) = explained.read_with.filter(|_| all.len() > 1) else {
+                return value;
+            };
+            let args = Args::new()
+                .text("value", value)
+                .text("instrument", self.title("instrument", instrument.id()));
+            self.catalog().fill("figure-by-instrument", &args)
+        };
+        let measured: Vec<String> = all.iter().map(|&explained| measured(explained)).collect();
+        let expected = first.expected.text(units);
+        let meant = match first.beside {
+            Beside::Expected => None,
+            Beside::AtLeast => Some("figure-at-least"),
+            Beside::AtMost => Some("figure-at-most"),
+            Beside::Other => Some("figure-other"),
+        };
+        let expected = match meant {
+            None => expected,
+            Some(key) => {
+                let args = Args::new().text("value", expected);
+                self.catalog().fill(key, &args)
+            }
+        };
+        Some(FigureView {
+            measured: Some(measured.join(", ")),
+            expected: Some(expected),
+            formula: first.reasoning.formula_text(self.catalog()),
+            inputs: first.reasoning.input_texts(self.catalog(), units),
+            source: first.reasoning.authority_text(self.catalog()),
+        })
     }
 }
 

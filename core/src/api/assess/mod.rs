@@ -41,6 +41,7 @@ impl Call {
                 pair: None,
                 unexplained: Vec::new(),
                 doubted: Vec::new(),
+                sound: Vec::new(),
                 checks: Vec::new(),
                 stop: None,
                 assumptions: assumptions.collect(),
@@ -65,8 +66,10 @@ impl Call {
                     cause: doubted.instrument.as_str().to_owned(),
                     title: self.title("cause", &doubted.instrument),
                     shown: percent(doubted.probability),
+                    reasons: self.reasons_of(diagnosis, &doubted.instrument),
                 })
                 .collect(),
+            sound: self.sound(diagnosis),
             checks: self.checks(diagnosis),
             stop: self.stop(diagnosis),
             assumptions: assumptions.collect(),
@@ -140,6 +143,22 @@ impl Call {
         }
         let args = Args::new().text("found", found);
         self.catalog().fill("found-at-edge", &args)
+    }
+
+    /// What was found as it should be, what is read before what is told: the reason
+    /// for an answer that nothing is to be corrected.
+    fn sound(&self, diagnosis: &Diagnosis) -> Vec<String> {
+        if !matches!(diagnosis.verdict, Verdict::NothingToCorrect { .. }) {
+            return Vec::new();
+        }
+        let trace = diagnosis.traces.first();
+        let steps = trace.into_iter().flat_map(|trace| &trace.steps);
+        let mut normal: Vec<&TraceStep> = steps.filter(|step| !step.abnormal).collect();
+        normal.sort_by_key(|step| !self.gathered.is_read(&step.finding));
+        normal
+            .into_iter()
+            .map(|step| self.step_found(step))
+            .collect()
     }
 
     fn pair(&self, diagnosis: &Diagnosis) -> Option<PairView> {

@@ -20,6 +20,8 @@ pub struct AssessmentView {
     pub unexplained: Vec<String>,
     /// Instruments that may not tell the truth.
     pub doubted: Vec<DoubtView>,
+    /// Where nothing is to be corrected: what was found as it should be.
+    pub sound: Vec<String>,
     /// What to do next, best first.
     pub checks: Vec<CheckView>,
     /// Why no further check is worth its time, if so.
@@ -40,6 +42,8 @@ pub struct DoubtView {
     pub title: String,
     /// How probable that is, as it is shown.
     pub shown: String,
+    /// What speaks for and against it.
+    pub reasons: Vec<ReasonView>,
 }
 
 /// Two causes that together explain better than one.
@@ -132,7 +136,8 @@ pub struct ReasonView {
     pub bits: f64,
     /// Weight as it is shown, for example `4.9 to 1 for it`.
     pub shown: String,
-    /// The chain from cause through mechanism to finding, in words.
+    /// The chain from cause through mechanism to finding, in words. Where it speaks
+    /// against the cause, the first of several introduces the others.
     pub path: Vec<String>,
     /// The numbers behind it, if it rests on a reading.
     pub figures: Option<FigureView>,

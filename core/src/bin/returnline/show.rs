@@ -1,7 +1,7 @@
 //! What the program prints.
 
 use super::failure::Failure;
-use returnline_core::api::types::{AssessmentView, CauseView, PlanView};
+use returnline_core::api::types::{AssessmentView, CauseView, PlanView, ReasonView};
 use returnline_core::api::{Call, CauseSheet, Wording};
 use returnline_core::text::{Catalog, catalog};
 use serde::Serialize;
@@ -11,6 +11,8 @@ use std::io::{self, BufWriter, Write};
 const CAUSES_SHOWN: usize = 5;
 /// Reasons that are listed for the leading cause.
 const REASONS_SHOWN: usize = 8;
+/// Reasons that are listed for a doubted instrument.
+const REASONS_OF_DOUBT: usize = 3;
 /// Reasons weaker than this are left to the JSON answer, bits.
 const WEIGHTY_BITS: f64 = 0.3;
 /// Checks that are listed.
@@ -74,19 +76,20 @@ fn assessment(out: &mut impl Write, view: &AssessmentView, catalog: &Catalog) ->
     if let Some(pair) = &view.pair {
         writeln!(out, "  {:>6}  {}", pair.shown, pair.words)?;
     }
+    if !view.doubted.is_empty() {
+        heading(out, catalog, "program-doubted")?;
+    }
+    for doubt in &view.doubted {
+        writeln!(out, "  {:>6}  {}", doubt.shown, doubt.title)?;
+        said(out, doubt.reasons.iter().take(REASONS_OF_DOUBT), catalog)?;
+    }
     if let Some(leading) = view.causes.first() {
         heading(out, catalog, "program-reasons")?;
         reasons(out, leading, catalog)?;
     }
-    for line in &view.unexplained {
-        writeln!(out, "  ! {line}")?;
-    }
-    for doubt in &view.doubted {
-        writeln!(out, "  ! {:>4}  {}", doubt.shown, doubt.title)?;
-    }
-    for line in &view.unused {
-        writeln!(out, "  ! {line}")?;
-    }
+    listed(out, catalog, "program-sound", &view.sound)?;
+    listed(out, catalog, "program-unexplained", &view.unexplained)?;
+    listed(out, catalog, "program-unused", &view.unused)?;
     if !view.checks.is_empty() {
         heading(out, catalog, "program-next")?;
         for check in view.checks.iter().take(CHECKS_SHOWN) {
@@ -106,15 +109,34 @@ fn assessment(out: &mut impl Write, view: &AssessmentView, catalog: &Catalog) ->
     Ok(())
 }
 
+/// Lines under a heading, if there are any.
+fn listed(
+    out: &mut impl Write,
+    catalog: &Catalog,
+    title: &str,
+    lines: &[String],
+) -> io::Result<()> {
+    if !lines.is_empty() {
+        heading(out, catalog, title)?;
+    }
+    lines.iter().try_for_each(|line| writeln!(out, "  {line}"))
+}
+
 fn reasons(out: &mut impl Write, cause: &CauseView, catalog: &Catalog) -> io::Result<()> {
     for line in &cause.context {
         writeln!(out, "  · {}", line.whole())?;
     }
-    let weighty = cause
-        .reasons
-        .iter()
-        .filter(|reason| reason.bits.abs() >= WEIGHTY_BITS);
-    for reason in weighty.take(REASONS_SHOWN) {
+    let reasons = cause.reasons.iter();
+    let weighty = reasons.filter(|reason| reason.bits.abs() >= WEIGHTY_BITS);
+    said(out, weighty.take(REASONS_SHOWN), catalog)
+}
+
+fn said<'a>(
+    out: &mut impl Write,
+    reasons: impl Iterator<Item = &'a ReasonView>,
+    catalog: &Catalog,
+) -> io::Result<()> {
+    for reason in reasons {
         writeln!(out, "  {:>10}  {}", reason.shown, reason.found)?;
         for step in &reason.path {
             writeln!(out, "              {step}")?;

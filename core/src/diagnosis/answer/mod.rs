@@ -18,7 +18,7 @@ pub use trace::{Carrier, ContextStep, Contradiction, Doubted, Step as TraceStep,
 pub use verdict::{Health, Verdict};
 
 use super::evidence::Case;
-use super::graph::{CauseKind, Graph};
+use super::graph::{CauseIx, CauseKind, Graph};
 use super::id::{CauseId, FindingId, MechanismId};
 use super::inference::{CaseError, Inference};
 
@@ -70,7 +70,7 @@ pub struct Diagnosis {
 }
 
 /// Works a case out and answers everything. `traced` is how many of the most
-/// probable causes get their reasons.
+/// probable causes get their reasons; every doubted instrument gets them too.
 ///
 /// # Errors
 /// As [`Inference::new`].
@@ -98,6 +98,12 @@ pub fn diagnose(
     );
     let ranked = verdict::in_answer_order(&inference, &health, left_out.before());
     let leading = explanation::leading_set(&inference);
+    let doubted = trace::doubted(&inference, policy);
+    let mut told: Vec<CauseIx> = ranked.iter().copied().take(traced).collect();
+    for doubt in &doubted {
+        let instrument = graph.find_cause(&doubt.instrument);
+        told.extend(instrument.filter(|instrument| !told.contains(instrument)));
+    }
     Ok(Diagnosis {
         verdict: verdict::verdict(&inference, &health, &explanations, &outlooks, policy),
         causes: ranked
@@ -125,15 +131,14 @@ pub fn diagnose(
             .collect(),
         health,
         explanations,
-        traces: ranked
-            .iter()
-            .take(traced)
-            .map(|&cause| left_out.trace(&inference, &case.facts, cause))
+        traces: told
+            .into_iter()
+            .map(|cause| left_out.trace(&inference, &case.facts, cause))
             .collect(),
         unexplained: explanation::unexplained(&inference, &leading, policy),
         contradictions: left_out.contradictions(&inference, policy),
         conflict_bits: left_out.conflict_bits(),
-        doubted: trace::doubted(&inference, policy),
+        doubted,
         next: outlooks.next_step(&inference, policy),
         checks: outlooks.checks,
     })

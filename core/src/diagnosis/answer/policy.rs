@@ -37,7 +37,7 @@ impl Default for Policy {
     fn default() -> Self {
         Self {
             enough: 0.9,
-            healthy: 0.65,
+            healthy: 0.6,
             healthy_unrivalled: 0.4,
             rival: 4.5,
             elsewhere: 0.7,

@@ -51,6 +51,14 @@ pub(super) fn seen(inference: &Inference<'_>) -> Vec<Seen> {
                 f64::INFINITY
             };
             let beside = scale.levels().iter().zip(&weights);
+            // Readings that clearly contradict each other lie at no edge.
+            let is_contradicted = scale.index(level).is_some_and(|at| {
+                let mut readings = observed.readings().iter();
+                readings.any(|reading| {
+                    let most = reading.weights.iter().copied().fold(0.0, f64::max);
+                    most >= EDGE_RATIO * reading.weights[at]
+                })
+            });
             let next = beside
                 .filter(|&(&other, _)| other != level)
                 .fold(0.0, |most: f64, (_, &weight)| most.max(weight));
@@ -58,7 +66,8 @@ pub(super) fn seen(inference: &Inference<'_>) -> Vec<Seen> {
                 finding: observed.finding,
                 level,
                 at_edge: matches!(entry.evidence, EvidenceKind::Evaluator(_))
-                    && best < EDGE_RATIO * next,
+                    && best < EDGE_RATIO * next
+                    && !is_contradicted,
                 instruments: observed.instruments(),
                 normal,
                 over_normal,

@@ -2,7 +2,7 @@
 
 use super::Evaluator;
 use crate::evidence::call::{Call, State, Taken};
-use crate::evidence::evaluation::{Compared, Evaluation};
+use crate::evidence::evaluation::{Beside, Compared, Evaluation};
 use crate::evidence::levels::Levels;
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::hydraulics::elastic;
@@ -66,7 +66,7 @@ fn evaluate_air(call: &Call<'_>) -> Option<Evaluation> {
     );
     let gauges = before.into_iter().chain(after);
     let readings: Vec<usize> = gauges.flat_map(|taken| taken.readings).collect();
-    Some(evaluation.using(&readings))
+    Some(evaluation.against(Beside::AtMost).using(&readings))
 }
 
 fn test(

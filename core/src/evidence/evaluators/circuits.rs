@@ -2,7 +2,7 @@
 
 use super::Evaluator;
 use crate::evidence::call::{Call, State, Taken};
-use crate::evidence::evaluation::{Compared, Evaluation};
+use crate::evidence::evaluation::{Beside, Compared, Evaluation};
 use crate::evidence::levels::Levels;
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::records::ReadingPoint;
@@ -97,7 +97,7 @@ fn apart(call: &Call<'_>, levels: &Levels) -> Vec<Evaluation> {
             Figure::exact(Number::from_si(circuits.len() as f64)),
         ),
     );
-    vec![evaluation.of_one_instrument()]
+    vec![evaluation.against(Beside::AtMost).of_one_instrument()]
 }
 
 /// Expected range of n normal values over their standard deviation, for n from

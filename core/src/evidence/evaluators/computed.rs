@@ -5,7 +5,7 @@ use super::Evaluator;
 use super::flow::{across, exchanger_curve, liquid, possible_fluids, ways};
 use super::pump::Circulators;
 use crate::evidence::call::{Call, State};
-use crate::evidence::evaluation::{Compared, Evaluation};
+use crate::evidence::evaluation::{Beside, Compared, Evaluation};
 use crate::evidence::levels::Levels;
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::fluids::{Fluid, FluidKind};
@@ -81,7 +81,7 @@ fn from_records(
     x: Compared,
     used: &[usize],
     measured: Figure,
-    expected: Figure,
+    (expected, beside): (Figure, Beside),
     reasoning: Reasoning,
 ) -> Vec<Evaluation> {
     vec![Evaluation {
@@ -90,6 +90,7 @@ fn from_records(
         used: used.to_vec(),
         measured,
         expected,
+        beside,
         reasoning,
     }]
 }
@@ -210,7 +211,7 @@ fn flow_short(call: &Call<'_>) -> Vec<Evaluation> {
         Compared::ratio(flow, needed),
         &used,
         Figure::uncertain(flow),
-        Figure::uncertain(needed),
+        (Figure::uncertain(needed), Beside::AtLeast),
         reasoning,
     )
 }
@@ -285,7 +286,7 @@ fn cold_film(call: &Call<'_>) -> Vec<Evaluation> {
         x,
         &used,
         Figure::uncertain(reynolds),
-        Figure::exact(limit),
+        (Figure::exact(limit), Beside::AtLeast),
         reasoning,
     );
     // What a lying meter says of the flow it says of the film.
@@ -329,7 +330,7 @@ fn length_short(call: &Call<'_>) -> Vec<Evaluation> {
         Compared::ratio(laid, usual),
         &[],
         Figure::uncertain(laid),
-        Figure::uncertain(usual),
+        (Figure::uncertain(usual), Beside::AtLeast),
         reasoning,
     )
 }
@@ -368,7 +369,7 @@ fn uneven(call: &Call<'_>) -> Vec<Evaluation> {
             Compared::Value(farthest, EVEN_SPREAD),
             &used,
             Figure::uncertain(Uncertain::new(share(farthest), EVEN_SPREAD)),
-            Figure::exact(share(0.0)),
+            (Figure::exact(share(0.0)), Beside::Expected),
             Reasoning::new("circuit-flows", Authority::CommonPractice)
                 .with("needed-flow", Figure::exact(flow)),
         ))

@@ -2,13 +2,13 @@
 
 use super::Evaluator;
 use crate::evidence::call::{Call, State, Taken};
-use crate::evidence::evaluation::{Compared, Evaluation};
+use crate::evidence::evaluation::{Beside, Compared, Evaluation};
 use crate::evidence::levels::Levels;
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::fluids::{Fluid, FluidKind, HydrometerScale, Suitability, hydrometer};
 use crate::records::{Instrument, OperatingMode, ReadingPoint};
 use crate::uncertainty::{Uncertain, propagate};
-use crate::units::{Number, Quantity, Temperature, TemperatureDifference};
+use crate::units::{Fraction, Number, Quantity, Temperature, TemperatureDifference};
 
 /// How far the fluid freezes below what is needed, K. The needed point itself
 /// already lies the trade's margin below the coldest leaving water. Judgement.
@@ -182,6 +182,7 @@ fn protection(call: &Call<'_>) -> Vec<Evaluation> {
                 Figure::uncertain(needed),
                 reasoning.clone(),
             )
+            .against(Beside::AtMost)
         })
         .collect()
 }
@@ -248,7 +249,12 @@ fn samples(call: &Call<'_>) -> Vec<Evaluation> {
         Figure::uncertain(back.uncertain::<Temperature>()),
         Reasoning::new("two-samples", Authority::CommonPractice),
     );
-    vec![evaluation.using(&back.readings).of_one_instrument()]
+    vec![
+        evaluation
+            .against(Beside::Other)
+            .using(&back.readings)
+            .of_one_instrument(),
+    ]
 }
 
 fn disagree(call: &Call<'_>) -> Vec<Evaluation> {
@@ -262,7 +268,11 @@ fn evaluate_disagreement(call: &Call<'_>) -> Option<Evaluation> {
     let freezing = freeze_points(call)
         .into_iter()
         .filter(|taken| taken.instrument != Instrument::Hydrometer)
-        .min_by(|a, b| a.standard.total_cmp(&b.standard))?;
+        .min_by(|a, b| a.standard.total_cmp(&b.standard));
+    let Some(freezing) = freezing else {
+        let evaluation = beyond_every_strength(kind, &gravity, sample)?;
+        return Some(evaluation.using(&companions));
+    };
     let reference = Fluid::WATER
         .density(Temperature::from_fahrenheit(60.0))
         .ok()?;
@@ -294,5 +304,60 @@ fn evaluate_disagreement(call: &Call<'_>) -> Option<Evaluation> {
             Figure::uncertain(freezing.uncertain::<Temperature>()),
         ),
     );
+    let evaluation = evaluation.against(Beside::Other);
     Some(evaluation.using(&freezing.readings).using(&companions))
+}
+
+/// The strongest mixture that stands in loops, by volume. Common practice, no source.
+const STRONGEST: f64 = 0.5;
+
+/// A gravity with no freeze point beside it: no strength of the recorded kind, from
+/// water up, weighs that. One within their range tells nothing of the kind.
+fn beyond_every_strength(
+    kind: FluidKind,
+    gravity: &Taken,
+    sample: Uncertain<Temperature>,
+) -> Option<Evaluation> {
+    let reference = Fluid::WATER
+        .density(Temperature::from_fahrenheit(60.0))
+        .ok()?;
+    let at = |strength: f64| {
+        let weighed = propagate((sample,), |(sample,)| {
+            let fluid = match kind {
+                FluidKind::Water => Fluid::WATER,
+                kind => Fluid::new(kind, Fraction::from_si(strength))?,
+            };
+            let density = fluid.density(sample)?;
+            Ok::<_, crate::fluids::FluidError>(Number::from_si(density.si() / reference.si()))
+        });
+        weighed.ok().map(|weighed| weighed.result)
+    };
+    let (water, strong) = (at(0.0)?, at(STRONGEST)?);
+    let (lightest, heaviest) = if water.value().si() < strong.value().si() {
+        (water, strong)
+    } else {
+        (strong, water)
+    };
+    let (edge, beside) = if gravity.si > heaviest.value().si() {
+        (heaviest, Beside::AtMost)
+    } else if gravity.si < lightest.value().si() {
+        (lightest, Beside::AtLeast)
+    } else {
+        return None;
+    };
+    // The correlation's own doubt, relative.
+    let edge = Uncertain::new(edge.value(), edge.standard().hypot(1e-3));
+    let spread = gravity.standard.hypot(edge.standard());
+    let evaluation = Evaluation::of(
+        &GRAVITY,
+        Compared::Value(gravity.si - edge.value().si(), spread),
+        gravity,
+        Figure::uncertain(gravity.uncertain::<Number>()),
+        Figure::uncertain(edge),
+        Reasoning::new(
+            "gravity-of-any-strength",
+            Authority::Published("langes-handbook"),
+        ),
+    );
+    Some(evaluation.against(beside))
 }

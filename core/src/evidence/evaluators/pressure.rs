@@ -2,7 +2,7 @@
 
 use super::Evaluator;
 use crate::evidence::call::{Call, State, Taken};
-use crate::evidence::evaluation::{Compared, Evaluation};
+use crate::evidence::evaluation::{Beside, Compared, Evaluation};
 use crate::evidence::levels::Levels;
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::fluids::Fluid;
@@ -40,10 +40,14 @@ fn static_pressure(call: &Call<'_>) -> Vec<Evaluation> {
     };
     let lift = seasonal_lift(call);
     let psi_of = |pa: f64| Unit::Psi.from_si(pa);
-    let least = Uncertain::new(
-        GaugePressure::from_si(Unit::Psi.to_si(least) + lift.0),
-        lift.1,
-    );
+    let middle = 0.5 * (least + most);
+    let today = |psi| {
+        Uncertain::new(
+            GaugePressure::from_si(Unit::Psi.to_si(psi) + lift.0),
+            lift.1,
+        )
+    };
+    let (least, greatest) = (today(least), today(most));
     let (rating, rated) = call.model.pressure_limit(call.file);
     call.by_instrument(ReadingPoint::StaticPressure, State::AtRest)
         .iter()
@@ -58,15 +62,16 @@ fn static_pressure(call: &Call<'_>) -> Vec<Evaluation> {
             } else {
                 f64::NEG_INFINITY
             };
+            // Told is the edge that the gauge is nearer to.
+            let (limit, beside) = if over > own.max(middle) {
+                (Figure::exact(rating), Beside::AtMost)
+            } else if own > middle {
+                (Figure::uncertain(greatest), Beside::AtMost)
+            } else {
+                (Figure::uncertain(least), Beside::AtLeast)
+            };
             let x = Compared::Value(own.max(over), psi_of(taken.standard.hypot(lift.1)));
-            Evaluation::of(
-                levels,
-                x,
-                taken,
-                figure,
-                Figure::uncertain(least),
-                reasoning,
-            )
+            Evaluation::of(levels, x, taken, figure, limit, reasoning).against(beside)
         })
         .collect()
 }
@@ -108,6 +113,7 @@ fn gone(call: &Call<'_>) -> Vec<Evaluation> {
                 Figure::exact(GaugePressure::from_si(Unit::Psi.to_si(2.0))),
                 reasoning,
             )
+            .against(Beside::AtLeast)
             .using(&companions)
         })
         .collect()
@@ -343,7 +349,12 @@ fn suction(call: &Call<'_>) -> Vec<Evaluation> {
     } else {
         Unit::Psi.from_si(by_vapour + by_height + by_make)
     };
-    let least = if asked.is_finite() { asked } else { usual };
+    // What stands in a vented reservoir is a few feet: there it only must not draw.
+    let least = match (asked.is_finite(), vented) {
+        (true, _) => asked,
+        (false, true) => 0.0,
+        (false, false) => usual,
+    };
     call.by_instrument(ReadingPoint::SuctionPressure, State::Running)
         .iter()
         .map(|taken| {
@@ -357,6 +368,7 @@ fn suction(call: &Call<'_>) -> Vec<Evaluation> {
                 Figure::exact(GaugePressure::from_si(least)),
                 reasoning,
             )
+            .against(Beside::AtLeast)
         })
         .collect()
 }

@@ -3,7 +3,7 @@
 use super::Evaluator;
 use super::pressure::unknowns;
 use crate::evidence::call::{Call, State, Taken};
-use crate::evidence::evaluation::Evaluation;
+use crate::evidence::evaluation::{Beside, Evaluation};
 use crate::evidence::levels::{Levels, SLIP, with_slip};
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::pressure::balance::{Balance, ChargeState, SealedLoop, balance};
@@ -193,6 +193,7 @@ fn falls_daily(call: &Call<'_>) -> Vec<Evaluation> {
             used: log.taken.readings.clone(),
             measured: litres(Figure::uncertain(trend.rate)),
             expected: litres(Figure::exact(VolumeFlow::ZERO)),
+            beside: Beside::Expected,
             reasoning: reasoning("relaxation-or-leak", &log),
         })
     };
@@ -216,6 +217,7 @@ fn fall_shrinks(call: &Call<'_>) -> Vec<Evaluation> {
             used: log.taken.readings.clone(),
             measured: Figure::uncertain(trend.per_decade),
             expected: Figure::uncertain(Uncertain::new(usual, PER_DECADE.1 * base)),
+            beside: Beside::Expected,
             reasoning: reasoning("fall-per-decade", &log),
         })
     };

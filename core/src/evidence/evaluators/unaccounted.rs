@@ -6,7 +6,7 @@ use super::flow::{across, liquid, possible_fluids};
 use super::pump::known_flow;
 use super::solids::expected_drop;
 use crate::evidence::call::{Call, State};
-use crate::evidence::evaluation::{Compared, Evaluation};
+use crate::evidence::evaluation::{Beside, Compared, Evaluation};
 use crate::evidence::levels::Levels;
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::fluids::Fluid;
@@ -81,9 +81,10 @@ fn unaccounted(call: &Call<'_>) -> Vec<Evaluation> {
             Compared::Value(psi(left.value().si()), psi(left.standard())),
             &rise,
             Figure::uncertain(left),
-            Figure::exact(PressureDifference::ZERO),
+            Figure::exact(PressureDifference::from_si(Unit::Psi.to_si(2.0))),
             reasoning,
-        );
+        )
+        .against(Beside::AtMost);
         left.standard()
             .is_finite()
             .then(|| evaluation.using(&way.taken.readings))

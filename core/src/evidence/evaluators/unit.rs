@@ -3,7 +3,7 @@
 use super::Evaluator;
 use super::split::{by_entering_water, rated_capacity, rated_input};
 use crate::evidence::call::{Call, State, Taken};
-use crate::evidence::evaluation::{Compared, Evaluation};
+use crate::evidence::evaluation::{Beside, Compared, Evaluation};
 use crate::evidence::levels::Levels;
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::records::{OperatingMode, ReadingPoint};
@@ -106,10 +106,20 @@ fn fahrenheit(taken: &Taken) -> Compared {
 
 fn entering(call: &Call<'_>) -> Vec<Evaluation> {
     let judged = |taken: &Taken, mode| {
-        let (levels, edge, formula) = if mode == OperatingMode::Cooling {
-            (&COOLING_WATER, 90.0, "entering-water-cooling")
+        let (levels, edge, beside, formula) = if mode == OperatingMode::Cooling {
+            (
+                &COOLING_WATER,
+                90.0,
+                Beside::AtMost,
+                "entering-water-cooling",
+            )
         } else {
-            (&HEATING_WATER, 30.0, "entering-water-heating")
+            (
+                &HEATING_WATER,
+                30.0,
+                Beside::AtLeast,
+                "entering-water-heating",
+            )
         };
         Evaluation::of(
             levels,
@@ -119,6 +129,7 @@ fn entering(call: &Call<'_>) -> Vec<Evaluation> {
             Figure::exact(Temperature::from_fahrenheit(edge)),
             Reasoning::new(formula, Authority::CommonPractice),
         )
+        .against(beside)
     };
     let mut all = Vec::new();
     for mode in MODES {

@@ -2,7 +2,7 @@
 
 use super::Evaluator;
 use crate::evidence::call::{Call, State, Taken};
-use crate::evidence::evaluation::{Compared, Evaluation};
+use crate::evidence::evaluation::{Beside, Compared, Evaluation};
 use crate::evidence::levels::Levels;
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::fluids::FluidKind;
@@ -113,6 +113,7 @@ fn concentration(levels: &Levels, taken: &Taken, guide: f64, formula: &'static s
         Figure::exact(guide),
         Reasoning::new(formula, Authority::CommonPractice),
     )
+    .against(Beside::AtMost)
 }
 
 /// By Langelier's index, where pH, calcium, alkalinity and solids are known.
@@ -171,7 +172,8 @@ fn by_index(call: &Call<'_>) -> Option<Evaluation> {
         Figure::uncertain(Uncertain::new(index.value(), spread)),
         Figure::exact(Number::from_si(0.0)),
         reasoning,
-    );
+    )
+    .against(Beside::AtMost);
     let others = [ph.readings, alkalinity.readings, solids.readings].concat();
     Some(evaluation.using(&others))
 }
@@ -218,6 +220,7 @@ fn corrosive(call: &Call<'_>) -> Vec<Evaluation> {
             Figure::exact(ElectricalConductivity::from_si(1_500.0 * MICROSIEMENS)),
             Reasoning::new("water-conductivity-guide", Authority::CommonPractice),
         )
+        .against(Beside::AtMost)
     });
     let ph = read(call, ReadingPoint::WaterPh)
         .map(|taken| acid(&WATER_PH, &taken, 6.5, "water-ph-guide"));
@@ -233,6 +236,7 @@ fn acid(levels: &Levels, taken: &Taken, guide: f64, formula: &'static str) -> Ev
         Figure::exact(Number::from_si(guide)),
         Reasoning::new(formula, Authority::CommonPractice),
     )
+    .against(Beside::AtLeast)
 }
 
 fn acidity(call: &Call<'_>) -> Vec<Evaluation> {

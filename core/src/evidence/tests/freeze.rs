@@ -99,3 +99,24 @@ fn gravity_of_another_kind() {
     favours(with(1.017), 0, 0.8);
     favours(with(0.986), 1, 0.95);
 }
+
+#[test]
+fn gravity_that_no_strength_of_the_kind_has() {
+    // Lange's Handbook, 15th ed., table 5.13: methanol is lighter than water at every
+    // strength, propylene glycol heavier (1.017 where it freezes at 20 °F).
+    let with = |kind, gravity| {
+        let list = json!([
+            { "point": "specific_gravity", "value": value(gravity, "1") },
+            { "point": "sample_temperature", "value": value(60.0, "degF") }
+        ]);
+        evaluate("gravity-and-freeze-point-disagree", &of(kind, list))
+    };
+    for (kind, gravity) in [("methanol", 1.017), ("propylene_glycol", 0.986)] {
+        let all = with(kind, gravity);
+        assert_eq!(all.len(), 1, "{kind}");
+        favours(all[0].likelihood, 1, 0.95);
+    }
+    // Within the range of the kind a gravity alone tells nothing of the kind.
+    assert!(with("methanol", 0.975).is_empty());
+    assert!(with("propylene_glycol", 1.017).is_empty());
+}

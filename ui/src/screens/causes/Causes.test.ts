@@ -32,7 +32,7 @@ const reason: ReasonView = {
 };
 
 /** Everything said twice: the engine may repeat itself, the screen must not break. */
-const doubt = { cause: "gauge-lies", title: "The gauge lies", shown: "31 %" };
+const doubt = { cause: "gauge-lies", title: "The gauge lies", shown: "31 %", reasons: [] };
 const outcome = { id: "bubbles:present", seen: "Bubbles: yes", shown: "62 %", then: "then air: 90 %" };
 const context = { words: "In its first year: yes.", shown: "1.6 to 1 for it" };
 const turn = {
@@ -60,6 +60,7 @@ const repeating: Answer = {
     pair: { words: "Two together", shown: "14 %" },
     unexplained: ["same", "same"],
     doubted: [doubt, doubt],
+    sound: ["same", "same"],
     checks: [
       {
         id: "look",
