@@ -20,6 +20,8 @@ const UNRECORDED_SHARE: f64 = 0.15;
 const UNRECORDED_SPREAD: f64 = 0.10;
 /// Fluid in the exchanger and flow centre, gal per ton. Judgement.
 const UNIT_VOLUME_PER_TON_GAL: f64 = 0.5;
+/// Share by which what the exchanger holds is uncertain. Judgement.
+const INDOOR_SPREAD: f64 = 0.3;
 /// Ratio of outside diameter to wall that most loops have. Common practice, no source.
 const USUAL_DIAMETER_RATIO: f64 = 11.0;
 
@@ -54,6 +56,8 @@ pub struct Piping {
     pub indoor: Vec<Section>,
     /// Everything the loop holds.
     pub volume: Uncertain<Volume>,
+    /// What indoor pipe and exchanger hold of it; none where the pipe is unknown.
+    pub indoor_volume: Option<Uncertain<Volume>>,
     /// The part of it in plastic pipe.
     pub plastic_volume: Volume,
     /// Outside diameter over wall of most of the plastic pipe.
@@ -79,6 +83,20 @@ impl Piping {
         let gallons = |gallons: f64| Volume::from_si(Unit::Gallon.to_si(gallons));
         let all = |sections: &[Section]| sections.iter().map(Section::volume).sum::<Volume>();
         let in_circuits = all(&circuits) * VOLUME_FROM_TABLE;
+        let unit = system
+            .heat_pump
+            .as_ref()
+            .and_then(|unit| unit.exchanger.as_ref());
+        let unit = unit
+            .and_then(|exchanger| exchanger.volume)
+            .map_or(gallons(UNIT_VOLUME_PER_TON_GAL * tons), |volume| {
+                volume.get()
+            });
+        let indoor_volume = (!indoor.is_empty()).then(|| {
+            let in_pipe = all(&indoor) * VOLUME_FROM_TABLE;
+            let spread = (VOLUME_SPREAD * in_pipe.si()).hypot(INDOOR_SPREAD * unit.si());
+            Uncertain::new(in_pipe + unit, spread)
+        });
         let volume = if circuits.is_empty() {
             assumptions.push(Assumption::CircuitsUnknown);
             assumptions.push(Assumption::VolumeByCapacity);
@@ -93,14 +111,7 @@ impl Piping {
                 total += in_circuits * UNRECORDED_SHARE;
                 spread = spread.hypot(UNRECORDED_SPREAD * in_circuits.si());
             }
-            let unit = system
-                .heat_pump
-                .as_ref()
-                .and_then(|unit| unit.exchanger.as_ref());
-            let unit = unit
-                .and_then(|exchanger| exchanger.volume)
-                .map(|volume| volume.get());
-            total += unit.unwrap_or(gallons(UNIT_VOLUME_PER_TON_GAL * tons));
+            total += unit;
             Uncertain::new(total, spread)
         };
         let plastic: Vec<&Section> = circuits
@@ -129,6 +140,7 @@ impl Piping {
             circuits,
             headers,
             indoor,
+            indoor_volume,
             volume,
             plastic_volume,
             diameter_ratio: diameter_ratio.unwrap_or(USUAL_DIAMETER_RATIO),

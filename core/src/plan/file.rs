@@ -110,6 +110,16 @@ pub struct StepEntry {
     pub only_with_antifreeze: bool,
     /// Whether the loop holds plain water afterwards.
     pub refills: bool,
+    /// Whether it is read or done with the circulators running.
+    pub running: bool,
+    /// Whether it puts so much into the loop that room must be made first.
+    pub adds: bool,
+    /// Whether it takes fluid out of the loop to make room.
+    pub draws_off: bool,
+    /// Sections whose valves it shuts.
+    pub shuts: Vec<String>,
+    /// Sections whose valves it opens.
+    pub joins: Vec<String>,
     /// What it opens.
     pub opens: Vec<String>,
     /// What it closes.

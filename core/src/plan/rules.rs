@@ -4,8 +4,8 @@
 //! each section and what stands open, step by step.
 
 use super::id::{OpeningId, StepId};
-use super::library::{Library, Step};
-use super::terms::{Hazard, Section, Side, Stage};
+use super::library::{Library, Opening, Step};
+use super::terms::{FlowCentreKind, Hazard, Section, Side, Stage, TimerKind};
 use super::work::{PlanNote, WorkPlan};
 use std::collections::{BTreeMap, BTreeSet};
 use thiserror::Error;
@@ -47,6 +47,16 @@ pub enum Violation {
     StartedWhileOpen { step: StepId, opening: OpeningId },
     #[error("`{opening}` is never closed")]
     LeftOpen { opening: OpeningId },
+    #[error("`{step}` pumps into {section:?}, which is shut off")]
+    PumpedIntoShut { step: StepId, section: Section },
+    #[error("`{step}` pumps with no hose connected")]
+    PumpedWithoutHoses { step: StepId },
+    #[error("what `{step}` drained is not purged and its air not measured")]
+    DrainedNotPurged { step: StepId },
+    #[error("`{step}` adds to a full loop from which nothing was drawn off")]
+    DosedIntoFullLoop { step: StepId },
+    #[error("`{step}` reads what takes running circulators, with the power locked off")]
+    ReadWithPowerOff { step: StepId },
     #[error("the charge of `{step}` is not held and watched")]
     ChargeNotHeld { step: StepId },
     #[error("`{step}` comes before what it proves")]
@@ -115,8 +125,14 @@ struct Walk<'a> {
     dosed: bool,
     charged: bool,
     unheld: Option<&'a StepId>,
-    open: BTreeMap<&'a OpeningId, Option<Section>>,
+    open: BTreeMap<&'a OpeningId, Option<&'a Opening>>,
     at_zero: BTreeSet<Section>,
+    /// Sections with their valves shut.
+    shut: BTreeSet<Section>,
+    /// The step that let the fluid out of the indoor part, until the air is out again.
+    drained: Option<&'a StepId>,
+    purged: bool,
+    drawn_off: bool,
 }
 
 impl<'a> Walk<'a> {
@@ -133,6 +149,10 @@ impl<'a> Walk<'a> {
             unheld: None,
             open: BTreeMap::new(),
             at_zero: BTreeSet::new(),
+            shut: BTreeSet::new(),
+            drained: None,
+            purged: false,
+            drawn_off: false,
         }
     }
 
@@ -142,7 +162,14 @@ impl<'a> Walk<'a> {
             self.found.push(Violation::Twice { step: id() });
         }
         self.order(step);
+        self.valves(step);
         self.pressure(step);
+        self.hoses(step);
+        self.air(step);
+        self.dose(step);
+        if step.running && self.open.contains_key(&OpeningId::new(POWER)) {
+            self.found.push(Violation::ReadWithPowerOff { step: id() });
+        }
         for opening in &step.closes {
             if self.open.remove(opening).is_none() {
                 self.found.push(Violation::ClosedWhatIsNotOpen {
@@ -203,7 +230,12 @@ impl<'a> Walk<'a> {
 
     fn pressure(&mut self, step: &'a Step) {
         let id = || step.id.clone();
-        self.at_zero.extend(step.relieves.iter().copied());
+        // What is shut off keeps its pressure when its neighbours are let down: only a
+        // step of its own relieves it.
+        let alone = step.relieves.len() == 1;
+        let reached = step.relieves.iter().copied();
+        self.at_zero
+            .extend(reached.filter(|section| alone || !self.shut.contains(section)));
         for section in &step.at_zero {
             if !self.at_zero.contains(section) {
                 self.found.push(Violation::WorkedUnderPressure {
@@ -223,22 +255,98 @@ impl<'a> Walk<'a> {
                     section,
                 });
             }
-            if section == Some(Section::Unit) && !self.open.contains_key(&OpeningId::new(POWER)) {
+            let indoors = matches!(section, Some(Section::Unit | Section::Exchanger));
+            if indoors && !self.open.contains_key(&OpeningId::new(POWER)) {
                 self.found.push(Violation::PowerNotLocked { step: id() });
             }
-            // A connection may be under pressure while it is open.
-            let followed = section.filter(|_| known.is_some_and(|known| !known.connection));
-            self.open.insert(opening, followed);
+            self.open.insert(opening, known);
         }
         for section in &step.pressurises {
             self.at_zero.remove(section);
-            let open = self.open.iter().filter(|(_, at)| **at == Some(*section));
+            // A connection may be under pressure while it is open.
+            let open = self.open.iter().filter(|(_, known)| {
+                known.is_some_and(|known| !known.connection && known.section == Some(*section))
+            });
             self.found
                 .extend(open.map(|(opening, _)| Violation::PressurisedWhileOpen {
                     step: id(),
                     section: *section,
                     opening: (*opening).clone(),
                 }));
+        }
+    }
+
+    /// What is shut, and that nothing is pumped there but through hoses of its own.
+    fn valves(&mut self, step: &'a Step) {
+        for section in &step.joins {
+            self.shut.remove(section);
+            self.at_zero.remove(section);
+        }
+        self.shut.extend(step.shuts.iter().copied());
+        for section in &step.pressurises {
+            if self.shut.contains(section) && !self.connected(&[*section]) {
+                self.found.push(Violation::PumpedIntoShut {
+                    step: step.id.clone(),
+                    section: *section,
+                });
+            }
+        }
+    }
+
+    /// Whether a hose sits on one of the sections.
+    fn connected(&self, sections: &[Section]) -> bool {
+        let mut open = self.open.values().flatten();
+        open.any(|opening| {
+            let section = opening.section;
+            opening.connection && section.is_some_and(|section| sections.contains(&section))
+        })
+    }
+
+    /// Fluid comes through a hose, or out of the part that a valve is opened to.
+    fn hoses(&mut self, step: &'a Step) {
+        let by_itself = !step.joins.is_empty() && !step.pressurises.contains(&Section::Ports);
+        if !step.pressurises.is_empty() && !by_itself && !self.connected(&step.pressurises) {
+            self.found.push(Violation::PumpedWithoutHoses {
+                step: step.id.clone(),
+            });
+        }
+    }
+
+    /// What was drained is purged and its air measured; a reservoir that stands over
+    /// it fills it and takes its air by itself.
+    fn air(&mut self, step: &'a Step) {
+        let indoors = [Section::Unit, Section::Exchanger];
+        let drains = indoors.iter().any(|part| step.relieves.contains(part));
+        if drains {
+            self.drained = Some(&step.id);
+            self.purged = false;
+        }
+        let reaches = step.pressurises.contains(&Section::Unit);
+        match step.stage {
+            Stage::Purge if reaches && needs_reservoir(step) => self.drained = None,
+            // Filling alone leaves its air in it.
+            Stage::Purge if reaches => {
+                let mut timers = step.timers.iter();
+                self.purged |= timers.any(|timer| timer.kind == TimerKind::Purge);
+            }
+            Stage::DeadHead if reaches && self.purged => self.drained = None,
+            _ => {}
+        }
+        if step.stage >= Stage::Restart
+            && let Some(drained) = self.drained.take()
+        {
+            self.found.push(Violation::DrainedNotPurged {
+                step: drained.clone(),
+            });
+        }
+    }
+
+    fn dose(&mut self, step: &'a Step) {
+        self.drawn_off |= step.draws_off;
+        if step.adds && !self.drawn_off {
+            self.found.push(Violation::DosedIntoFullLoop {
+                step: step.id.clone(),
+            });
         }
     }
 
@@ -255,11 +363,16 @@ impl<'a> Walk<'a> {
     }
 }
 
+/// Whether the step is for a vented reservoir alone.
+fn needs_reservoir(step: &Step) -> bool {
+    step.only.flow_centres == [FlowCentreKind::NonPressurised]
+}
+
 /// A charge of a closed system is held and watched; the level of a vented
 /// reservoir is not.
 fn needs_hold(step: &Step) -> bool {
     step.only
         .flow_centres
         .iter()
-        .any(|kind| *kind != super::terms::FlowCentreKind::NonPressurised)
+        .any(|kind| *kind != FlowCentreKind::NonPressurised)
 }

@@ -102,8 +102,10 @@ named! {
     pub enum Section {
         /// The loop up to its valves.
         Loop = "loop",
-        /// The indoor part between the valves.
+        /// The indoor part between the loop's valves and the heat pump's.
         Unit = "unit",
+        /// The exchanger between the heat pump's own valves.
+        Exchanger = "exchanger",
         /// Flush ports and hoses, outside the valves.
         Ports = "ports",
     }

@@ -45,9 +45,9 @@ fn air_and_weak_antifreeze_are_treated_in_one_visit() {
         &[
             "lock-power-off",
             "sample-as-found",
-            "valve-off-unit",
             "bleed-ports",
             "connect-cart",
+            "valve-off-unit",
             "purge-loop-side",
             "check-no-bubbles",
             "purge-unit-side",
@@ -71,24 +71,124 @@ fn air_and_weak_antifreeze_are_treated_in_one_visit() {
     );
 }
 
+const VENTED: Situation = Situation {
+    flow_centre: KnownCentre::Kind(FlowCentreKind::NonPressurised),
+    ..SEALED
+};
+
+/// A reservoir fills what was drained for a strainer; nothing fills it in a closed loop.
 #[test]
-fn a_strainer_beside_a_purge_is_vented_by_the_purge() {
-    let alone = plan(&["clean-strainer"], SEALED);
-    assert!(position(&alone, "vent-indoor").is_some());
-    let both = plan(&["clean-strainer", "purge-loop"], SEALED);
-    assert!(position(&both, "vent-indoor").is_none());
+fn only_a_strainer_under_a_reservoir_is_a_job_without_a_cart() {
+    let alone = plan(&["clean-strainer"], VENTED);
+    holds_in_order(&alone, &["relieve-indoor", "refit-strainer", "vent-indoor"]);
+    for id in ["connect-cart", "purge-unit-side", "dead-head-test"] {
+        assert!(position(&alone, id).is_none(), "{id}");
+    }
+    for (procedure, situation) in [
+        ("clean-strainer", SEALED),
+        ("repair-circulator", SEALED),
+        ("repair-circulator", VENTED),
+        ("fit-check-valve", VENTED),
+    ] {
+        let plan = plan(&[procedure], situation);
+        holds_in_order(
+            &plan,
+            &[
+                "relieve-indoor",
+                "connect-cart",
+                "purge-unit-side",
+                "dead-head-test",
+            ],
+        );
+        assert!(position(&plan, "purge-loop-side").is_none(), "{procedure}");
+        assert!(position(&plan, "vent-indoor").is_none(), "{procedure}");
+    }
+    let both = plan(&["clean-strainer", "purge-loop"], VENTED);
     assert!(both.notes.contains(&PlanNote::Superseded {
         kept: StepId::new("purge-unit-side"),
         dropped: StepId::new("vent-indoor"),
     }));
+}
+
+/// What is shut off before it is let down keeps its pressure though the gauge beside
+/// it reads zero; hoses that are needed for the purge stay on.
+#[test]
+fn an_exchanger_is_let_down_with_the_indoor_part_and_then_shut() {
+    for procedure in ["clear-exchanger", "descale-exchanger"] {
+        let plan = plan(&[procedure], SEALED);
+        let opens = match procedure {
+            "clear-exchanger" => "connect-back-flush",
+            _ => "connect-descaler",
+        };
+        holds_in_order(
+            &plan,
+            &[
+                "valve-off-loop",
+                "relieve-indoor",
+                "connect-cart",
+                "valve-off-unit",
+                opens,
+                "purge-unit-side",
+                "dead-head-test",
+                "sample-after-work",
+                "bleed-hoses",
+                "disconnect-cart",
+            ],
+        );
+        for id in ["purge-loop-side", "mix-loop"] {
+            assert!(position(&plan, id).is_none(), "{procedure} {id}");
+        }
+    }
+}
+
+#[test]
+fn a_tank_is_shut_for_the_dead_head_gate_and_open_for_the_charge() {
+    let tank = Situation {
+        flow_centre: KnownCentre::Kind(FlowCentreKind::SealedWithTank),
+        ..SEALED
+    };
+    let ids = [
+        "valve-off-tank",
+        "dead-head-test",
+        "open-tank-again",
+        "charge-to-pressure",
+    ];
+    holds_in_order(&plan(&["service-expansion-tank"], tank), &ids);
+    let vented = plan(&["purge-loop"], VENTED);
     holds_in_order(
-        &both,
+        &vented,
         &[
-            "relieve-indoor",
-            "open-strainer",
-            "wash-strainer",
-            "refit-strainer",
-            "purge-loop-side",
+            "valve-off-reservoir",
+            "dead-head-test",
+            "open-reservoir-again",
+        ],
+    );
+    let sealed = plan(&["purge-loop"], SEALED);
+    for id in ["valve-off-tank", "valve-off-reservoir"] {
+        assert!(position(&sealed, id).is_none(), "{id}");
+    }
+}
+
+#[test]
+fn a_dose_follows_a_draw_off_after_a_refill_too() {
+    for procedure in ["replace-fluid", "treat-water", "correct-freeze-point-dose"] {
+        let plan = plan(&[procedure], SEALED);
+        holds_in_order(&plan, &["drain-before-dose", "dose-antifreeze"]);
+    }
+}
+
+#[test]
+fn too_much_pressure_is_let_down_before_a_gauge_is_put_on() {
+    let plan = plan(&["relieve-pressure"], SEALED);
+    holds_in_order(
+        &plan,
+        &[
+            "lock-power-off",
+            "find-lowest-rating",
+            "bleed-below-rating",
+            "compare-gauges",
+            "let-pressure-down",
+            "restore-power",
         ],
     );
 }
@@ -266,6 +366,24 @@ fn a_spoilt_plan_breaks_the_rules() {
     has(&moved("prove-flow", "connect-cart"), |v| {
         matches!(v, Violation::ProofBeforeRestart { .. })
     });
+    has(&without("dead-head-test"), |v| {
+        matches!(v, Violation::PumpedIntoShut { .. })
+    });
+    has(&without("connect-cart"), |v| {
+        matches!(v, Violation::PumpedWithoutHoses { .. })
+    });
+    has(&without("purge-unit-side"), |v| {
+        matches!(v, Violation::DrainedNotPurged { .. })
+    });
+    has(&without("dead-head-test"), |v| {
+        matches!(v, Violation::DrainedNotPurged { .. })
+    });
+    has(&without("drain-before-dose"), |v| {
+        matches!(v, Violation::DosedIntoFullLoop { .. })
+    });
+    has(&moved("prove-flow", "lock-power-off"), |v| {
+        matches!(v, Violation::ReadWithPowerOff { .. })
+    });
     let mut bad = good.clone();
     bad.steps[0].cautions.clear();
     has(&violations(&LIBRARY, &bad), |v| {
@@ -283,6 +401,24 @@ fn a_spoilt_plan_breaks_the_rules() {
     has(&violations(&LIBRARY, &bad), |v| {
         matches!(v, Violation::NoWayBack { .. })
     });
+}
+
+/// The heat pump valved off first and then the rest let down: its exchanger is still
+/// under pressure when it is opened, whatever the gauge beside it reads.
+#[test]
+fn what_is_shut_off_under_pressure_is_let_down_by_a_step_of_its_own() {
+    let good = plan(&["clear-exchanger"], SEALED);
+    assert_eq!(violations(&LIBRARY, &good), []);
+    let mut bad = good.clone();
+    let shut = bad.steps.remove(position(&bad, "valve-off-unit").unwrap());
+    let before = position(&bad, "relieve-indoor").unwrap();
+    bad.steps.insert(before, shut);
+    assert!(
+        violations(&LIBRARY, &bad).contains(&Violation::WorkedUnderPressure {
+            step: StepId::new("connect-back-flush"),
+            section: Section::Exchanger,
+        })
+    );
 }
 
 mod for_a_system {

@@ -10,6 +10,7 @@ plan-step-look-up-fluid-rules = Look up what the local list allows in a loop and
 plan-step-guard-drinking-water = Fill through a break tank, or through the backflow preventer that local code asks for. Never leave a hose joined to the drinking water.
 plan-step-find-lowest-rating = Read the pressure ratings of heat pump, circulators, tank, relief valve, cart and hoses. The lowest is the limit for all work today.
 plan-step-enter-vault = If valves or manifold lie in a vault or pit: test the air, have someone stay outside, follow the site's rules for confined spaces. Otherwise go on.
+plan-step-bleed-below-rating = If a gauge reads near the lowest rating or above it: stand aside, put a hose on a drain and open it a crack until the gauge is well below. Only then touch caps, ports or gauges.
 
 plan-step-mark-wet-joints = Wipe every indoor joint dry. Look for crust and drips. Wrap suspects in paper and mark them.
 plan-step-compare-loop-and-indoor = Close the loop valves. Write down the loop's gauge and the indoor gauge, now and at the end of the timer. The side that falls leaks; the pipe's own relaxing slows down with time.
@@ -19,23 +20,23 @@ plan-step-read-flow-arrows = Read the arrow on each circulator and check valve a
 plan-step-read-valve-positions = Write down how every valve and three-way port stands before you touch it.
 plan-step-sample-as-found = Take a sample through a port into a clean bottle. Measure freeze point, pH and temperature with the right instrument for this fluid. Smell and look.
 plan-step-test-fill-water = Test the water you will fill with: hardness, chloride, iron, pH. Bring other water if it fails.
-plan-step-compare-gauges = Put a second gauge on the same port and write both readings down.
+plan-step-compare-gauges = Put a second gauge on the same port and write both readings down, unless that was done today.
 plan-step-compare-instruments = Compare every other suspect instrument with a second one on the same spot, or with ice water for a thermometer.
 plan-step-read-run-hours = Read run hours and the entering-water log for the season.
 
-plan-step-valve-off-unit = Close the valves to the heat pump, so that nothing washed out of the loop passes through it.
+plan-step-valve-off-unit = Close the valves to the heat pump, so that nothing washed out of the loop passes through it. If it is to be opened, it was let down before: check its zero once more.
 plan-step-valve-off-loop = Close the loop valves, so that only the indoor part is opened.
 plan-step-take-circuit-out = Close both valves of the bad circuit and tag them. If it has no valves, do not cut: go on without, and plan the excavation.
 plan-step-open-dead-circuit = Open both valves of the dead circuit and tag them. Kinked, crushed or blocked: purging it by itself will tell; if it stays dead, plan the excavation.
 plan-step-bleed-ports = With the port valves shut, crack the caps over the tray: what stands behind them comes out, then nothing more. If it does not stop, a valve leaks: tighten the caps and relieve the loop first.
-plan-step-relieve-indoor = Drain the indoor part through a hose into the container. Wait until the gauge reads zero and stays there with the drain open.
+plan-step-relieve-indoor = Heat pump's own valves open, so that the exchanger comes down too. Drain the indoor part through a hose into the container and measure what comes. Wait until the gauge reads zero and stays there with the drain open.
 
 plan-step-connect-cart = Connect supply and return hose to the flush ports and the cart (a charging pump will do to top up alone). Fill the hoses and drive their air into the cart tank.
 plan-step-open-strainer = Check zero once more. Open the strainer over the tray.
 plan-step-open-circulator = Check zero and dead once more. Undo the circulator over the tray.
 plan-step-open-indoor-joint = Check zero once more. Open the joint over the tray.
 plan-step-connect-descaler = Check zero once more. Connect the descaling pump across the exchanger only. The circulators stay valved off.
-plan-step-connect-back-flush = Check zero once more. Connect the cart's hoses across the exchanger only, against its normal flow. The circulators stay valved off.
+plan-step-connect-back-flush = Check zero once more, at the exchanger too. Connect the second pair of hoses, with their tees and valves, from the cart across the exchanger only, against its normal flow. The hoses at the flush ports stay on, shut. The circulators stay valved off.
 plan-step-swap-instrument = Close the gauge cock or check that the port is at zero. Change the instrument, or tag it with its error.
 
 plan-step-change-circulator = Turn the shaft by hand and look for grit and wear. Repair or replace. Mind the arrow, and the shaft level for a wet rotor.
@@ -49,35 +50,41 @@ plan-step-refit-strainer = Clean the seat, fit a new gasket, close the strainer.
 plan-step-refit-circulator = Fit new seals, tighten crosswise, close the terminal box.
 plan-step-close-indoor-joint = Close the joint. Check that every part opened today is closed.
 
-plan-step-circulate-loop-cleaner = Circulate the cleaner through the loop only, as strong, as warm and as long as its sheet says.
-plan-step-displace-old-fluid = Push the old fluid out with approved water into labelled containers until the return is clean water.
-plan-step-flush-loop = Flush the loop with the heat pump valved off. Coarse bag first; when it stays clean, fine bag. One group of circuits at a time if the plan says so. Keep one direction while dirt still comes.
+plan-step-circulate-loop-cleaner = Open the loop to the cart, heat pump valved off. Circulate the cleaner through the loop only, as strong, as warm and as long as its sheet says.
+plan-step-displace-old-fluid = Open the loop to the cart, heat pump valved off. Push the old fluid out with approved water into labelled containers until the return is clean water.
+plan-step-flush-loop = Open the loop to the cart, heat pump valved off. Flush the loop. Coarse bag first; when it stays clean, fine bag. Where more than one group is given: one group of circuits at a time, all others shut. Keep one direction while dirt still comes.
 plan-step-check-return-clear = Fit a clean bag and watch: the return stays clear and the bag stays clean.
 plan-step-circulate-descaler = Circulate the descaler through the exchanger only, against the normal flow if its sheet allows. No stronger and no longer than the unit's instructions say.
 plan-step-check-descaled = Watch the pressure drop at steady flow until it no longer falls.
 plan-step-neutralise-cleaner = Neutralise the cleaner in the bucket and the exchanger. Drain it into its container.
 plan-step-rinse-exchanger = Rinse with approved water. Measure the pH of what comes out.
-plan-step-let-descaler-down = Stop the descaling pump. Unplug it. Let the hoses down to zero.
+plan-step-let-descaler-down = Stop the descaling pump. Unplug it. Let the hoses down to zero and drain the exchanger: rinsing water left in it thins the loop.
 plan-step-disconnect-descaler = Take the hoses off over the tray. Cap the ports.
 plan-step-back-flush-exchanger = Push water backwards through the exchanger into a coarse bag, at no more than the unit's flow. What comes out does not go round again.
 plan-step-check-exchanger-clear = Fit a clean bag and watch: the water stays clear and the bag stays clean.
-plan-step-let-back-flush-down = Stop the cart. Let its hoses down to zero.
-plan-step-disconnect-back-flush = Take the hoses off the exchanger over the tray. Cap its ports.
-plan-step-flush-unit = Close the loop, open the heat pump. Flush the indoor part through the fine bag at no more than the unit's flow.
+plan-step-let-back-flush-down = Stop the cart. Let the second pair of hoses down to zero and drain the exchanger: water left in it thins the loop.
+plan-step-disconnect-back-flush = Take the second pair of hoses off the exchanger over the tray. Cap its ports. The hoses at the flush ports stay on for the purge.
+plan-step-flush-unit = Close the loop, open the heat pump slowly. Flush the indoor part through the fine bag with the fluid that the loop now holds, at no more than the unit's flow.
 
-plan-step-purge-loop-side = Purge the loop with the heat pump valved off, with the loop's own fluid or a premix of the same strength. One group of circuits after the other if the plan says so. Vent high points.
+plan-step-purge-loop-side = Open the loop to the cart, heat pump valved off. Purge the loop with the fluid that it now holds; top up with fluid of the same strength. Where more than one group is given: one group of circuits after the other, all others shut. Vent high points.
 plan-step-check-no-bubbles = Look at the return under the fluid level: no bubbles.
-plan-step-purge-unit-side = Open the heat pump slowly and purge the indoor part. Vent its high points.
-plan-step-vent-indoor = Open one loop valve slowly. Vent the indoor high points until clear fluid comes, then open the other valve.
-plan-step-dead-head-test = Mark the cart tank's level. Shut the return valve slowly and let the pressure rise to the test pressure. Read the drop of the level. Open the valve.
+plan-step-fill-indoor = Keep the loop valves shut. Heat pump open. Fill the drained indoor part slowly from the cart with fluid of the same strength, high points open, until clear fluid comes there. It takes as much as was drained.
+plan-step-purge-unit-side = Shut the loop, open the heat pump slowly. Purge the indoor part with the same fluid at the unit's flow until no bubble comes back. Vent its high points.
+plan-step-vent-indoor = Open one loop valve slowly and let the indoor part fill from the reservoir. Top the reservoir up all the while with fluid of the same strength: never let it run empty. Vent the indoor high points until clear fluid comes, then open the other valve.
+plan-step-valve-off-tank = Close the valve of the expansion tank: its air gives way as air in the loop does, and the test would never pass. No valve: plug its connection for the test, or the test tells nothing. Put a gauge where the cart pumps: the tank no longer softens a blow.
+plan-step-valve-off-reservoir = Valve the reservoir off: it is open to the room and holds no pressure. Never pump into it with its lid shut.
+plan-step-dead-head-test = Open loop and heat pump. Mark the cart tank's level. Shut the return valve slowly and let the pressure rise to the test pressure. Read the drop of the level. Open the valve.
 
-plan-step-drain-before-dose = Drain this much of the mixed fluid into a labelled container, to make room.
+plan-step-drain-before-dose = Draw this much off the loop into a labelled container, to make room for what is added. A full loop takes nothing in.
 plan-step-dose-antifreeze = Pump the antifreeze in below the fluid level of the cart tank, slowly, with the cart circulating through the loop. Glycol: pump, do not pour. Alcohol: premixed only.
 plan-step-drain-and-dilute = Drain this much into a labelled container and replace it with approved water, slowly, with the cart circulating.
 plan-step-dose-inhibitor = Add the inhibitor, as much as its sheet asks for this loop volume and fluid.
-plan-step-mix-loop = Circulate through the loop with the cart, heat pump valved off, until the timer ends.
+plan-step-mix-loop = Open the loop to the cart, heat pump valved off. Circulate until the timer ends.
 plan-step-mix-unit = Open the heat pump and circulate through everything.
 plan-step-sample-two = Take a sample at supply and, when the timer ends, one at return. Measure both, corrected for temperature. Weak or strong: correct the dose and mix again. Unequal: mix on.
+plan-step-sample-after-work = Take one sample at the return. Measure its freeze point, corrected for temperature. Weaker than needed: dose before the heat pump runs.
+plan-step-open-tank-again = Open the valve of the expansion tank again, and leave it open. Take out what was plugged.
+plan-step-open-reservoir-again = Let the pressure of the test down, then open the reservoir again.
 
 plan-step-stretch-pipe = Raise the loop to the stretch pressure with the cart and hold it there with the supply valve open.
 plan-step-charge-to-pressure = Set the pressure to leave. Close supply and return. Write down how much it took.
@@ -89,9 +96,10 @@ plan-step-set-valves-to-run = Turn every valve and three-way port to run. Take h
 plan-step-bleed-hoses = Unplug the cart. Let the hoses down into its tank until the gauge at the port reads zero.
 plan-step-disconnect-cart = Take the hoses off over the tray. Cap the ports. Take every fill hose off the drinking water.
 
-plan-step-bleed-circulators = Power still locked off. Loosen the vent plug one turn with a cloth around it until fluid comes without bubbles. Close it. Turn the shaft by hand. After the first minutes of running switch off, lock, and do it again.
+plan-step-bleed-circulators = Power still locked off. Loosen the vent plug one turn with a cloth around it until fluid comes without bubbles. Close it. Turn the shaft by hand.
 plan-step-restore-power = Covers on, tools and people clear. Take lock and tag off. Switch on.
 plan-step-start-circulators = Run the circulators alone. Listen. Read suction and rise.
+plan-step-bleed-circulators-again = After the first minutes of running: switch off, lock, prove dead. Loosen the vent plug once more until no bubble comes. Close it. Covers on, lock off, run again.
 plan-step-set-circulator-speed = Set the speed that gives the flow the heat pump needs, no more.
 plan-step-throttle-circuits = Throttle the circuits that return too close to the supply. Start with all valves open. Let it settle.
 plan-step-check-balance = Read the return of every circuit. Compare the largest with the smallest.
@@ -140,6 +148,7 @@ plan-tool-goggles-and-gloves = Goggles and chemical-proof gloves
 plan-tool-drip-tray = Drip tray
 plan-tool-flush-cart = Flush cart with filter housing
 plan-tool-hoses = Flush hoses with port adapters
+plan-tool-second-hoses = Second pair of hoses with tees and valves
 plan-tool-valve-key = Valve key
 plan-tool-pressure-gauge = Pressure gauge
 plan-tool-second-gauge = Second, known-good gauge
@@ -219,6 +228,7 @@ plan-side-whole = whole system
 
 plan-section-loop = the loop
 plan-section-unit = the indoor part
+plan-section-exchanger = the exchanger
 plan-section-ports = ports and hoses
 
 plan-hazard-pressure = Pressure
@@ -264,6 +274,7 @@ plan-flow-centre-non-pressurised = vented reservoir
 # --- quantities -----------------------------------------------------------
 
 plan-quantity-loop-volume = Volume of the loop
+plan-quantity-indoor-volume = Indoor part and exchanger hold
 plan-quantity-needed-flow = Flow the heat pump needs
 plan-quantity-lowest-rating = Never above
 plan-quantity-least-flow = Flow, no less than
@@ -321,6 +332,7 @@ plan-not-worked-out = Cannot be worked out: { $why }.
 plan-usual-figure = { $figure }, the usual figure, because { $why }.
 
 plan-lack-circuits = the circuits are not recorded
+plan-lack-indoor-pipe = the indoor pipe is not recorded
 plan-lack-fluid-kind = the kind of fluid is not known (have a sample tested)
 plan-lack-freeze-point-sample = no freeze point was read with an instrument that fits this fluid (test a sample first; alcohol: with a hydrometer)
 plan-lack-cart-curve = the cart's pump curve is not recorded
@@ -357,6 +369,7 @@ plan-narrow-none = Its own readings narrow the band.
 why-plan-lowest-rating = The lowest of the ratings known for heat pump and cart, and never above { AMOUNT("100 psi") }; with an expansion tank never above its usual relief valve of { AMOUNT("3 bar") }.
 why-plan-volume-by-capacity = Some { AMOUNT("21 gal") } of loop per ton, loosely, for want of a record.
 why-plan-volume-by-pipe = Bore and length of every recorded pipe, the exchanger, and a share for what is not recorded; real bores are 2 to 3 % smaller in area than the published least wall says.
+why-plan-indoor-volume = Bore and length of the recorded indoor pipe, and the exchanger: as recorded, or { AMOUNT("0.5 gal") } per ton.
 why-plan-flow-rated = The flow that the unit's instructions ask for; within 10 % is good.
 why-plan-flow-by-capacity = { AMOUNT("3 gpm") } per ton, and no less than { AMOUNT("2.25 gpm") }.
 why-plan-suction-floor = What the circulators ask for, and at least { AMOUNT("3 psi") }.

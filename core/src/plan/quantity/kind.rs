@@ -9,6 +9,8 @@ named! {
     pub enum QuantityKind {
         /// Fluid the whole loop holds.
         LoopVolume = "loop-volume",
+        /// Fluid that the indoor part and the exchanger hold.
+        IndoorVolume = "indoor-volume",
         /// Flow that the heat pump needs.
         NeededFlow = "needed-flow",
         /// Lowest pressure rating known in the system, or the conservative one.
@@ -97,6 +99,7 @@ impl QuantityKind {
     pub fn dimension(self) -> Dimension {
         match self {
             Self::LoopVolume
+            | Self::IndoorVolume
             | Self::DeadHeadAir
             | Self::AntifreezeDose
             | Self::DrainVolume

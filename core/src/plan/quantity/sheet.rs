@@ -95,6 +95,8 @@ named! {
     pub enum Lack {
         /// The circuits are not known.
         Circuits = "circuits",
+        /// The indoor pipe is not known.
+        IndoorPipe = "indoor-pipe",
         /// The kind of fluid is not known.
         FluidKind = "fluid-kind",
         /// No freeze point was read with an instrument that can tell this fluid.
@@ -339,6 +341,17 @@ fn volume(known: &Known<'_>, sheet: &mut Sheet) {
         )
         .with("plan-plastic-volume", Figure::exact(piping.plastic_volume))
     };
+    match piping.indoor_volume {
+        None => sheet.lack(&[QuantityKind::IndoorVolume], Lack::IndoorPipe),
+        Some(indoor) => sheet.add(
+            QuantityKind::IndoorVolume,
+            Figure::uncertain(indoor),
+            Reasoning::new(
+                "plan-indoor-volume",
+                Authority::Published("plan-pipe-standards"),
+            ),
+        ),
+    }
     sheet.add(
         QuantityKind::LoopVolume,
         Figure::uncertain(piping.volume),

@@ -135,6 +135,8 @@ pub(super) fn terms_known(parsed: &Parsed, out: &mut Findings) {
         words.hold("side", &step.side, &sides);
         words.hold("hazards", &step.hazards, &hazards);
         words.hold("relieves", &step.relieves, &sections);
+        words.hold("shuts", &step.shuts, &sections);
+        words.hold("joins", &step.joins, &sections);
         words.hold("pressurises", &step.pressurises, &sections);
         words.hold("at_zero", &step.at_zero, &sections);
         words.hold("quantities", &step.quantities, &quantities);
