@@ -18,6 +18,7 @@ files![
     "flow.toml",
     "fluid.toml",
     "pressure.toml",
+    "instruments.toml",
     "hand-over.toml",
 ];
 

@@ -171,6 +171,19 @@ named! {
         ReturnSpread = "return-spread",
         /// Disagreement of the instrument with the second one.
         InstrumentDisagreement = "instrument-disagreement",
+        /// Error of the thermometer in ice water.
+        ThermometerError = "thermometer-error",
+        /// Disagreement of the flow meter with the flow worked out from the exchanger's
+        /// drop, as a share of it.
+        FlowDisagreement = "flow-disagreement",
+        /// Error of the freeze point that is read of distilled water.
+        WaterFreezePointError = "water-freeze-point-error",
+        /// Error of the specific gravity that is read of distilled water.
+        WaterGravityError = "water-gravity-error",
+        /// Disagreement of the power meter with the second one, as a share of it.
+        PowerDisagreement = "power-disagreement",
+        /// Error of the pH that is read of a buffer solution.
+        BufferError = "buffer-error",
         /// How long the drop across the exchanger has been steady under the cleaner.
         SteadyDropTime = "steady-drop-time",
     }
@@ -241,7 +254,12 @@ impl Observation {
             Self::BubbleFreeTime | Self::ClearReturnTime | Self::SteadyDropTime => {
                 Dimension::Duration
             }
-            Self::SampleDifference | Self::ReturnSpread => Dimension::TemperatureDifference,
+            Self::SampleDifference
+            | Self::ReturnSpread
+            | Self::ThermometerError
+            | Self::WaterFreezePointError => Dimension::TemperatureDifference,
+            Self::FlowDisagreement | Self::PowerDisagreement => Dimension::Fraction,
+            Self::WaterGravityError | Self::BufferError => Dimension::Number,
             Self::PressureFall | Self::InstrumentDisagreement => Dimension::Pressure,
         }
     }

@@ -177,6 +177,73 @@ fn a_dose_follows_a_draw_off_after_a_refill_too() {
     }
 }
 
+/// With the power locked off no circuit flows and no circulator turns.
+#[test]
+fn what_takes_running_circulators_is_read_before_the_power_is_locked_off() {
+    for (procedure, ids) in [
+        (
+            "restore-circuit",
+            &["enter-vault", "measure-each-circuit", "lock-power-off"][..],
+        ),
+        (
+            "repair-circulator",
+            &[
+                "read-rise-with-valves-open",
+                "test-circulator-supply",
+                "lock-power-off",
+                "test-circulator-electrics",
+                "open-circulator",
+            ],
+        ),
+    ] {
+        let mut bad = plan(&[procedure], SEALED);
+        assert_eq!(violations(&LIBRARY, &bad), []);
+        holds_in_order(&bad, ids);
+        let locked = bad.steps.remove(position(&bad, "lock-power-off").unwrap());
+        bad.steps.insert(0, locked);
+        assert!(
+            violations(&LIBRARY, &bad)
+                .iter()
+                .any(|found| matches!(found, Violation::ReadWithPowerOff { .. })),
+            "{procedure}"
+        );
+    }
+}
+
+#[test]
+fn a_dead_circuit_is_purged_alone_and_nothing_is_mixed_that_was_not_dosed() {
+    let restored = plan(&["restore-circuit"], SEALED);
+    holds_in_order(&restored, &["purge-dead-circuit", "purge-loop-side"]);
+    for procedure in ["restore-circuit", "purge-loop"] {
+        let plan = plan(&[procedure], SEALED);
+        assert!(position(&plan, "mix-loop").is_none(), "{procedure}");
+        assert!(position(&plan, "sample-after-work").is_some());
+    }
+}
+
+/// A second gauge and a cap that is cracked are for pressure gauges only.
+#[test]
+fn each_kind_of_instrument_is_tried_in_its_own_way() {
+    let gauge = plan(&["correct-gauge"], SEALED);
+    holds_in_order(&gauge, &["compare-gauges", "swap-instrument"]);
+    for (procedure, check) in [
+        ("correct-thermometer", "check-thermometer"),
+        ("correct-flow-meter", "check-flow-meter"),
+        ("correct-refractometer", "check-refractometer"),
+        ("correct-hydrometer", "check-hydrometer"),
+        ("correct-power-meter", "check-power-meter"),
+        ("correct-test-kit", "check-test-kit"),
+        ("correct-display", "check-display"),
+        ("hand-over-refrigerant-gauges", "hand-on-refrigerant-gauges"),
+    ] {
+        let plan = plan(&[procedure], SEALED);
+        assert!(position(&plan, check).is_some(), "{procedure}");
+        for id in ["compare-gauges", "bleed-ports", "swap-instrument"] {
+            assert!(position(&plan, id).is_none(), "{procedure} {id}");
+        }
+    }
+}
+
 #[test]
 fn too_much_pressure_is_let_down_before_a_gauge_is_put_on() {
     let plan = plan(&["relieve-pressure"], SEALED);

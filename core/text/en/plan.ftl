@@ -10,24 +10,33 @@ plan-step-look-up-fluid-rules = Look up what the local list allows in a loop and
 plan-step-guard-drinking-water = Fill through a break tank, or through the backflow preventer that local code asks for. Never leave a hose joined to the drinking water.
 plan-step-find-lowest-rating = Read the pressure ratings of heat pump, circulators, tank, relief valve, cart and hoses. The lowest is the limit for all work today.
 plan-step-enter-vault = If valves or manifold lie in a vault or pit: test the air, have someone stay outside, follow the site's rules for confined spaces. Otherwise go on.
+plan-step-check-display = Before anything is switched off: with the heat pump running steadily, read the display and own thermometers at the same ports. Write both down.
+plan-step-read-rise-with-valves-open = Before the circulator is blamed: open every isolation valve fully, with the circulators running. Read rise, drop across the exchanger and power again. If the flow is right now, the circulator stays where it is.
+plan-step-test-circulator-supply = Called to run and not running: have the voltage at its terminals measured. No voltage: the fault is in relay, fuse or control, and the circulator stays where it is.
 plan-step-bleed-below-rating = If a gauge reads near the lowest rating or above it: stand aside, put a hose on a drain and open it a crack until the gauge is well below. Only then touch caps, ports or gauges.
 
 plan-step-mark-wet-joints = Wipe every indoor joint dry. Look for crust and drips. Wrap suspects in paper and mark them.
 plan-step-compare-loop-and-indoor = Close the loop valves. Write down the loop's gauge and the indoor gauge, now and at the end of the timer. The side that falls leaks; the pipe's own relaxing slows down with time.
 plan-step-test-each-circuit = Valve off one circuit after the other at the manifold. Raise each to working pressure, close it, write both readings down. A fall that does not slow down is a leak. After a charge wait a day before you judge.
-plan-step-measure-each-circuit = Write down the return temperature and, if you can, the flow of every circuit. The odd one out is the suspect.
+plan-step-measure-each-circuit = Before anything is switched off, with the circulators running: write down the return temperature and, if you can, the flow of every circuit. The odd one out is the suspect.
 plan-step-read-flow-arrows = Read the arrow on each circulator and check valve and follow the pipes. Sketch the real direction of flow.
 plan-step-read-valve-positions = Write down how every valve and three-way port stands before you touch it.
+plan-step-test-circulator-electrics = Dead and locked: discharge the capacitor, then measure capacitor, relay contacts and winding, or have an electrician do it where the law asks for a licence. Change what failed and try again before the circulator comes out.
 plan-step-sample-as-found = Take a sample through a port into a clean bottle. Measure freeze point, pH and temperature with the right instrument for this fluid. Smell and look.
 plan-step-test-fill-water = Test the water you will fill with: hardness, chloride, iron, pH. Bring other water if it fails.
-plan-step-compare-gauges = Put a second gauge on the same port and write both readings down, unless that was done today.
-plan-step-compare-instruments = Compare every other suspect instrument with a second one on the same spot, or with ice water for a thermometer.
+plan-step-compare-gauges = Unless it was done today: put a second gauge on the same port and write both readings down. A gauge for differences: both its hoses on one port, it must read zero.
+plan-step-check-thermometer = Stir crushed ice and water. Dip the suspect and a second thermometer: both must read the freezing point of water. Clamp thermometer: then on clean bare pipe under insulation, beside a port thermometer.
+plan-step-check-flow-meter = With the circulators off it must read zero. Check its direction, the straight pipe before it, and the fluid it is set for. Tag it: no proof rests on it until it agrees.
+plan-step-check-refractometer = Clean the prism. Distilled water at room temperature must read the freezing point of water. Check that the scale is that of this fluid. For methanol and ethanol use a hydrometer.
+plan-step-check-hydrometer = Clean it. Distilled water at its calibration temperature must read one; correct for any other temperature. Look for cracks and a shifted paper scale. Read at the lower edge of the meniscus.
+plan-step-check-power-meter = With nothing running it must read zero. One conductor only in the clamp, jaws closed, right range.
+plan-step-check-test-kit = Read the expiry date. Test a buffer solution for pH, and distilled water for hardness, chloride and iron: it must show none.
 plan-step-read-run-hours = Read run hours and the entering-water log for the season.
 
 plan-step-valve-off-unit = Close the valves to the heat pump, so that nothing washed out of the loop passes through it. If it is to be opened, it was let down before: check its zero once more.
 plan-step-valve-off-loop = Close the loop valves, so that only the indoor part is opened.
 plan-step-take-circuit-out = Close both valves of the bad circuit and tag them. If it has no valves, do not cut: go on without, and plan the excavation.
-plan-step-open-dead-circuit = Open both valves of the dead circuit and tag them. Kinked, crushed or blocked: purging it by itself will tell; if it stays dead, plan the excavation.
+plan-step-open-dead-circuit = Open both valves of the dead circuit and tag them. If they were open already, air or a kink holds it: purging it alone will tell.
 plan-step-bleed-ports = With the port valves shut, crack the caps over the tray: what stands behind them comes out, then nothing more. If it does not stop, a valve leaks: tighten the caps and relieve the loop first.
 plan-step-relieve-indoor = Heat pump's own valves open, so that the exchanger comes down too. Drain the indoor part through a hose into the container and measure what comes. Wait until the gauge reads zero and stays there with the drain open.
 
@@ -37,7 +46,7 @@ plan-step-open-circulator = Check zero and dead once more. Undo the circulator o
 plan-step-open-indoor-joint = Check zero once more. Open the joint over the tray.
 plan-step-connect-descaler = Check zero once more. Connect the descaling pump across the exchanger only. The circulators stay valved off.
 plan-step-connect-back-flush = Check zero once more, at the exchanger too. Connect the second pair of hoses, with their tees and valves, from the cart across the exchanger only, against its normal flow. The hoses at the flush ports stay on, shut. The circulators stay valved off.
-plan-step-swap-instrument = Close the gauge cock or check that the port is at zero. Change the instrument, or tag it with its error.
+plan-step-swap-instrument = Close the gauge cock or check that the port is at zero. Change the gauge, or tag it with its error.
 
 plan-step-change-circulator = Turn the shaft by hand and look for grit and wear. Repair or replace. Mind the arrow, and the shaft level for a wet rotor.
 plan-step-turn-piping-round = Pipe as the arrows and the unit's instructions ask. Label supply and return.
@@ -67,6 +76,7 @@ plan-step-disconnect-back-flush = Take the second pair of hoses off the exchange
 plan-step-flush-unit = Close the loop, open the heat pump slowly. Flush the indoor part through the fine bag with the fluid that the loop now holds, at no more than the unit's flow.
 
 plan-step-purge-loop-side = Open the loop to the cart, heat pump valved off. Purge the loop with the fluid that it now holds; top up with fluid of the same strength. Where more than one group is given: one group of circuits after the other, all others shut. Vent high points.
+plan-step-purge-dead-circuit = Shut every other circuit at the manifold. Purge the dead one alone, at the flow given for one circuit, until it runs freely and no bubble comes. If it stays dead, it is kinked or blocked: plan the excavation. Open the others again.
 plan-step-check-no-bubbles = Look at the return under the fluid level: no bubbles.
 plan-step-fill-indoor = Keep the loop valves shut. Heat pump open. Fill the drained indoor part slowly from the cart with fluid of the same strength, high points open, until clear fluid comes there. It takes as much as was drained.
 plan-step-purge-unit-side = Shut the loop, open the heat pump slowly. Purge the indoor part with the same fluid at the unit's flow until no bubble comes back. Vent its high points.
@@ -103,9 +113,17 @@ plan-step-bleed-circulators-again = After the first minutes of running: switch o
 plan-step-set-circulator-speed = Set the speed that gives the flow the heat pump needs, no more.
 plan-step-throttle-circuits = Throttle the circuits that return too close to the supply. Start with all valves open. Let it settle.
 plan-step-check-balance = Read the return of every circuit. Compare the largest with the smallest.
+plan-step-replace-thermometer = Set it right, change it, or tag it with its error. Try it in ice water once more, its error taken off.
+plan-step-replace-flow-meter = With the circulators running: work the flow out from the exchanger's drop, with the fluid's correction, and compare. Set the meter right, or leave the tag on: changing it opens the pipe.
+plan-step-replace-refractometer = Set its zero with distilled water, or change it. Read distilled water once more, then the sample.
+plan-step-replace-hydrometer = Tag it with its error, or change it. Read distilled water once more, its error taken off, then the sample.
+plan-step-replace-power-meter = With the circulators running: compare it with a second meter on the same conductor. Change it, or tag it with its error.
+plan-step-replace-test-kit = Open a fresh kit. Test the buffer solution again, then the water or the fluid.
+plan-step-tag-display = Tag the display with its error and use own thermometers for every reading. Have its sensor reseated or changed by whoever is licensed for it.
 
 plan-step-prove-flow = Read the flow, or the drop across the exchanger with the fluid's correction.
 plan-step-prove-temperatures = Run the heat pump. When it is steady read entering and leaving water.
+plan-step-compare-new-gauge = Compare the new gauge, or the tagged one with its error taken off, with the second one on the same port.
 plan-step-repeat-readings = Repeat today's readings that rested on this instrument. Run the diagnosis again with them.
 
 plan-step-record-as-left = Write down pressure, level, flow, freeze point and valve positions as left, and what was put in and taken out.
@@ -114,6 +132,7 @@ plan-step-check-circulator-choice = Highest speed and still too little flow: wor
 plan-step-log-rechecks = Agree on readings after a day, a week and a month. The volume added must keep shrinking; the same again each time is a leak.
 plan-step-plan-excavation = Ask for utility marks before digging. Excavation and fusion are for those trained and insured for it.
 plan-step-stop-before-refrigerant = Flow is proven: stop here. Put no refrigerant gauges on. Hand flow, water temperatures and this record to a certified refrigerant technician.
+plan-step-hand-on-refrigerant-gauges = Rest no finding on these gauges. Have a certified refrigerant technician check their zero, and compare them at rest with the saturation pressure at the temperature of the room.
 plan-step-stop-before-electrical = Stop at the disconnect. Hand sensor, switch and control findings to a licensed electrical technician.
 plan-step-hand-on-air-side = Have filter, coil, blower and ducts checked. Do not open the cabinet beyond the filter door.
 plan-step-advise-on-loop-length = Flow and fluid are as they should be. Record entering water against run hours; give it to the designer: less load, more loop, or a second source.
@@ -121,6 +140,7 @@ plan-step-advise-on-loop-length = Flow and fluid are as they should be. Record e
 # --- cautions -------------------------------------------------------------
 
 plan-caution-lock-and-prove-dead = Electric shock kills. Lock, tag, prove dead with a tester you have just tried on a live point. Work beyond isolation is for licensed electricians; local code decides.
+plan-caution-live-tests-by-electrician = Electric shock and arc kill. Measuring on live terminals is for licensed electricians where the law says so. Rated meter and leads, dry gloves, dry floor, never alone; covers back on at once.
 plan-caution-covers-before-power = Electric shock kills. All covers on and dry before power returns.
 plan-caution-cart-on-tested-socket = Wet floor and mains: cart only on a tested residual-current (GFCI) socket, plug up and dry. The cart is not explosion-proof.
 plan-caution-bleed-to-zero-first = Fluid under pressure. Zero on the gauge and an open drain before anything is loosened. A blocked gauge also reads zero.
@@ -174,6 +194,11 @@ plan-tool-charging-pump = Charging pump
 plan-tool-paper-towels = Paper towels and marker
 plan-tool-tank-gauge-and-pump = Low-pressure air gauge and hand pump
 plan-tool-run-hour-log = Run-hour log of the unit
+plan-tool-multimeter = Multimeter that measures capacitance
+plan-tool-buffer-solution = pH buffer solution
+plan-tool-second-power-meter = Second, known-good power meter
+plan-tool-distilled-water = Distilled water
+plan-tool-ice-water = Crushed ice and water, stirred
 
 # --- materials ------------------------------------------------------------
 
@@ -249,7 +274,13 @@ plan-observation-clear-return-time = Time with clear return and clean bag
 plan-observation-sample-difference = Difference of the two samples
 plan-observation-pressure-fall = Fall of the gauge
 plan-observation-return-spread = Spread of the circuits' returns
-plan-observation-instrument-disagreement = Disagreement with the second instrument
+plan-observation-instrument-disagreement = Disagreement with the second gauge
+plan-observation-thermometer-error = Error in ice water
+plan-observation-flow-disagreement = Disagreement with the flow by the exchanger's drop
+plan-observation-water-freeze-point-error = Error of the freeze point of distilled water
+plan-observation-water-gravity-error = Error of the specific gravity of distilled water
+plan-observation-power-disagreement = Disagreement with the second power meter
+plan-observation-buffer-error = Error of the pH of the buffer solution
 plan-observation-steady-drop-time = Time with steady pressure drop
 
 plan-timer-flush = Flush

@@ -10,24 +10,33 @@ plan-step-look-up-fluid-rules = Consultar lo que la lista local permite en un la
 plan-step-guard-drinking-water = Llenar a través de un depósito intermedio con separación de aire, o del dispositivo antirretorno que pida la normativa local. No dejar nunca una manguera unida al agua potable.
 plan-step-find-lowest-rating = Leer las presiones nominales de la bomba de calor, los circuladores, el vaso, la válvula de alivio, el carro y las mangueras. La más baja es el límite para todo el trabajo de hoy.
 plan-step-enter-vault = Si las válvulas o el colector están en una cámara o un foso: analizar el aire, que alguien se quede fuera, seguir las reglas del lugar para espacios confinados. Si no, continuar.
+plan-step-check-display = Antes de apagar nada: con la bomba de calor en marcha estable, leer la pantalla y termómetros propios en las mismas tomas. Anotar ambas lecturas.
+plan-step-read-rise-with-valves-open = Antes de culpar al circulador: abrir del todo cada válvula de aislamiento, con los circuladores en marcha. Leer de nuevo la elevación, la caída en el intercambiador y la potencia. Si ahora el caudal es correcto, el circulador se queda donde está.
+plan-step-test-circulator-supply = Si se le pide marcha y no funciona: hacer medir la tensión en sus bornes. Sin tensión: el fallo está en el relé, el fusible o el control, y el circulador se queda donde está.
 plan-step-bleed-below-rating = Si un manómetro marca cerca de la presión nominal más baja o por encima: apartarse, poner una manguera en un drenaje y abrirlo apenas hasta que el manómetro quede bien por debajo. Solo entonces tocar tapas, tomas o manómetros.
 
 plan-step-mark-wet-joints = Secar con un paño cada unión interior. Buscar costras y goteos. Envolver en papel las sospechosas y marcarlas.
 plan-step-compare-loop-and-indoor = Cerrar las válvulas del lazo. Anotar el manómetro del lazo y el interior, ahora y al final del temporizador. El lado que baja tiene fuga; la relajación de la propia tubería se frena con el tiempo.
 plan-step-test-each-circuit = Aislar un circuito tras otro en el colector. Llevar cada uno a la presión de trabajo, cerrarlo, anotar ambas lecturas. Una caída que no se frena es una fuga. Tras una carga, esperar un día antes de juzgar.
-plan-step-measure-each-circuit = Anotar la temperatura de retorno y, si se puede, el caudal de cada circuito. El que se aparta es el sospechoso.
+plan-step-measure-each-circuit = Antes de apagar nada, con los circuladores en marcha: anotar la temperatura de retorno y, si se puede, el caudal de cada circuito. El que se aparta es el sospechoso.
 plan-step-read-flow-arrows = Leer la flecha de cada circulador y válvula de retención y seguir las tuberías. Dibujar el sentido real del flujo.
 plan-step-read-valve-positions = Anotar la posición de cada válvula y toma de tres vías antes de tocarla.
+plan-step-test-circulator-electrics = Sin tensión y bloqueado: descargar el condensador y después medir condensador, contactos del relé y bobinado, o que lo haga un electricista donde la ley pida licencia. Cambiar lo que falló y probar de nuevo antes de desmontar el circulador.
 plan-step-sample-as-found = Tomar una muestra por una toma en un frasco limpio. Medir punto de congelación, pH y temperatura con el instrumento correcto para este fluido. Oler y mirar.
 plan-step-test-fill-water = Analizar el agua con que se va a llenar: dureza, cloruros, hierro, pH. Traer otra agua si no cumple.
-plan-step-compare-gauges = Poner un segundo manómetro en la misma toma y anotar ambas lecturas, salvo que ya se haya hecho hoy.
-plan-step-compare-instruments = Comparar cada uno de los demás instrumentos sospechosos con otro en el mismo punto, o con agua y hielo si es un termómetro.
+plan-step-compare-gauges = Salvo que ya se haya hecho hoy: poner un segundo manómetro en la misma toma y anotar ambas lecturas. Un manómetro diferencial: sus dos mangueras en una misma toma, debe marcar cero.
+plan-step-check-thermometer = Remover hielo picado y agua. Sumergir el termómetro sospechoso y un segundo: ambos deben marcar el punto de congelación del agua. Termómetro de contacto: después, sobre tubo limpio y desnudo bajo aislamiento, junto a un termómetro de toma.
+plan-step-check-flow-meter = Con los circuladores apagados debe marcar cero. Comprobar su sentido, el tramo recto anterior y el fluido para el que está ajustado. Etiquetarlo: ninguna comprobación se apoya en él hasta que coincida.
+plan-step-check-refractometer = Limpiar el prisma. El agua destilada a temperatura ambiente debe marcar el punto de congelación del agua. Comprobar que la escala es la de este fluido. Para metanol y etanol usar un densímetro.
+plan-step-check-hydrometer = Limpiarlo. El agua destilada a su temperatura de calibración debe marcar uno; corregir para cualquier otra temperatura. Buscar grietas y una escala de papel corrida. Leer en el borde inferior del menisco.
+plan-step-check-power-meter = Sin nada en marcha debe marcar cero. Un solo conductor en la pinza, mordazas cerradas, rango correcto.
+plan-step-check-test-kit = Leer la fecha de caducidad. Probar con una solución tampón para el pH y con agua destilada para dureza, cloruros y hierro: no debe mostrar nada.
 plan-step-read-run-hours = Leer las horas de marcha y el registro de agua de entrada de la temporada.
 
 plan-step-valve-off-unit = Cerrar las válvulas hacia la bomba de calor, para que nada de lo que salga del lazo pase por ella. Si se va a abrir, ya se alivió antes: comprobar su cero una vez más.
 plan-step-valve-off-loop = Cerrar las válvulas del lazo, para que solo se abra la parte interior.
 plan-step-take-circuit-out = Cerrar ambas válvulas del circuito dañado y etiquetarlas. Si no tiene válvulas, no cortar: continuar sin ello y planificar la excavación.
-plan-step-open-dead-circuit = Abrir ambas válvulas del circuito muerto y etiquetarlas. Doblado, aplastado u obstruido: lo dirá la purga por separado; si sigue muerto, planificar la excavación.
+plan-step-open-dead-circuit = Abrir ambas válvulas del circuito muerto y etiquetarlas. Si ya estaban abiertas, lo retiene el aire o un doblez: lo dirá la purga por separado.
 plan-step-bleed-ports = Con las válvulas de las tomas cerradas, aflojar un poco las tapas sobre la bandeja: sale lo que hay detrás y después nada más. Si no para, una válvula pierde: apretar las tapas y aliviar antes el lazo.
 plan-step-relieve-indoor = Dejar abiertas las válvulas propias de la bomba de calor, para que el intercambiador también baje. Vaciar la parte interior por una manguera al recipiente y medir lo que sale. Esperar hasta que el manómetro marque cero y se quede ahí con el drenaje abierto.
 
@@ -37,7 +46,7 @@ plan-step-open-circulator = Comprobar una vez más el cero y la ausencia de tens
 plan-step-open-indoor-joint = Comprobar el cero una vez más. Abrir la unión sobre la bandeja.
 plan-step-connect-descaler = Comprobar el cero una vez más. Conectar la bomba de desincrustar solo a través del intercambiador. Los circuladores siguen aislados.
 plan-step-connect-back-flush = Comprobar el cero una vez más, también en el intercambiador. Conectar el segundo par de mangueras, con sus tes y válvulas, del carro solo a través del intercambiador, en contra de su flujo normal. Las mangueras de las tomas de lavado siguen puestas, cerradas. Los circuladores siguen aislados.
-plan-step-swap-instrument = Cerrar la llave del manómetro o comprobar que la toma está a cero. Cambiar el instrumento, o etiquetarlo con su error.
+plan-step-swap-instrument = Cerrar la llave del manómetro o comprobar que la toma está a cero. Cambiar el manómetro, o etiquetarlo con su error.
 
 plan-step-change-circulator = Girar el eje a mano y buscar arenilla y desgaste. Reparar o sustituir. Atender a la flecha y, en rotor húmedo, a que el eje quede horizontal.
 plan-step-turn-piping-round = Conectar las tuberías como piden las flechas y las instrucciones de la unidad. Rotular ida y retorno.
@@ -67,6 +76,7 @@ plan-step-disconnect-back-flush = Quitar del intercambiador el segundo par de ma
 plan-step-flush-unit = Cerrar el lazo, abrir despacio la bomba de calor. Lavar la parte interior a través de la bolsa fina con el fluido que ahora tiene el lazo, sin pasar del caudal de la unidad.
 
 plan-step-purge-loop-side = Abrir el lazo hacia el carro, con la bomba de calor aislada. Purgar el lazo con el fluido que ahora tiene; reponer con fluido de la misma concentración. Si se da más de un grupo: un grupo de circuitos tras otro, todos los demás cerrados. Ventear los puntos altos.
+plan-step-purge-dead-circuit = Cerrar en el colector todos los demás circuitos. Purgar el muerto por separado, al caudal que se da para un circuito, hasta que pase libremente y no salga ninguna burbuja. Si sigue muerto, está doblado u obstruido: planificar la excavación. Volver a abrir los demás.
 plan-step-check-no-bubbles = Mirar el retorno bajo el nivel del fluido: sin burbujas.
 plan-step-fill-indoor = Dejar cerradas las válvulas del lazo. Bomba de calor abierta. Llenar despacio desde el carro la parte interior vaciada con fluido de la misma concentración, con los puntos altos abiertos, hasta que salga por ellos fluido limpio. Toma tanto como se vació.
 plan-step-purge-unit-side = Cerrar el lazo, abrir despacio la bomba de calor. Purgar la parte interior con el mismo fluido al caudal de la unidad hasta que no vuelva ninguna burbuja. Ventear sus puntos altos.
@@ -103,9 +113,17 @@ plan-step-bleed-circulators-again = Tras los primeros minutos de marcha: apagar,
 plan-step-set-circulator-speed = Ajustar la velocidad que da el caudal que necesita la bomba de calor, no más.
 plan-step-throttle-circuits = Estrangular los circuitos que retornan demasiado cerca de la ida. Empezar con todas las válvulas abiertas. Dejar que se estabilice.
 plan-step-check-balance = Leer el retorno de cada circuito. Comparar el mayor con el menor.
+plan-step-replace-thermometer = Ajustarlo, cambiarlo o etiquetarlo con su error. Probarlo otra vez en agua con hielo, descontando su error.
+plan-step-replace-flow-meter = Con los circuladores en marcha: calcular el caudal con la caída en el intercambiador y la corrección del fluido, y comparar. Ajustar el caudalímetro o dejarle la etiqueta: cambiarlo obliga a abrir la tubería.
+plan-step-replace-refractometer = Ajustar su cero con agua destilada, o cambiarlo. Leer otra vez agua destilada y después la muestra.
+plan-step-replace-hydrometer = Etiquetarlo con su error, o cambiarlo. Leer otra vez agua destilada, descontando su error, y después la muestra.
+plan-step-replace-power-meter = Con los circuladores en marcha: compararlo con un segundo vatímetro en el mismo conductor. Cambiarlo, o etiquetarlo con su error.
+plan-step-replace-test-kit = Abrir un kit nuevo. Probar otra vez la solución tampón y después el agua o el fluido.
+plan-step-tag-display = Etiquetar la pantalla con su error y usar termómetros propios para toda lectura. Hacer que recoloque o cambie su sensor quien tenga licencia para ello.
 
 plan-step-prove-flow = Leer el caudal, o la caída en el intercambiador con la corrección del fluido.
 plan-step-prove-temperatures = Hacer funcionar la bomba de calor. Cuando esté estable, leer agua de entrada y de salida.
+plan-step-compare-new-gauge = Comparar el manómetro nuevo, o el etiquetado descontando su error, con el segundo en la misma toma.
 plan-step-repeat-readings = Repetir las lecturas de hoy que se basaron en este instrumento. Volver a hacer el diagnóstico con ellas.
 
 plan-step-record-as-left = Anotar presión, nivel, caudal, punto de congelación y posiciones de válvulas como quedan, y lo que se añadió y se retiró.
@@ -114,6 +132,7 @@ plan-step-check-circulator-choice = Velocidad máxima y caudal aún insuficiente
 plan-step-log-rechecks = Acordar lecturas al cabo de un día, una semana y un mes. El volumen añadido debe ir disminuyendo; si cada vez hace falta lo mismo, hay una fuga.
 plan-step-plan-excavation = Pedir la señalización de los servicios enterrados antes de excavar. La excavación y la fusión son para quienes tienen formación y seguro para ello.
 plan-step-stop-before-refrigerant = Caudal comprobado: parar aquí. No conectar manómetros de refrigerante. Entregar caudal, temperaturas del agua y este registro a un técnico certificado en refrigerantes.
+plan-step-hand-on-refrigerant-gauges = No apoyar ningún hallazgo en estos manómetros. Hacer que un técnico certificado en refrigerantes compruebe su cero y los compare en reposo con la presión de saturación a la temperatura del local.
 plan-step-stop-before-electrical = Parar en el seccionador. Entregar los hallazgos de sensores, interruptores y control a un técnico electricista con licencia.
 plan-step-hand-on-air-side = Hacer revisar filtro, serpentín, ventilador y conductos. No abrir el gabinete más allá de la puerta del filtro.
 plan-step-advise-on-loop-length = Caudal y fluido están como deben. Registrar el agua de entrada frente a las horas de marcha; entregarlo al proyectista: menos carga, más lazo o una segunda fuente.
@@ -121,6 +140,7 @@ plan-step-advise-on-loop-length = Caudal y fluido están como deben. Registrar e
 # --- cautions -------------------------------------------------------------
 
 plan-caution-lock-and-prove-dead = Una descarga eléctrica mata. Bloquear, etiquetar y comprobar la ausencia de tensión con un comprobador que se acaba de probar en un punto con tensión. El trabajo más allá del aislamiento es para electricistas con licencia; decide la normativa local.
+plan-caution-live-tests-by-electrician = La descarga y el arco eléctricos matan. Medir en bornes con tensión es para electricistas con licencia donde lo diga la ley. Medidor y puntas de la categoría adecuada, guantes secos, suelo seco, nunca a solas; volver a poner las tapas enseguida.
 plan-caution-covers-before-power = Una descarga eléctrica mata. Todas las tapas puestas y secas antes de que vuelva la corriente.
 plan-caution-cart-on-tested-socket = Suelo mojado y red eléctrica: el carro solo en una toma con protección diferencial (GFCI) probada, con el enchufe en alto y seco. El carro no es a prueba de explosión.
 plan-caution-bleed-to-zero-first = Fluido a presión. Cero en el manómetro y un drenaje abierto antes de aflojar nada. Un manómetro obstruido también marca cero.
@@ -174,6 +194,11 @@ plan-tool-charging-pump = Bomba de carga
 plan-tool-paper-towels = Toallas de papel y marcador
 plan-tool-tank-gauge-and-pump = Manómetro de aire de baja presión y bomba de mano
 plan-tool-run-hour-log = Registro de horas de marcha de la unidad
+plan-tool-multimeter = Multímetro que mide capacidad
+plan-tool-buffer-solution = Solución tampón de pH
+plan-tool-second-power-meter = Segundo vatímetro, de exactitud comprobada
+plan-tool-distilled-water = Agua destilada
+plan-tool-ice-water = Hielo picado y agua, removidos
 
 # --- materials ------------------------------------------------------------
 
@@ -249,7 +274,13 @@ plan-observation-clear-return-time = Tiempo con retorno claro y bolsa limpia
 plan-observation-sample-difference = Diferencia entre las dos muestras
 plan-observation-pressure-fall = Caída del manómetro
 plan-observation-return-spread = Dispersión de los retornos de los circuitos
-plan-observation-instrument-disagreement = Discrepancia con el segundo instrumento
+plan-observation-instrument-disagreement = Discrepancia con el segundo manómetro
+plan-observation-thermometer-error = Error en agua con hielo
+plan-observation-flow-disagreement = Discrepancia con el caudal según la caída en el intercambiador
+plan-observation-water-freeze-point-error = Error del punto de congelación del agua destilada
+plan-observation-water-gravity-error = Error de la densidad relativa del agua destilada
+plan-observation-power-disagreement = Discrepancia con el segundo vatímetro
+plan-observation-buffer-error = Error del pH de la solución tampón
 plan-observation-steady-drop-time = Tiempo con caída de presión constante
 
 plan-timer-flush = Lavar
