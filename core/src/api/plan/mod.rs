@@ -126,8 +126,19 @@ fn treatments(diagnosis: &Diagnosis) -> Vec<Treatment> {
         .filter(|ranked| ranked.kind != CauseKind::Instrument)
         .filter(|ranked| ranked.probability >= WORTH_TREATING)
         .map(|ranked| ranked.cause.clone());
+    let candidates: Vec<CauseId> = named.into_iter().chain(also).collect();
+    let normal = |cause: &CauseId| {
+        let place = graph.find_cause(cause);
+        place.is_some_and(|place| graph.cause(place).kind == CauseKind::Normal)
+    };
+    // What is put right is not left alone as well: beside a fault ordinary behaviour
+    // brings no steps, and no proof for the same moment with other limits.
+    let fault = candidates.iter().any(|cause| !normal(cause));
     let mut treatments: Vec<Treatment> = Vec::new();
-    for cause in named.into_iter().chain(also) {
+    for cause in candidates {
+        if fault && normal(&cause) {
+            continue;
+        }
         let place = graph.find_cause(&cause);
         let procedure = place.and_then(|place| graph.cause(place).procedure.as_ref());
         let Some(procedure) = procedure else { continue };

@@ -1,0 +1,50 @@
+//! What must hold of the plan of every call handed over, whatever it is about.
+
+use returnline_core::api::types::PlanView;
+use returnline_core::api::{Call, Wording};
+use returnline_tests::handed::handed_over;
+use std::collections::BTreeMap;
+use std::path::Path;
+
+/// The plans of the calls of both folders.
+fn plans() -> BTreeMap<String, PlanView> {
+    let folder = Path::new(concat!(env!("CARGO_MANIFEST_DIR"), "/cases"));
+    let calls = ["calls", "second_calls"]
+        .into_iter()
+        .flat_map(|name| handed_over(&folder.join(name)));
+    let plan = calls.filter_map(|(truth, file)| {
+        let call = Call::assess(
+            &file,
+            file.visit.date.unwrap_or_default(),
+            Wording::default(),
+        );
+        Some((truth.file, call.answer().plan.clone()?))
+    });
+    let plans: BTreeMap<String, PlanView> = plan.collect();
+    assert!(plans.len() > 60, "{}", plans.len());
+    plans
+}
+
+#[test]
+fn no_plan_corrects_a_fault_and_leaves_it_alone_as_well() {
+    for (name, plan) in plans() {
+        let alone = |line: &String| line.contains("leave it alone");
+        let left = plan.treats.iter().filter(|line| alone(line)).count();
+        assert!(
+            left == 0 || left == plan.treats.len(),
+            "{name}: {:?}",
+            plan.treats
+        );
+    }
+}
+
+#[test]
+fn a_reading_is_held_to_one_band_at_one_time() {
+    for (name, plan) in plans() {
+        let mut seen = BTreeMap::new();
+        for proof in &plan.proof {
+            let other = seen.insert(&proof.label, &proof.expected);
+            assert!(other.is_none(), "{name}: {} twice", proof.label);
+        }
+    }
+}
