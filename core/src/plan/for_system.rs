@@ -2,7 +2,7 @@
 
 use super::assemble::{AssembleError, KnownCentre, Situation, Treatment, assemble, assemble_with};
 use super::library::Library;
-use super::quantity::{Conditions, Known, sheet};
+use super::quantity::{Conditions, Known, QuantityKind, sheet};
 use super::terms::FlowCentreKind;
 use super::work::WorkPlan;
 use crate::fluids::FluidKind;
@@ -53,11 +53,17 @@ pub fn work_plan(
     if refilled && situation.fluid != Some(FluidKind::Water) {
         situation.fluid = None;
     }
+    let asks = |kind| {
+        let mut steps = bare.steps.iter();
+        steps.any(|step| step.quantities.contains(&kind))
+    };
     let known = Known {
         file,
         model,
         conditions,
         refilled,
+        charges: asks(QuantityKind::LeavePressure),
+        seeks_leak: asks(QuantityKind::StandingFallLimit),
     };
     assemble_with(library, treatments, &situation, &sheet(&known))
 }

@@ -261,9 +261,23 @@ impl ProofTime {
         let Some(first) = left.iter().map(|reading| day(reading)).min() else {
             return Vec::new();
         };
-        let later = |reading: &Reading| day(reading) > first;
-        let belongs = |reading: &&Reading| later(reading) == (self == Self::Rechecks);
+        let belongs = |reading: &&Reading| {
+            let passed = (day(reading) - first).num_days();
+            match self {
+                Self::Now => passed < 1,
+                Self::Rechecks => passed >= 1,
+                // The pipe relaxes by the logarithm of time: a reading belongs to the
+                // recheck that is nearest on that scale (√7 and √210 days between them).
+                Self::AfterDay => (1..=2).contains(&passed),
+                Self::AfterWeek => (3..=14).contains(&passed),
+                Self::AfterMonth => passed > 14,
+            }
+        };
         left.iter().copied().filter(belongs).collect()
+    }
+    /// Whether it is taken on a later day.
+    pub fn is_later(self) -> bool {
+        self != Self::Now
     }
 }
 

@@ -229,8 +229,14 @@ named! {
     pub enum ProofTime {
         /// Before leaving.
         Now = "now",
-        /// After one day, a week and a month.
+        /// After one day, a week and a month, held to the same each time.
         Rechecks = "rechecks",
+        /// After a day.
+        AfterDay = "after-day",
+        /// After a week.
+        AfterWeek = "after-week",
+        /// After a month.
+        AfterMonth = "after-month",
     }
 }
 

@@ -6,7 +6,7 @@ use crate::api::steps::looked_key;
 use crate::api::types::{CriterionView, FigureView, GateView, ProofView, UnitView};
 use crate::figures::{Authority, Reasoning};
 use crate::plan::quantity::{Lack, QuantityKind};
-use crate::plan::{Basis, Gate, Limit, Looked, Origin, PlannedProof, ProofTime, WorkPlan};
+use crate::plan::{Basis, Gate, Limit, Looked, Origin, PlannedProof, WorkPlan};
 use crate::records::{Action, Phase, Reading};
 use crate::text::Args;
 use crate::units::{Duration, Quantity, Unit};
@@ -173,7 +173,7 @@ impl Call {
             Some(_) => "met",
         };
         let shown = |reading: &Reading| reading.text_for(self.wording.units);
-        let later = proof.when == ProofTime::Rechecks;
+        let later = proof.when.is_later();
         let verdict_words = match (verdict, later) {
             ("unread", true) => self.words("plan-proof-later"),
             _ => self.words(&format!("plan-proof-{verdict}")),

@@ -81,6 +81,14 @@ impl Call {
                 Remark::LimitedByRating { inside, short } => Args::new()
                     .text("inside", show(inside))
                     .text("short", show(short)),
+                Remark::HoldShows { hour, time, shows } => Args::new()
+                    .text("hour", show(hour))
+                    .text("time", show(time))
+                    .text("shows", show(shows)),
+                Remark::HoldCannotShow { leak, time, shows } => Args::new()
+                    .text("leak", show(leak))
+                    .text("time", show(time))
+                    .text("shows", show(shows)),
                 _ => Args::new(),
             };
             RemarkView {
@@ -293,6 +301,10 @@ fn why_remark(remark: &Remark, plan: &WorkPlan) -> Option<Reasoning> {
             Some(with.with("plan-too-high", *over))
         }
         Remark::LimitedByRating { short, .. } => Some(leave()?.with("plan-too-low", *short)),
+        Remark::HoldShows { .. } | Remark::HoldCannotShow { .. } => {
+            let limit = plan.sheet.get(QuantityKind::HoldFallLimit)?;
+            Some(limit.reasoning.clone())
+        }
         Remark::RatingUnknown
         | Remark::CartTooSmall
         | Remark::HosesAssumed

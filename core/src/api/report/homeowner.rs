@@ -252,8 +252,8 @@ impl Call {
         let recharged = work.iter().any(|work| work.stand == Stand::Done);
         if let (true, Some(low), Some(high)) = (
             recharged,
-            at(QuantityKind::RecheckLow),
-            at(QuantityKind::RecheckHigh),
+            at(QuantityKind::RecheckMonthLow),
+            at(QuantityKind::RecheckDayHigh),
         ) {
             said.push(between("homeowner-notice-recheck", low, high));
         }

@@ -316,6 +316,14 @@ fn what_is_read_on_a_later_day_shows_that_it_holds_and_not_that_it_was_done() {
     let both = [&before_leaving, &next_day];
     assert_eq!(ProofTime::Now.of(&both, visited), [&before_leaving]);
     assert_eq!(ProofTime::Rechecks.of(&both, visited), [&next_day]);
+    // The next day is the first recheck, and neither of the others.
+    assert_eq!(ProofTime::AfterDay.of(&both, visited), [&next_day]);
+    assert!(ProofTime::AfterWeek.of(&both, visited).is_empty());
+    assert!(ProofTime::AfterMonth.of(&both, visited).is_empty());
+    let (week, month) = (pressure(54.0, Some(21)), pressure(53.0, Some(31)));
+    let all = [&before_leaving, &week, &month];
+    assert_eq!(ProofTime::AfterWeek.of(&all, visited), [&week]);
+    assert_eq!(ProofTime::AfterMonth.of(&all, visited), [&month]);
     // Read before leaving only: nothing was read later.
     let only = [&before_leaving];
     assert_eq!(

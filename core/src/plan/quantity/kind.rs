@@ -63,10 +63,18 @@ named! {
         LeavePressureLow = "leave-pressure-low",
         /// Upper end of what may be left today.
         LeavePressureHigh = "leave-pressure-high",
-        /// Lower end of what the gauge should read at the rechecks.
-        RecheckLow = "recheck-low",
-        /// Upper end of what the gauge should read at the rechecks.
-        RecheckHigh = "recheck-high",
+        /// Lower end of what the gauge should read after a day.
+        RecheckDayLow = "recheck-day-low",
+        /// Upper end of what the gauge should read after a day.
+        RecheckDayHigh = "recheck-day-high",
+        /// Lower end of what the gauge should read after a week.
+        RecheckWeekLow = "recheck-week-low",
+        /// Upper end of what the gauge should read after a week.
+        RecheckWeekHigh = "recheck-week-high",
+        /// Lower end of what the gauge should read after a month.
+        RecheckMonthLow = "recheck-month-low",
+        /// Upper end of what the gauge should read after a month.
+        RecheckMonthHigh = "recheck-month-high",
         /// Lowest that the gauge may reach over the seasons.
         SeasonLow = "season-low",
         /// Highest that the gauge may reach over the seasons.
@@ -79,6 +87,10 @@ named! {
         HoldTime = "hold-time",
         /// Greatest fall that passes the hold test.
         HoldFallLimit = "hold-fall-limit",
+        /// Time to watch the loop as it is met.
+        StandingHoldTime = "standing-hold-time",
+        /// Greatest fall of a tight loop in that time.
+        StandingFallLimit = "standing-fall-limit",
         /// Air pressure of the expansion tank with the fluid side at zero.
         TankPreCharge = "tank-pre-charge",
         /// Least suction pressure at the circulators.
@@ -113,13 +125,20 @@ impl QuantityKind {
             | Self::LeavePressure
             | Self::LeavePressureLow
             | Self::LeavePressureHigh
-            | Self::RecheckLow
-            | Self::RecheckHigh
+            | Self::RecheckDayLow
+            | Self::RecheckDayHigh
+            | Self::RecheckWeekLow
+            | Self::RecheckWeekHigh
+            | Self::RecheckMonthLow
+            | Self::RecheckMonthHigh
             | Self::SeasonLow
             | Self::SeasonHigh
             | Self::TankPreCharge
             | Self::SuctionFloor => Dimension::Pressure,
-            Self::PurgeLoss | Self::HoldFallLimit | Self::ExchangerDropHigh => Dimension::Pressure,
+            Self::PurgeLoss
+            | Self::HoldFallLimit
+            | Self::StandingFallLimit
+            | Self::ExchangerDropHigh => Dimension::Pressure,
             Self::CartVelocity => Dimension::Velocity,
             Self::PurgeGroups => Dimension::Number,
             Self::TurnoverTime
@@ -127,7 +146,8 @@ impl QuantityKind {
             | Self::PurgeTime
             | Self::UnitFlushTime
             | Self::MixTime
-            | Self::HoldTime => Dimension::Duration,
+            | Self::HoldTime
+            | Self::StandingHoldTime => Dimension::Duration,
             Self::CoarseFilter | Self::FineFilter | Self::DeadHeadLimit => Dimension::Length,
             Self::TargetFreezePoint | Self::FreezePointFloor | Self::LowestLeavingWater => {
                 Dimension::Temperature

@@ -2,6 +2,7 @@
 
 mod dead_head;
 mod dose;
+mod hold;
 mod kind;
 mod purge;
 mod running;

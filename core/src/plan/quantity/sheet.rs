@@ -38,6 +38,10 @@ pub struct Known<'a> {
     pub conditions: Conditions,
     /// Whether the loop is filled afresh with water before the dose.
     pub refilled: bool,
+    /// Whether the pressure is set on this visit.
+    pub charges: bool,
+    /// Whether a leak is looked for.
+    pub seeks_leak: bool,
 }
 
 impl Known<'_> {
@@ -109,6 +113,8 @@ named! {
         ExchangerCurve = "exchanger-curve",
         /// The pressure at rest has not been read.
         StaticReading = "static-reading",
+        /// So little stands on the gauge that a leak would hardly move it.
+        GaugeTooLow = "gauge-too-low",
         /// Volume or pre-charge of the expansion tank is not known.
         TankData = "tank-data",
         /// There is no such thing on this kind of flow centre.
@@ -165,6 +171,24 @@ pub enum Remark {
         /// What makes the band widest.
         widest: Option<Unknown>,
     },
+    /// From which fall on a leak shows, in the hour after a charge and in the time given.
+    HoldShows {
+        /// Fall per day that shows in an hour.
+        hour: Figure,
+        /// The time of the hold.
+        time: Figure,
+        /// Fall per day that shows in it.
+        shows: Figure,
+    },
+    /// The leak that was seen is too slow for any hold after a charge.
+    HoldCannotShow {
+        /// Fall per day that was seen.
+        leak: Figure,
+        /// The longest hold.
+        time: Figure,
+        /// Fall per day that shows in it.
+        shows: Figure,
+    },
     /// What the seasons ask for is more than may be put on: see it again.
     LimitedByRating {
         /// Probability that the pressure to leave stays inside the limits.
@@ -176,7 +200,7 @@ pub enum Remark {
 
 impl Remark {
     /// Stable ids of all kinds.
-    pub const IDS: [&'static str; 7] = [
+    pub const IDS: [&'static str; 9] = [
         "rating-unknown",
         "cart-too-small",
         "large-header",
@@ -184,6 +208,8 @@ impl Remark {
         "product-assumed",
         "no-pressure-serves",
         "limited-by-rating",
+        "hold-shows",
+        "hold-cannot-show",
     ];
     /// The quantities that it is said beside.
     pub fn about(&self) -> &'static [QuantityKind] {
@@ -194,6 +220,7 @@ impl Remark {
             Self::HosesAssumed => &[Q::PurgeLoss, Q::CartVelocity],
             Self::ProductAssumed => &[Q::AntifreezeDose],
             Self::NoPressureServes { .. } | Self::LimitedByRating { .. } => &[Q::LeavePressure],
+            Self::HoldShows { .. } | Self::HoldCannotShow { .. } => &[Q::HoldFallLimit],
         }
     }
     /// Stable id; its sentence is `plan-remark-<id>`.
@@ -206,6 +233,8 @@ impl Remark {
             Self::ProductAssumed => Self::IDS[4],
             Self::NoPressureServes { .. } => Self::IDS[5],
             Self::LimitedByRating { .. } => Self::IDS[6],
+            Self::HoldShows { .. } => Self::IDS[7],
+            Self::HoldCannotShow { .. } => Self::IDS[8],
         }
     }
 }

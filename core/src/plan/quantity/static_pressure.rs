@@ -2,7 +2,7 @@
 //! missing, and the hold test.
 
 use super::sheet::has_tank;
-use super::{Known, Lack, QuantityKind as Q, Remark, Sheet};
+use super::{Known, Lack, QuantityKind as Q, Remark, Sheet, hold};
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::pressure::PressureError;
 use crate::pressure::balance::{ChargeState, Properties, SealedLoop, balance};
@@ -34,8 +34,14 @@ pub const SEASONS: [(f64, f64); 2] = [(4.0, 4.0), (23.0, 7.0)];
 /// Days after today at which the seasons are looked at: half a year and five
 /// years. In between the pipe relaxes steadily, so the ends are enough.
 pub const SEASON_DAYS: [f64; 2] = [182.0, 1_826.0];
-/// Days of the first and the last recheck.
-const RECHECK_DAYS: [f64; 2] = [1.0, 30.0];
+/// The rechecks: days after, and the ends of what the gauge should read.
+const RECHECKS: [(f64, Q, Q); 3] = [
+    (1.0, Q::RecheckDayLow, Q::RecheckDayHigh),
+    (7.0, Q::RecheckWeekLow, Q::RecheckWeekHigh),
+    (30.0, Q::RecheckMonthLow, Q::RecheckMonthHigh),
+];
+/// How long a loop that nobody charges has stood at the least, days. Judgement.
+const STOOD_DAYS: f64 = 1.0;
 /// How far the loop's temperature may move from one recheck to the next, K. Judgement.
 const RECHECK_SPREAD: f64 = 2.0;
 /// Time the pipe is held stretched, min: 20 to 30, common practice, no source.
@@ -43,31 +49,35 @@ const STRETCHED_MINUTES: f64 = 30.0;
 /// How far above the pressure to leave the pipe is stretched, psi; the step
 /// by which ASTM F2164 lowers the pressure before the watch (from memory).
 const STRETCH_PSI: f64 = 10.0;
-/// Share of the pressure within which ASTM F2164 wants it (from memory).
-const ASTM_SHARE: f64 = 0.05;
 /// Standard uncertainty of the gauge, psi: a dial gauge in ordinary repair.
 const GAUGE_PSI: f64 = 1.0;
 /// How near a pressure can be set by a valve and a dial gauge, psi. Judgement.
 const SETTING_PSI: f64 = 3.0;
-/// Hold, min.
-const HOLD_MINUTES: f64 = 60.0;
 
 /// All quantities of this file.
-const ALL: [Q; 13] = [
+const ALL: [Q; 19] = [
     Q::StretchPressure,
     Q::LeavePressure,
     Q::LeavePressureLow,
     Q::LeavePressureHigh,
-    Q::RecheckLow,
-    Q::RecheckHigh,
+    Q::RecheckDayLow,
+    Q::RecheckDayHigh,
+    Q::RecheckWeekLow,
+    Q::RecheckWeekHigh,
+    Q::RecheckMonthLow,
+    Q::RecheckMonthHigh,
     Q::SeasonLow,
     Q::SeasonHigh,
     Q::MissingVolume,
     Q::ReleaseVolume,
     Q::HoldTime,
     Q::HoldFallLimit,
+    Q::StandingHoldTime,
+    Q::StandingFallLimit,
     Q::TankPreCharge,
 ];
+/// Those that need the balance of the loop: all but the last.
+const BALANCED: usize = ALL.len() - 1;
 
 fn psi(value: f64) -> f64 {
     Unit::Psi.to_si(value)
@@ -75,7 +85,7 @@ fn psi(value: f64) -> f64 {
 fn minutes(value: f64) -> Duration {
     Duration::from_si(Unit::Minute.to_si(value))
 }
-fn days(value: f64) -> Duration {
+pub(super) fn days(value: f64) -> Duration {
     Duration::from_si(Unit::Day.to_si(value))
 }
 
@@ -89,14 +99,15 @@ pub(super) fn compute(known: &Known<'_>, sheet: &mut Sheet) {
     }
     tank(known, sheet);
     let Some(system) = known.model.sealed_loop() else {
-        sheet.lack(&ALL[..12], Lack::TankData);
+        sheet.lack(&ALL[..BALANCED], Lack::TankData);
         return;
     };
     if charge(known, system, sheet).is_err() {
-        let missing: Vec<Q> = ALL[..12]
+        let lacks = |kind: &Q| sheet.lacking.iter().any(|lacking| lacking.kind == *kind);
+        let missing: Vec<Q> = ALL[..BALANCED]
             .iter()
             .copied()
-            .filter(|kind| sheet.get(*kind).is_none())
+            .filter(|kind| sheet.get(*kind).is_none() && !lacks(kind))
             .collect();
         sheet.lack(&missing, Lack::OutsideModel);
     }
@@ -177,10 +188,12 @@ fn charge(known: &Known<'_>, system: SealedLoop, sheet: &mut Sheet) -> Result<()
         ..same_day
     };
     let left = belief.recharged(leave.pressure, &same_gauge);
-    hold(&left, &leave, now, sheet)?;
-    let left = belief.recharged(leave.pressure, &same_day);
-    let (volume, air) = known.model.trapped_air();
-    rechecks(&left.with_air(volume, air), &leave, now, sheet)?;
+    let gauge = known
+        .read::<GaugePressure>(ReadingPoint::StaticPressure)
+        .map_or(psi(GAUGE_PSI), |read| read.standard());
+    hold::charged(known, &left, leave.pressure, now.value(), gauge, sheet)?;
+    hold::standing(known, &belief, now.value(), &today, sheet)?;
+    rechecks(known, &belief, &leave, &same_day, sheet)?;
     volumes(known, &system, unknowns, &leave, now, sheet);
     Ok(())
 }
@@ -296,66 +309,65 @@ fn leaving(
     );
 }
 
+/// What a tight loop reads later, on its own after each time. A loop that is charged on
+/// this visit goes on from what it is left at, any other from what it reads.
 fn rechecks(
-    left: &Belief,
+    known: &Known<'_>,
+    belief: &Belief,
     leave: &Leave,
-    now: Uncertain<Temperature>,
+    today: &Today,
     sheet: &mut Sheet,
 ) -> Result<(), PressureError> {
-    let bands: Vec<Band> = RECHECK_DAYS
-        .iter()
-        .map(|day| {
-            left.band(&Moment {
-                elapsed: days(*day),
-                temperature: Uncertain::new(now.value(), RECHECK_SPREAD),
-            })
-        })
-        .collect::<Result<_, _>>()?;
-    let (low, high) = ends(&bands);
-    let why = || {
-        Reasoning::new(
-            "plan-recheck-band",
-            Authority::Published("plan-ppi-handbook"),
-        )
-        .with("plan-leave-pressure", Figure::exact(leave.pressure))
-        .with("plan-loop-temperature", Figure::uncertain(now))
+    let now = today.temperature.value();
+    let (from, left, least, most) = if known.charges {
+        let (volume, air) = known.model.trapped_air();
+        let left = belief.recharged(leave.pressure, today);
+        let end = |kind, usual: GaugePressure| sheet.si(kind).unwrap_or(usual.si());
+        let least = end(Q::LeavePressureLow, leave.pressure);
+        let most = end(Q::LeavePressureHigh, leave.pressure);
+        (leave.pressure, left.with_air(volume, air), least, most)
+    } else {
+        let Some(read) = known.read::<GaugePressure>(ReadingPoint::StaticPressure) else {
+            let all: Vec<Q> = RECHECKS
+                .iter()
+                .flat_map(|(_, low, high)| [*low, *high])
+                .collect();
+            sheet.lack(&all, Lack::StaticReading);
+            return Ok(());
+        };
+        let stood = Today {
+            gauge: read.standard(),
+            held: days(STOOD_DAYS),
+            ..*today
+        };
+        let read = read.value();
+        (read, belief.recharged(read, &stood), read.si(), read.si())
     };
-    sheet.add(Q::RecheckLow, Figure::exact(low), why());
-    sheet.add(Q::RecheckHigh, Figure::exact(high), why());
-    Ok(())
-}
-
-/// The fall that relaxing explains in a tight loop, with its uncertainty.
-fn hold(
-    left: &Belief,
-    leave: &Leave,
-    now: Uncertain<Temperature>,
-    sheet: &mut Sheet,
-) -> Result<(), PressureError> {
-    // Nothing warms or cools the loop within the hour: everything at rest.
-    let time = minutes(HOLD_MINUTES);
-    let band = left.band(&Moment {
-        elapsed: time,
-        temperature: Uncertain::exact(now.value()),
-    })?;
-    let astm = PressureDifference::from_si(ASTM_SHARE * leave.pressure.si().max(0.0));
-    let relaxing = leave.pressure.difference(band.median);
-    let explained = leave.pressure.difference(band.low);
-    let limit = if explained > astm { explained } else { astm };
-    let memory = Authority::FromMemory("plan-astm-f2164");
-    sheet.add(
-        Q::HoldTime,
-        Figure::exact(time),
-        Reasoning::new("plan-hold-time", memory),
-    );
-    sheet.add(
-        Q::HoldFallLimit,
-        Figure::exact(limit),
-        Reasoning::new("plan-hold-fall-limit", memory)
-            .with("plan-leave-pressure", Figure::exact(leave.pressure))
-            .with("plan-fall-by-relaxing", Figure::exact(relaxing))
-            .with("plan-fall-by-standard", Figure::exact(astm)),
-    );
+    // Below this the circulators starve: no loop is left to go there, tight or not.
+    let floor = sheet.si(Q::SuctionFloor).unwrap_or(0.0);
+    for (day, low, high) in RECHECKS {
+        let band = left.band(&Moment {
+            elapsed: days(day),
+            temperature: Uncertain::new(now, RECHECK_SPREAD),
+        })?;
+        let (mut lower, mut upper) = (band.low.si(), band.high.si());
+        if day <= 1.0 {
+            // What was left may not have relaxed yet: it is no fault.
+            (lower, upper) = (lower.min(least), upper.max(most));
+        }
+        let lower = lower.max(floor);
+        let why = || {
+            Reasoning::new(
+                "plan-recheck-band",
+                Authority::Published("plan-ppi-handbook"),
+            )
+            .with("plan-pressure-at-start", Figure::exact(from))
+            .with("plan-loop-temperature", Figure::exact(now))
+        };
+        let shown = |si: f64| Figure::exact(GaugePressure::from_si(si));
+        sheet.add(low, shown(lower), why());
+        sheet.add(high, shown(upper.max(lower)), why());
+    }
     Ok(())
 }
 

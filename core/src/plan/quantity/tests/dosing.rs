@@ -71,6 +71,8 @@ fn a_strong_loop_is_thinned_and_a_refilled_one_dosed_from_water() {
         model: &model,
         conditions: conditions(5.0),
         refilled: true,
+        charges: true,
+        seeks_leak: false,
     });
     near(value(&fresh, Q::AntifreezeDose, Unit::Gallon), 13.7, 0.4);
 }

@@ -87,6 +87,8 @@ fn computed(file: &VisitFile, celsius: f64) -> Sheet {
         model: &model,
         conditions: conditions(celsius),
         refilled: false,
+        charges: true,
+        seeks_leak: false,
     })
 }
 

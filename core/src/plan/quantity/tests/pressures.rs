@@ -97,15 +97,136 @@ fn the_missing_volume_is_the_stretch_between_two_readings() {
     assert!(sheet.get(Q::MissingVolume).is_none());
 }
 
+/// What a tight loop of plastic explains in the hour after a charge, by hand, as a share
+/// of the pressure: from half an hour to an hour and a half the modulus falls from 82 to
+/// about 76 ksi (PPI handbook, table B.1.1, log-log), 7.5 %; less by what the liquid's own
+/// squeeze takes of the stretch. On top comes reading the same gauge twice: half of a dial
+/// gauge's 1 psi, √2 for two readings, 1.645 for 95 in 100: 1.16 psi, and with a move of
+/// 0.3 K of the loop at some 0.7 psi per K not more than 1.3 psi; a fifth of the relaxing
+/// for its own spread.
+fn explained(leave: f64) -> std::ops::RangeInclusive<f64> {
+    (0.06 * leave + 1.16)..=(0.09 * leave + 1.8)
+}
+
 #[test]
-fn the_hold_limit_is_at_least_that_of_the_published_test() {
+fn the_hold_limit_is_what_a_tight_loop_explains_and_no_more() {
     let sheet = computed(&file(), 12.0);
     let leave = value(&sheet, Q::LeavePressure, Unit::Psi);
     let limit = value(&sheet, Q::HoldFallLimit, Unit::Psi);
-    // ASTM F2164 (from memory): within 5 %. From half an hour to an hour and a
-    // half the modulus falls from 82 to about 76 ksi (table B.1.1, log-log): 8 %.
-    assert!(limit >= 0.05 * leave - 1e-9, "{limit} {leave}");
-    assert!(limit <= 0.2 * leave, "{limit} {leave}");
+    assert!(explained(leave).contains(&limit), "{limit} {leave}");
+    near(value(&sheet, Q::HoldTime, Unit::Minute), 60.0, 1e-9);
+}
+
+/// A call about a leak: the gauge, read by a digital instrument, at rest on four days.
+fn leaking(psi: [f64; 4]) -> VisitFile {
+    let mut file = file();
+    for (day, psi) in (5..).zip(psi) {
+        read(&mut file, ReadingPoint::StaticPressure, psi, Unit::Psi);
+        let reading = file.visit.readings.last_mut().unwrap();
+        let at = format!("2026-10-{day:02}T09:00:00-05:00");
+        reading.taken_at = Some(chrono::DateTime::parse_from_rfc3339(&at).unwrap());
+        reading.instrument = Some(crate::records::Instrument::DigitalGauge);
+    }
+    file
+}
+
+fn of_leak(file: &VisitFile) -> Sheet {
+    let model = LoopModel::of(file);
+    sheet(&Known {
+        file,
+        model: &model,
+        conditions: conditions(14.0),
+        refilled: false,
+        charges: true,
+        seeks_leak: true,
+    })
+}
+
+#[test]
+fn the_watch_is_long_enough_to_show_the_leak_that_was_seen() {
+    // 31.5 to 21.2 psi in three days: 3.43 psi a day, in an hour 0.14 psi. A digital gauge
+    // of 1 psi (0.5 psi standard), read twice, tells 0.25·√2·1.645 = 0.58 psi: four hours
+    // at the least before the leak is as much.
+    let sheet = of_leak(&leaking([31.5, 27.9, 24.6, 21.2]));
+    let hours = value(&sheet, Q::StandingHoldTime, Unit::Hour);
+    let limit = value(&sheet, Q::StandingFallLimit, Unit::Psi);
+    assert!(hours >= 4.0, "{hours}");
+    assert!(3.43 * hours / 24.0 > limit, "{hours} h {limit} psi");
+    assert!(limit < 0.5 * 21.2, "{limit}");
+    // A fall ten times as fast shows in less time.
+    let fast = of_leak(&leaking([90.0, 70.0, 50.0, 30.0]));
+    assert!(value(&fast, Q::StandingHoldTime, Unit::Hour) < hours);
+}
+
+#[test]
+fn a_hold_after_a_charge_says_what_it_cannot_show() {
+    let sheet = of_leak(&leaking([31.5, 27.9, 24.6, 21.2]));
+    let hours = value(&sheet, Q::HoldTime, Unit::Hour);
+    let shows = sheet.remarks.iter().find_map(|remark| match remark {
+        Remark::HoldShows { shows, .. } => Some((true, *shows)),
+        Remark::HoldCannotShow { shows, .. } => Some((false, *shows)),
+        _ => None,
+    });
+    let (shown, shows) = shows.expect("a remark");
+    let shows = Unit::Psi.from_si(shows.si);
+    // Shown means that the leak takes more than shows, and not within the hour: the gauge
+    // alone hides 2·0.58 psi an hour, 28 psi a day.
+    assert_eq!(shown, shows <= 3.44, "{shows}");
+    assert!(!shown || hours > 1.0, "{hours}");
+}
+
+#[test]
+fn what_hardly_stands_on_the_gauge_is_not_watched() {
+    // 1 psi on the gauge: what two readings of it may differ by is half of that already.
+    let sheet = of_leak(&leaking([1.3, 1.2, 1.1, 1.0]));
+    assert!(sheet.get(Q::StandingFallLimit).is_none());
+    assert!(sheet.lacking.contains(&Lacking {
+        kind: Q::StandingFallLimit,
+        lack: Lack::GaugeTooLow,
+    }));
+}
+
+#[test]
+fn a_loop_just_charged_lies_in_the_first_recheck_and_none_holds_a_vacuum() {
+    for celsius in [3.0, 12.0, 22.0] {
+        let sheet = computed(&file(), celsius);
+        let psi = |kind| value(&sheet, kind, Unit::Psi);
+        for left in [Q::LeavePressureLow, Q::LeavePressure, Q::LeavePressureHigh] {
+            assert!(psi(Q::RecheckDayLow) <= psi(left) && psi(left) <= psi(Q::RecheckDayHigh));
+        }
+        // It relaxes by the logarithm of time: each recheck lies below the one before.
+        assert!(psi(Q::RecheckWeekLow) <= psi(Q::RecheckDayLow));
+        assert!(psi(Q::RecheckMonthLow) <= psi(Q::RecheckWeekLow));
+        assert!(psi(Q::RecheckMonthHigh) < psi(Q::RecheckWeekHigh));
+        assert!(psi(Q::RecheckWeekHigh) < psi(Q::RecheckDayHigh));
+        // The circulators need 3 psi (common practice, no source).
+        assert!(psi(Q::RecheckMonthLow) >= 3.0 - 1e-9);
+    }
+}
+
+#[test]
+fn a_loop_that_nobody_charges_goes_on_from_what_it_reads() {
+    let mut met = file();
+    read(&mut met, ReadingPoint::StaticPressure, 30.0, Unit::Psi);
+    let model = LoopModel::of(&met);
+    let of = |charges| {
+        let sheet = sheet(&Known {
+            file: &met,
+            model: &model,
+            conditions: conditions(12.0),
+            refilled: false,
+            charges,
+            seeks_leak: false,
+        });
+        [Q::RecheckDayLow, Q::RecheckDayHigh].map(|kind| value(&sheet, kind, Unit::Psi))
+    };
+    let [low, high] = of(false);
+    // From a day to two the modulus falls by 0.12·log10(2) = 4 % (PPI handbook, table
+    // B.1.1): 1 psi of 30.
+    assert!(
+        low < 29.0 && low > 20.0 && (30.0..36.0).contains(&high),
+        "{low} {high}"
+    );
 }
 
 /// A system of which nothing is recorded, at a loop temperature known to 6 K.
@@ -120,6 +241,8 @@ fn bare() -> Sheet {
             ..conditions(12.0)
         },
         refilled: false,
+        charges: true,
+        seeks_leak: false,
     })
 }
 
@@ -128,10 +251,8 @@ fn what_is_unknown_of_the_system_passes_no_leak() {
     let sheet = bare();
     let leave = value(&sheet, Q::LeavePressure, Unit::Psi);
     let limit = value(&sheet, Q::HoldFallLimit, Unit::Psi);
-    // As above: the pipe itself explains a fall of 8 %, the standard allows 5 %. How
-    // warm the loop is nobody knows here, but it is as warm at the end as at the start.
-    assert!(limit >= 0.05 * leave - 1e-9, "{limit} {leave}");
-    assert!(limit <= 0.2 * leave, "{limit} {leave}");
+    // How warm the loop is nobody knows here, but it is as warm at the end as at the start.
+    assert!(explained(leave).contains(&limit), "{limit} {leave}");
 }
 
 #[test]
