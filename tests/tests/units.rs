@@ -87,6 +87,7 @@ fn factors_agree_with_nist_sp_811() {
     agrees(Unit::FootOfWater, 1.0, 2.989_067e3, 1e-6);
     agrees(Unit::InchOfMercury, 1.0, 3.386_389e3, 1e-6);
     agrees(Unit::GallonPerMinute, 1.0, 6.309_020e-5, 1e-6);
+    agrees(Unit::GallonPerDay, 1.0, 4.381_264e-8, 1e-6);
     agrees(Unit::Gallon, 1.0, 3.785_412e-3, 1e-6);
     agrees(Unit::BtuPerHour, 1.0, 2.930_711e-1, 1e-6);
     // Ton of refrigeration, 12 000 Btu(IT)/h.
@@ -123,5 +124,13 @@ fn what_people_write_is_read_and_what_is_mistaken_is_refused() {
         ("", Dimension::Length),
     ] {
         assert!(read(text, dimension).is_err(), "{text}");
+    }
+}
+
+/// A leak's rate is shown by the day; nobody reads a flow meter so.
+#[test]
+fn a_rate_by_the_day_is_shown_and_never_offered() {
+    for unit in [Unit::GallonPerDay, Unit::LitrePerDay] {
+        assert!(Unit::of(unit.dimension()).all(|offered| offered != unit));
     }
 }

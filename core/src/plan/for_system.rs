@@ -63,6 +63,7 @@ pub fn work_plan(
         conditions,
         refilled,
         charges: asks(QuantityKind::LeavePressure),
+        purges: asks(QuantityKind::PurgeFlow),
         seeks_leak: asks(QuantityKind::StandingFallLimit),
     };
     assemble_with(library, treatments, &situation, &sheet(&known))

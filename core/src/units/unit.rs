@@ -86,6 +86,8 @@ units! {
     GallonPerMinute "gpm" "gpm" ["gal/min" "usgpm" "us gpm"] VolumeFlow GALLON / 60.0, 0.0, 1;
     LitrePerSecond "L/s" "L/s" ["lps"] VolumeFlow 1e-3, 0.0, 2;
     LitrePerMinute "L/min" "L/min" ["lpm"] VolumeFlow 1e-3 / 60.0, 0.0, 1;
+    GallonPerDay "gal/d" "gal/d" [] VolumeFlow GALLON / 86_400.0, 0.0, 2;
+    LitrePerDay "L/d" "L/d" [] VolumeFlow 1e-3 / 86_400.0, 0.0, 1;
     CubicMetrePerHour "m3/h" "m³/h" ["m³/h" "cmh"] VolumeFlow 1.0 / 3_600.0, 0.0, 2;
     CubicMetrePerSecond "m3/s" "m³/s" ["m³/s"] VolumeFlow 1.0, 0.0, 6;
     Gallon "gal" "gal" ["gallon" "gallons" "us gal" "gals"] Volume GALLON, 0.0, 1;
@@ -180,8 +182,12 @@ impl Unit {
     pub fn of(dimension: Dimension) -> impl Iterator<Item = Self> {
         TABLE
             .iter()
-            .filter(move |row| row.dimension == dimension)
+            .filter(move |row| row.dimension == dimension && row.unit.is_written())
             .map(|row| row.unit)
+    }
+    /// Whether a person writes in it: a leak's rate a day is only ever shown.
+    fn is_written(self) -> bool {
+        !matches!(self, Self::GallonPerDay | Self::LitrePerDay)
     }
     /// The unit with this symbol, whatever it measures.
     pub fn of_symbol(symbol: &str) -> Option<Self> {

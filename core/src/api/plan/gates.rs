@@ -4,7 +4,7 @@ use crate::api::Call;
 use crate::api::knowledge::knowledge;
 use crate::api::steps::looked_key;
 use crate::api::types::{CriterionView, FigureView, GateView, ProofView, UnitView};
-use crate::figures::{Authority, Reasoning};
+use crate::figures::{Authority, Figure, Reasoning};
 use crate::plan::quantity::{Lack, QuantityKind};
 use crate::plan::{Basis, Gate, Limit, Looked, Origin, PlannedProof, WorkPlan};
 use crate::records::{Action, Phase, Reading};
@@ -68,10 +68,14 @@ impl Call {
         self.wording.catalog().fill(key, &args)
     }
 
-    /// A limit as it is shown: a long time in hours, anything else in its unit.
+    /// A limit as it is shown: a long time in hours, anything else in its unit, and the one
+    /// number that decides. How well it is known stands beside the quantity.
     pub(super) fn limit(&self, limit: &Limit) -> String {
         let two_hours = Duration::from_si(7200.0);
-        let figure = &limit.value;
+        let figure = &Figure {
+            standard: 0.0,
+            ..limit.value
+        };
         if figure.dimension == Duration::DIMENSION && figure.si >= two_hours.si() {
             return figure
                 .shown_in(Unit::Hour, Unit::Hour)

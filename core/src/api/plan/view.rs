@@ -81,13 +81,9 @@ impl Call {
                 Remark::LimitedByRating { inside, short } => Args::new()
                     .text("inside", show(inside))
                     .text("short", show(short)),
-                Remark::HoldShows { hour, time, shows } => Args::new()
-                    .text("hour", show(hour))
-                    .text("time", show(time))
-                    .text("shows", show(shows)),
-                Remark::HoldCannotShow { leak, time, shows } => Args::new()
+                Remark::HoldShows { shows } => Args::new().text("shows", show(shows)),
+                Remark::HoldCannotShow { leak, shows } => Args::new()
                     .text("leak", show(leak))
-                    .text("time", show(time))
                     .text("shows", show(shows)),
                 _ => Args::new(),
             };
@@ -187,7 +183,7 @@ impl Call {
             let mut computed = plan.sheet.all(*kind).peekable();
             if computed.peek().is_none() {
                 let lack = self.lack(*kind, plan);
-                if let Some(lack) = lack.filter(|lack| *lack != Lack::FlowCentre) {
+                if let Some(lack) = lack.filter(|lack| !lack.is_beside_the_point()) {
                     let usual = step.and_then(|step| step.usual(*kind));
                     views.push(self.lacking(plan, *kind, lack, usual));
                 }
@@ -263,8 +259,20 @@ impl Call {
     pub(in crate::api) fn quantity(&self, computed: &Computed) -> QuantityView {
         QuantityView {
             label: self.quantity_label(computed.kind, computed.part),
-            value: computed.figure.text(self.wording.units),
+            value: self.known_so_well(&computed.figure),
             why: Some(self.why(&computed.reasoning)),
+        }
+    }
+
+    /// The figure, and that it is no basis to work on where it is hardly known.
+    fn known_so_well(&self, figure: &Figure) -> String {
+        let value = figure.text(self.wording.units);
+        match figure.is_hardly_known() {
+            true => self
+                .wording
+                .catalog()
+                .fill("plan-hardly-known", &Args::new().text("value", value)),
+            false => value,
         }
     }
 

@@ -186,13 +186,13 @@ fn falls_daily(call: &Call<'_>) -> Vec<Evaluation> {
         let log = log(call)?;
         let trend = judged(call, &log, PER_DECADE)?;
         let weight = trend.bits.clamp(-MOST_BITS, MOST_BITS).exp2();
-        let litres = |figure: Figure| figure.shown_in(Unit::GallonPerMinute, Unit::LitrePerMinute);
+        let daily = |figure: Figure| figure.shown_in(Unit::GallonPerDay, Unit::LitrePerDay);
         Some(Evaluation {
             likelihood: with_slip(&[1.0, weight], SLIP)?,
             read_with: Some(log.taken.instrument),
             used: log.taken.readings.clone(),
-            measured: litres(Figure::uncertain(trend.rate)),
-            expected: litres(Figure::exact(VolumeFlow::ZERO)),
+            measured: daily(Figure::uncertain(trend.rate)),
+            expected: daily(Figure::exact(VolumeFlow::ZERO)),
             beside: Beside::Expected,
             reasoning: reasoning("relaxation-or-leak", &log),
         })

@@ -11,7 +11,7 @@ mod gather;
 
 use super::id::{CautionId, ProcedureId, StepId};
 use super::library::{Criterion, Library, Looked, Origin, Proof, ProofLimit, Step, Timer};
-use super::quantity::{QuantityKind, Sheet};
+use super::quantity::{Lack, QuantityKind, Sheet};
 use super::terms::{FlowCentreKind, Hazard};
 use super::work::{
     Basis, Condition, Correction, Gate, Limit, PlanNote, PlannedProof, PlannedStep, PlannedTimer,
@@ -384,12 +384,21 @@ fn proofs(
     let mut proofs: Vec<(&Proof, PlannedProof)> = Vec::new();
     for proof in named.filter_map(|id| library.proof(id)) {
         let known = proofs.iter().any(|(other, _)| other.id == proof.id);
-        if !known && proof.only.applies(situation) != Some(false) {
-            proofs.push((proof, planned_proof(proof, sheet)));
+        let planned = planned_proof(proof, sheet);
+        if !known && proof.only.applies(situation) != Some(false) && has_meaning(&planned, sheet) {
+            proofs.push((proof, planned));
         }
     }
     proofs.sort_by_key(|(proof, _)| (proof.when, proof.reading));
     proofs.into_iter().map(|(_, planned)| planned).collect()
+}
+
+/// Whether a proof says anything here: not where its limit is one of another season.
+fn has_meaning(proof: &PlannedProof, sheet: &Sheet) -> bool {
+    let mut lacking = sheet.lacking.iter();
+    let beside = lacking
+        .any(|lacking| lacking.lack == Lack::Cooling && proof.wanted.contains(&lacking.kind));
+    !(beside && proof.at_least.is_none() && proof.at_most.is_none())
 }
 
 fn planned_proof(proof: &Proof, sheet: &Sheet) -> PlannedProof {

@@ -164,6 +164,16 @@ fn lowest_leaving(known: &Known<'_>, sheet: &mut Sheet) -> Uncertain<Temperature
         )
     };
     sheet.add(Q::LowestLeavingWater, Figure::uncertain(lowest), why);
+    // A limit is one number: that with which the dose reckons. What it may be off is
+    // covered by the margin between it and the freeze point. In cooling the water leaves
+    // warmer than it comes, and freezing is no question.
+    if super::running::mode(known) == OperatingMode::Cooling {
+        sheet.lack(&[Q::LeavingWaterLimit], Lack::Cooling);
+    } else {
+        let why = Reasoning::new("plan-leaving-water-limit", Authority::CommonPractice)
+            .with("plan-lowest-leaving-water", Figure::uncertain(lowest));
+        sheet.add(Q::LeavingWaterLimit, Figure::exact(lowest.value()), why);
+    }
     lowest
 }
 

@@ -152,7 +152,9 @@ fn reasoning(pressure: GaugePressure, watched: &Watched, leak: Option<f64>) -> R
     }
 }
 
-/// The hold of a loop just charged to a pressure.
+/// The hold of a loop just charged to a pressure. It lasts an hour: over a night the
+/// pipe relaxes by more than any leak worth looking for takes, and a limit that passes
+/// it would pass the leak.
 pub(super) fn charged(
     known: &Known<'_>,
     left: &Belief,
@@ -161,36 +163,25 @@ pub(super) fn charged(
     gauge: f64,
     sheet: &mut Sheet,
 ) -> Result<(), PressureError> {
-    let watches = watches(left, pressure, now, gauge)?;
+    let hour = Watched::over(left, pressure, now, gauge, HOURS[0])?;
     let leak = seen(known.file);
-    let hour = &watches[0];
-    let enough = long_enough(&watches, leak);
-    let watched = match enough {
-        Some(enough) if known.seeks_leak => enough,
-        _ => hour,
-    };
     if known.seeks_leak {
-        let longest = watches.last().unwrap_or(hour);
-        sheet.remarks.push(match (leak, enough) {
-            (Some(leak), None) => Remark::HoldCannotShow {
+        let shows = fall(hour.shows());
+        sheet.remarks.push(match leak {
+            Some(leak) if leak < hour.shows() => Remark::HoldCannotShow {
                 leak: fall(leak),
-                time: longest.time(),
-                shows: fall(longest.shows()),
+                shows,
             },
-            _ => Remark::HoldShows {
-                hour: fall(hour.shows()),
-                time: watched.time(),
-                shows: fall(watched.shows()),
-            },
+            _ => Remark::HoldShows { shows },
         });
     }
-    let why = || reasoning(pressure, watched, leak);
+    let why = || reasoning(pressure, &hour, leak);
     let time = Reasoning {
         formula: "plan-hold-time",
         ..why()
     };
-    sheet.add(Q::HoldTime, watched.time(), time);
-    sheet.add(Q::HoldFallLimit, fall(watched.limit()), why());
+    sheet.add(Q::HoldTime, hour.time(), time);
+    sheet.add(Q::HoldFallLimit, fall(hour.limit()), why());
     Ok(())
 }
 
@@ -227,7 +218,7 @@ pub(super) fn standing(
     }
     let why = || reasoning(pressure, watched, leak);
     let time = Reasoning {
-        formula: "plan-hold-time",
+        formula: "plan-standing-hold-time",
         ..why()
     };
     sheet.add(Q::StandingHoldTime, watched.time(), time);

@@ -103,6 +103,10 @@ named! {
         ExchangerDropHigh = "exchanger-drop-high",
         /// Lowest leaving water that the fluid must stand.
         LowestLeavingWater = "lowest-leaving-water",
+        /// Leaving water in heating, no lower than.
+        LeavingWaterLimit = "leaving-water-limit",
+        /// Fluid that fills a vented reservoir to its mark.
+        ReservoirFill = "reservoir-fill",
     }
 }
 
@@ -117,6 +121,7 @@ impl QuantityKind {
             | Self::DrainVolume
             | Self::DilutionVolume
             | Self::MissingVolume
+            | Self::ReservoirFill
             | Self::ReleaseVolume => Dimension::Volume,
             Self::NeededFlow | Self::LeastFlow | Self::PurgeFlow => Dimension::VolumeFlow,
             Self::LowestRating
@@ -149,9 +154,10 @@ impl QuantityKind {
             | Self::HoldTime
             | Self::StandingHoldTime => Dimension::Duration,
             Self::CoarseFilter | Self::FineFilter | Self::DeadHeadLimit => Dimension::Length,
-            Self::TargetFreezePoint | Self::FreezePointFloor | Self::LowestLeavingWater => {
-                Dimension::Temperature
-            }
+            Self::TargetFreezePoint
+            | Self::FreezePointFloor
+            | Self::LowestLeavingWater
+            | Self::LeavingWaterLimit => Dimension::Temperature,
             Self::TemperatureChangeLow | Self::TemperatureChangeHigh => {
                 Dimension::TemperatureDifference
             }

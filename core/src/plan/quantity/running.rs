@@ -6,11 +6,11 @@ use crate::fluids::Fluid;
 use crate::hydraulics::component::{FluidState, LossCurve};
 use crate::hydraulics::suction::TRADE_LEAST;
 use crate::model::Assumption;
-use crate::records::OperatingMode;
+use crate::records::{FlowCentre, OperatingMode, Phase, ReadingPoint};
 use crate::uncertainty::{Uncertain, propagate};
 use crate::units::{
-    GaugePressure, Power, PressureDifference, Quantity, Temperature, TemperatureDifference, Unit,
-    VolumeFlow,
+    GaugePressure, Length, Power, PressureDifference, Quantity, Temperature, TemperatureDifference,
+    Unit, Volume, VolumeFlow,
 };
 
 /// Share of the rated flow that shows that the work was good: flow within
@@ -32,6 +32,7 @@ const COOLING_CELSIUS: f64 = 23.0;
 pub(super) fn compute(known: &Known<'_>, sheet: &mut Sheet) {
     flow(known, sheet);
     suction(known, sheet);
+    reservoir(known, sheet);
     changes(known, sheet);
     exchanger(known, sheet);
 }
@@ -66,7 +67,19 @@ fn flow(known: &Known<'_>, sheet: &mut Sheet) {
     sheet.add(Q::LeastFlow, Figure::exact(least), why);
 }
 
+/// What the circulators ask for at their inlet. Above a vented reservoir stands no
+/// pressure but its own level: ρ g h, some 0.43 psi a foot of water, less what the pipe
+/// to the inlet takes. The trade's 3 psi would ask for 7 ft of it; there the limit is that
+/// no vacuum stands at the inlet, which would draw air in at any joint.
 fn suction(known: &Known<'_>, sheet: &mut Sheet) {
+    let vented = matches!(
+        known.model.flow_centre,
+        Some(FlowCentre::NonPressurised { .. })
+    );
+    let (least, formula) = match vented {
+        true => (0.0, "plan-suction-floor-vented"),
+        false => (TRADE_LEAST, "plan-suction-floor"),
+    };
     let asked = known
         .file
         .system
@@ -74,12 +87,63 @@ fn suction(known: &Known<'_>, sheet: &mut Sheet) {
         .iter()
         .filter_map(|circulator| circulator.minimum_suction)
         .map(|pressure| pressure.get().si())
-        .fold(TRADE_LEAST, f64::max);
+        .fold(least, f64::max);
     sheet.add(
         Q::SuctionFloor,
         Figure::exact(GaugePressure::from_si(asked)),
-        Reasoning::new("plan-suction-floor", Authority::CommonPractice),
+        Reasoning::new(formula, Authority::CommonPractice),
     );
+}
+
+/// Fluid that brings a vented reservoir back to its mark: π/4 d² times how far the level
+/// stands below it.
+fn reservoir(known: &Known<'_>, sheet: &mut Sheet) {
+    let Some(FlowCentre::NonPressurised { reservoir_diameter }) = &known.model.flow_centre else {
+        sheet.lack(&[Q::ReservoirFill], Lack::FlowCentre);
+        return;
+    };
+    let Some(level) = known.read::<Length>(ReadingPoint::ReservoirLevelChange) else {
+        sheet.lack(&[Q::ReservoirFill], Lack::ReservoirLevel);
+        return;
+    };
+    if level.value().si() >= 0.0 {
+        sheet.lack(&[Q::ReservoirFill], Lack::NothingToDo);
+        return;
+    }
+    let Some(diameter) = reservoir_diameter else {
+        sheet.lack(&[Q::ReservoirFill], Lack::ReservoirSize);
+        return;
+    };
+    let surface = 0.25 * std::f64::consts::PI * diameter.get().si().powi(2);
+    let fill = Uncertain::new(
+        Volume::from_si(-level.value().si() * surface),
+        level.standard() * surface,
+    );
+    sheet.add(
+        Q::ReservoirFill,
+        Figure::uncertain(fill),
+        Reasoning::new("plan-reservoir-fill", Authority::Judgement)
+            .with(
+                "plan-reservoir-level",
+                Figure::uncertain(level).shown_in(Unit::Inch, Unit::Centimetre),
+            )
+            .with("plan-reservoir-diameter", Figure::written(*diameter)),
+    );
+}
+
+/// The mode in which the unit runs: as it was read last, else the one in which it can be
+/// run today: heat is taken from a warm loop as well, but a cold loop is not warmed by
+/// cooling a cold house.
+pub(super) fn mode(known: &Known<'_>) -> OperatingMode {
+    let found = known.file.visit.readings.iter().rev();
+    let mut read =
+        found.filter_map(|reading| reading.mode.filter(|_| reading.phase == Phase::Found));
+    let read = read.find(|mode| matches!(mode, OperatingMode::Heating | OperatingMode::Cooling));
+    let now = known.conditions.loop_temperature.value().celsius();
+    read.unwrap_or(match now > 0.5 * (HEATING_CELSIUS + COOLING_CELSIUS) {
+        true => OperatingMode::Cooling,
+        false => OperatingMode::Heating,
+    })
 }
 
 /// Change of the water across the unit: heat over flow, density and specific
@@ -115,13 +179,10 @@ pub(super) fn change(
 
 fn changes(known: &Known<'_>, sheet: &mut Sheet) {
     let demand = &known.model.demand;
-    let now = known.conditions.loop_temperature.value().celsius();
-    // The mode in which the unit can be run today: heat is taken from a warm
-    // loop as well, but a cold loop is not warmed by cooling a cold house.
-    let (mode, heat) = if now > 0.5 * (HEATING_CELSIUS + COOLING_CELSIUS) {
-        (OperatingMode::Cooling, demand.rejection)
-    } else {
-        (OperatingMode::Heating, demand.extraction)
+    let mode = mode(known);
+    let heat = match mode {
+        OperatingMode::Cooling => demand.rejection,
+        _ => demand.extraction,
     };
     let expected = change(known, heat, mode);
     let (low, high) = expected.interval(2.0);

@@ -40,6 +40,8 @@ pub struct Known<'a> {
     pub refilled: bool,
     /// Whether the pressure is set on this visit.
     pub charges: bool,
+    /// Whether the loop is purged, so that air may stay in it.
+    pub purges: bool,
     /// Whether a leak is looked for.
     pub seeks_leak: bool,
 }
@@ -117,6 +119,12 @@ named! {
         GaugeTooLow = "gauge-too-low",
         /// Volume or pre-charge of the expansion tank is not known.
         TankData = "tank-data",
+        /// The reservoir's diameter is not known.
+        ReservoirSize = "reservoir-size",
+        /// The reservoir's level was not read.
+        ReservoirLevel = "reservoir-level",
+        /// It is a limit of heating, and the unit cools.
+        Cooling = "cooling",
         /// There is no such thing on this kind of flow centre.
         FlowCentre = "flow-centre",
         /// The fluid is already as strong, or as weak, as it should be.
@@ -127,9 +135,13 @@ named! {
 }
 
 impl Lack {
+    /// Whether the quantity has no meaning here, so that nothing is said of it.
+    pub fn is_beside_the_point(self) -> bool {
+        matches!(self, Self::FlowCentre | Self::Cooling)
+    }
     /// Whether it is something that is not known, not something that has no meaning.
     pub fn is_unknown(self) -> bool {
-        !matches!(self, Self::FlowCentre | Self::NothingToDo)
+        !matches!(self, Self::FlowCentre | Self::NothingToDo | Self::Cooling)
     }
 }
 
@@ -171,22 +183,16 @@ pub enum Remark {
         /// What makes the band widest.
         widest: Option<Unknown>,
     },
-    /// From which fall on a leak shows, in the hour after a charge and in the time given.
+    /// From which fall on a leak shows in the hour after a charge.
     HoldShows {
-        /// Fall per day that shows in an hour.
-        hour: Figure,
-        /// The time of the hold.
-        time: Figure,
-        /// Fall per day that shows in it.
+        /// Fall per day that shows.
         shows: Figure,
     },
-    /// The leak that was seen is too slow for any hold after a charge.
+    /// The leak that was seen is too slow for the hour after a charge.
     HoldCannotShow {
         /// Fall per day that was seen.
         leak: Figure,
-        /// The longest hold.
-        time: Figure,
-        /// Fall per day that shows in it.
+        /// Fall per day that shows.
         shows: Figure,
     },
     /// What the seasons ask for is more than may be put on: see it again.

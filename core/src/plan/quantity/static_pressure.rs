@@ -296,7 +296,12 @@ fn leaving(
     sheet.add(Q::SeasonLow, Figure::exact(low), why());
     sheet.add(Q::SeasonHigh, Figure::exact(high), why());
     let higher = leave.pressure + PressureDifference::from_si(psi(STRETCH_PSI));
-    let stretch = capped(higher, demand.ceiling);
+    // The gauge may be off: what it shows stays below the rating by as much, unless the
+    // pressure to leave is itself as high.
+    let doubt = PressureDifference::from_si(2.0 * today.gauge);
+    let stretch = capped(higher, demand.ceiling - doubt);
+    let base = capped(leave.pressure, demand.ceiling);
+    let stretch = if stretch > base { stretch } else { base };
     sheet.add(
         Q::StretchPressure,
         Figure::exact(stretch),
@@ -320,12 +325,19 @@ fn rechecks(
 ) -> Result<(), PressureError> {
     let now = today.temperature.value();
     let (from, left, least, most) = if known.charges {
-        let (volume, air) = known.model.trapped_air();
         let left = belief.recharged(leave.pressure, today);
+        // In a loop that is only topped up, what air there was has long dissolved.
+        let left = match known.purges {
+            true => {
+                let (volume, air) = known.model.trapped_air();
+                left.with_air(volume, air)
+            }
+            false => left,
+        };
         let end = |kind, usual: GaugePressure| sheet.si(kind).unwrap_or(usual.si());
         let least = end(Q::LeavePressureLow, leave.pressure);
         let most = end(Q::LeavePressureHigh, leave.pressure);
-        (leave.pressure, left.with_air(volume, air), least, most)
+        (leave.pressure, left, least, most)
     } else {
         let Some(read) = known.read::<GaugePressure>(ReadingPoint::StaticPressure) else {
             let all: Vec<Q> = RECHECKS

@@ -72,6 +72,7 @@ fn a_strong_loop_is_thinned_and_a_refilled_one_dosed_from_water() {
         conditions: conditions(5.0),
         refilled: true,
         charges: true,
+        purges: true,
         seeks_leak: false,
     });
     near(value(&fresh, Q::AntifreezeDose, Unit::Gallon), 13.7, 0.4);
@@ -94,4 +95,23 @@ fn without_a_sample_nothing_is_said_to_be_right() {
         let lacking = sheet.lacking.iter().find(dose).expect("a reason");
         assert_eq!(lacking.lack, Lack::FreezePointSample, "{strength:?}");
     }
+}
+
+#[test]
+fn the_leaving_water_has_a_lower_limit_in_heating_only_and_it_is_one_number() {
+    // The usual lowest entering water, 30.2 °F, less the change of 4 tons of heat at
+    // 12 gpm; what both may be off is stated beside it and no part of the limit.
+    let cold = computed(&file(), 4.0);
+    let limit = cold.get(Q::LeavingWaterLimit).expect("a limit").figure;
+    assert_eq!(limit.standard, 0.0);
+    let reckoned = cold.get(Q::LowestLeavingWater).expect("a temperature");
+    assert!(reckoned.figure.standard > 0.0);
+    near(limit.si, reckoned.figure.si, 1e-12);
+    // Entering at 96 °F, 35.6 °C, the unit cools: nothing freezes.
+    let warm = computed(&file(), 35.6);
+    assert!(warm.get(Q::LeavingWaterLimit).is_none());
+    assert!(warm.lacking.contains(&Lacking {
+        kind: Q::LeavingWaterLimit,
+        lack: Lack::Cooling,
+    }));
 }

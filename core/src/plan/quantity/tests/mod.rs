@@ -3,6 +3,7 @@
 mod dosing;
 mod pressures;
 mod purging;
+mod vented;
 
 use super::*;
 use crate::figures::Authority;
@@ -88,6 +89,7 @@ fn computed(file: &VisitFile, celsius: f64) -> Sheet {
         conditions: conditions(celsius),
         refilled: false,
         charges: true,
+        purges: true,
         seeks_leak: false,
     })
 }

@@ -50,6 +50,20 @@ fn no_pressure_is_advised_above_the_lowest_rating() {
 }
 
 #[test]
+fn the_pipe_is_stretched_below_the_rating_by_what_the_gauge_may_be_off() {
+    // A dial gauge: 2 psi in 19 of 20 cases. Common practice, no source.
+    let mut weak = file();
+    let rating = Measure::<GaugePressure>::new(60.0, Unit::Psi);
+    weak.system.heat_pump.as_mut().unwrap().maximum_pressure = Some(rating);
+    for celsius in [2.0, 12.0] {
+        let sheet = computed(&weak, celsius);
+        let stretch = value(&sheet, Q::StretchPressure, Unit::Psi);
+        let leave = value(&sheet, Q::LeavePressure, Unit::Psi);
+        assert!(stretch <= leave.max(58.0) + 1e-9, "{stretch} {leave}");
+    }
+}
+
+#[test]
 fn more_is_left_in_a_cold_loop_than_in_a_warm_one() {
     // Warming lowers the pressure of a loop of plastic: a loop charged cold needs
     // the summer's fall on top.
@@ -138,6 +152,7 @@ fn of_leak(file: &VisitFile) -> Sheet {
         conditions: conditions(14.0),
         refilled: false,
         charges: true,
+        purges: true,
         seeks_leak: true,
     })
 }
@@ -145,12 +160,12 @@ fn of_leak(file: &VisitFile) -> Sheet {
 #[test]
 fn the_watch_is_long_enough_to_show_the_leak_that_was_seen() {
     // 31.5 to 21.2 psi in three days: 3.43 psi a day, in an hour 0.14 psi. A digital gauge
-    // of 1 psi (0.5 psi standard), read twice, tells 0.25·√2·1.645 = 0.58 psi: four hours
-    // at the least before the leak is as much.
+    // of 0.7 psi in 19 of 20, read twice, hides 0.7/2·0.5·√2·1.645 = 0.41 psi either way,
+    // 0.81 psi in all: 5.7 hours at the least before the leak is as much.
     let sheet = of_leak(&leaking([31.5, 27.9, 24.6, 21.2]));
     let hours = value(&sheet, Q::StandingHoldTime, Unit::Hour);
     let limit = value(&sheet, Q::StandingFallLimit, Unit::Psi);
-    assert!(hours >= 4.0, "{hours}");
+    assert!(hours >= 5.7, "{hours}");
     assert!(3.43 * hours / 24.0 > limit, "{hours} h {limit} psi");
     assert!(limit < 0.5 * 21.2, "{limit}");
     // A fall ten times as fast shows in less time.
@@ -161,18 +176,42 @@ fn the_watch_is_long_enough_to_show_the_leak_that_was_seen() {
 #[test]
 fn a_hold_after_a_charge_says_what_it_cannot_show() {
     let sheet = of_leak(&leaking([31.5, 27.9, 24.6, 21.2]));
-    let hours = value(&sheet, Q::HoldTime, Unit::Hour);
-    let shows = sheet.remarks.iter().find_map(|remark| match remark {
-        Remark::HoldShows { shows, .. } => Some((true, *shows)),
-        Remark::HoldCannotShow { shows, .. } => Some((false, *shows)),
+    near(value(&sheet, Q::HoldTime, Unit::Hour), 1.0, 1e-9);
+    // (31.5 − 21.2)/3 = 3.433 psi a day. A digital gauge of 0.7 psi in 19 of 20, read
+    // twice, hides 0.7/2·0.5·√2·1.645 = 0.41 psi either way, 19.5 psi a day in an hour.
+    let said = sheet.remarks.iter().find_map(|remark| match remark {
+        Remark::HoldCannotShow { leak, shows } => Some([leak, shows].map(|f| f.si)),
         _ => None,
     });
-    let (shown, shows) = shows.expect("a remark");
-    let shows = Unit::Psi.from_si(shows.si);
-    // Shown means that the leak takes more than shows, and not within the hour: the gauge
-    // alone hides 2·0.58 psi an hour, 28 psi a day.
-    assert_eq!(shown, shows <= 3.44, "{shows}");
-    assert!(!shown || hours > 1.0, "{hours}");
+    let [leak, shows] = said.expect("a remark").map(|si| Unit::Psi.from_si(si));
+    near(leak, 3.433, 0.001);
+    assert!(shows > 19.5, "{shows}");
+    // And what it passes is never most of what stands on the gauge.
+    let leave = value(&sheet, Q::LeavePressure, Unit::Psi);
+    assert!(value(&sheet, Q::HoldFallLimit, Unit::Psi) < 0.5 * leave);
+}
+
+#[test]
+fn a_loop_only_topped_up_is_given_no_new_air_to_dissolve() {
+    let file = file();
+    let model = LoopModel::of(&file);
+    let low = |purges| {
+        let sheet = sheet(&Known {
+            file: &file,
+            model: &model,
+            conditions: conditions(12.0),
+            refilled: false,
+            charges: true,
+            purges,
+            seeks_leak: false,
+        });
+        let left = value(&sheet, Q::LeavePressure, Unit::Psi);
+        value(&sheet, Q::RecheckDayLow, Unit::Psi) / left
+    };
+    // From half an hour to a day 1.7 decades at 12 %: a fifth (PPI handbook, table B.1.1);
+    // with what is not known of it no more than half. Air takes more than that.
+    assert!(low(false) > 0.5, "{}", low(false));
+    assert!(low(true) < low(false));
 }
 
 #[test]
@@ -216,6 +255,7 @@ fn a_loop_that_nobody_charges_goes_on_from_what_it_reads() {
             conditions: conditions(12.0),
             refilled: false,
             charges,
+            purges: true,
             seeks_leak: false,
         });
         [Q::RecheckDayLow, Q::RecheckDayHigh].map(|kind| value(&sheet, kind, Unit::Psi))
@@ -242,6 +282,7 @@ fn bare() -> Sheet {
         },
         refilled: false,
         charges: true,
+        purges: true,
         seeks_leak: false,
     })
 }
