@@ -69,7 +69,16 @@ fn what_is_read_days_after_the_visit_is_a_later_reading() {
     record.file.visit.readings.push(on_the_day);
     engine.keep(&record).expect("kept");
     engine.put_reading(&id, &left("1")).expect("kept");
-    let [now, later] = [false, true].map(|later| proof(&engine, &id, later));
+    let now = proof(&engine, &id, false);
+    // Seven days after: the recheck after a week, not those after a day and a month.
+    let plan = engine.answer(&id).expect("worked out").plan.expect("a plan");
+    let gauge = |proof: &ProofView| proof.point == "static_pressure" && proof.later;
+    let (mut read, unread): (Vec<ProofView>, Vec<ProofView>) = (plan.proof.into_iter())
+        .filter(gauge)
+        .partition(|proof| proof.after.is_some());
+    assert_eq!((read.len(), unread.len()), (1, 2));
+    let later = read.remove(0);
+    assert!(later.label.contains("after a week"), "{}", later.label);
     assert!(now.after.is_some_and(|read| read.starts_with("60")));
     assert!(later.after.is_some_and(|read| read.starts_with('1')));
     assert_eq!(later.verdict, "missed");
