@@ -9,9 +9,8 @@ use std::path::Path;
 /// The plans of the calls of both folders.
 fn plans() -> BTreeMap<String, PlanView> {
     let folder = Path::new(concat!(env!("CARGO_MANIFEST_DIR"), "/cases"));
-    let calls = ["calls", "second_calls"]
-        .into_iter()
-        .flat_map(|name| handed_over(&folder.join(name)));
+    let folders = ["calls", "second_calls"].map(|name| folder.join(name));
+    let calls = folders.iter().flat_map(|folder| handed_over(folder));
     let plan = calls.filter_map(|(truth, file)| {
         let call = Call::assess(
             &file,
