@@ -1,8 +1,8 @@
 //! Lines over an axis, with the band in which they are expected.
 
 use super::{
-    Anchor, Drawing, LABEL_SIZE, LabelStyle, Point, Role, Shape, Stroke, Ticks, nice_ticks,
-    path::wrap,
+    Anchor, Drawing, LABEL_SIZE, LabelStyle, Point, Role, Shape, Stroke, Ticks, legend::Legend,
+    nice_ticks, path::wrap,
 };
 use crate::report::fonts::{Face, Typesetter};
 
@@ -55,6 +55,31 @@ pub enum SeriesMark {
     Rings,
 }
 
+impl SeriesMark {
+    /// The line through the points; none for marks at each point.
+    pub(super) fn stroke(self, role: Role) -> Option<Stroke> {
+        match self {
+            Self::Line => Some(Stroke::solid(role, 1.6)),
+            Self::Dashes => Some(Stroke::dashed(role, 1.4)),
+            Self::Dots | Self::Rings => None,
+        }
+    }
+
+    /// The mark at one point: a ring where it is open, a dot else.
+    pub(super) fn spot(self, centre: Point, role: Role) -> Shape {
+        let (radius, fill, stroke) = match self {
+            Self::Rings => (2.8, Role::Paper, Stroke::solid(role, 1.3)),
+            Self::Line | Self::Dashes | Self::Dots => (2.6, role, Stroke::solid(Role::Paper, 0.8)),
+        };
+        Shape::Circle {
+            centre,
+            radius,
+            fill: Some(fill),
+            stroke: Some(stroke),
+        }
+    }
+}
+
 /// A range along the horizontal axis.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Band {
@@ -67,24 +92,22 @@ pub struct Band {
 /// Room between the axis and its words.
 const PAD: f32 = 5.0;
 /// Height of a line of words.
-const ROW: f32 = 13.0;
+pub(super) const ROW: f32 = 13.0;
 /// Rows of the legend that the height has room for.
 const LEGEND_ROWS: f32 = 3.0;
-/// Most lines of a name in the legend.
-const NAME_LINES: usize = 3;
+/// Most lines of words at an axis.
+const LABEL_LINES: usize = 3;
 /// Room right of the axis.
 const BESIDE: f32 = 10.0;
-/// Length of the sample in the legend.
-const SAMPLE: f32 = 18.0;
 
 impl LineChart {
     /// The chart as a drawing.
     pub fn draw(&self, set: &mut Typesetter) -> Drawing {
-        let legend = self.legend(set);
+        let legend = Legend::of(self, set);
         // Words of an axis go over several lines where one is too narrow.
         let mut said = |label: &str| {
             let style = (Face::Regular, LABEL_SIZE);
-            wrap(set, label, style, self.width - BESIDE, NAME_LINES)
+            wrap(set, label, style, self.width - BESIDE, LABEL_LINES)
         };
         let (y_words, x_words) = (said(&self.y_label), said(&self.x_label));
         #[allow(clippy::cast_precision_loss)]
@@ -96,7 +119,7 @@ impl LineChart {
             .iter()
             .map(|value| words(&y_ticks.label(*value)))
             .fold(0.0, f32::max);
-        let rows = legend.last().map_or(0.0, |last| last.row + last.rows());
+        let rows = legend.rows();
         // A legend that runs over many lines takes nothing from the picture.
         let more = (rows - LEGEND_ROWS).max(0.0) + y_rows + x_rows - 2.0;
         let height = self.height + ROW * more;
@@ -115,7 +138,7 @@ impl LineChart {
             y_low: y_ticks.low(),
             y_high: y_ticks.high(),
         };
-        self.paint_legend(&mut drawing, &legend, y_rows);
+        legend.paint(&mut drawing, y_rows);
         let mut at = Point::new(0.0, ROW - 3.0);
         for line in y_words {
             drawing.label(at, line, LabelStyle::soft(Anchor::Start));
@@ -260,148 +283,15 @@ impl LineChart {
                 .filter(|(x, y)| x.is_finite() && y.is_finite())
                 .map(|(x, y)| plot.at(*x, *y))
                 .collect();
-            match series.mark {
-                SeriesMark::Dots => {
+            match series.mark.stroke(series.role) {
+                Some(stroke) => drawing.push(Shape::Polyline { points, stroke }),
+                None => {
                     for centre in points {
-                        drawing.push(dot(centre, series.role));
+                        drawing.push(series.mark.spot(centre, series.role));
                     }
                 }
-                SeriesMark::Rings => {
-                    for centre in points {
-                        drawing.push(ring(centre, series.role));
-                    }
-                }
-                SeriesMark::Line => {
-                    let stroke = Stroke::solid(series.role, 1.6);
-                    drawing.push(Shape::Polyline { points, stroke });
-                }
-                SeriesMark::Dashes => {
-                    let stroke = Stroke::dashed(series.role, 1.4);
-                    drawing.push(Shape::Polyline { points, stroke });
-                }
             }
         }
-    }
-
-    /// Places of the legend's entries, in rows.
-    fn legend(&self, set: &mut Typesetter) -> Vec<Entry> {
-        let lines = self.series.iter().map(|series| {
-            (
-                series.name.clone(),
-                Sample::Series(series.mark, series.role),
-            )
-        });
-        let bands = self
-            .bands
-            .iter()
-            .map(|band| (band.name.clone(), Sample::Band));
-        let mut entries: Vec<Entry> = Vec::new();
-        let (mut x, mut row) = (0.0, 0.0);
-        let limits = self.limits.iter().map(|(_, name)| {
-            (
-                name.clone(),
-                Sample::Series(SeriesMark::Dashes, Role::Limit),
-            )
-        });
-        for (name, sample) in lines
-            .chain(bands)
-            .chain(limits)
-            .filter(|(name, _)| !name.is_empty())
-        {
-            let wide = SAMPLE + 5.0 + set.width(Face::Regular, LABEL_SIZE, &name);
-            if x > 0.0 && x + wide > self.width {
-                let rows = entries.last().map_or(1.0, Entry::rows);
-                (x, row) = (0.0, row + rows);
-            }
-            let style = (Face::Regular, LABEL_SIZE);
-            let room = self.width - SAMPLE - 5.0;
-            entries.push(Entry {
-                x,
-                row,
-                lines: wrap(set, &name, style, room, NAME_LINES),
-                sample,
-            });
-            x += wide + 16.0;
-        }
-        entries
-    }
-
-    /// Below so many rows of other words.
-    fn paint_legend(&self, drawing: &mut Drawing, entries: &[Entry], below: f32) {
-        for entry in entries {
-            let y = ROW * (1.0 + below + entry.row) - 3.0;
-            let middle = y - 3.0;
-            let (from, to) = (
-                Point::new(entry.x, middle),
-                Point::new(entry.x + SAMPLE, middle),
-            );
-            match entry.sample {
-                Sample::Band => drawing.push(Shape::Box {
-                    at: Point::new(entry.x, middle - 3.5),
-                    width: SAMPLE,
-                    height: 7.0,
-                    radius: 0.0,
-                    fill: Some(Role::Band),
-                    stroke: None,
-                }),
-                Sample::Series(SeriesMark::Line, role) => {
-                    drawing.line(from, to, Stroke::solid(role, 1.6));
-                }
-                Sample::Series(SeriesMark::Dashes, role) => {
-                    drawing.line(from, to, Stroke::dashed(role, 1.4));
-                }
-                Sample::Series(SeriesMark::Dots, role) => {
-                    drawing.push(dot(Point::new(entry.x + SAMPLE / 2.0, middle), role));
-                }
-                Sample::Series(SeriesMark::Rings, role) => {
-                    drawing.push(ring(Point::new(entry.x + SAMPLE / 2.0, middle), role));
-                }
-            }
-            let mut at = Point::new(entry.x + SAMPLE + 5.0, y);
-            for line in &entry.lines {
-                drawing.label(at, line, LabelStyle::plain(Anchor::Start));
-                at.y += ROW;
-            }
-        }
-    }
-}
-
-struct Entry {
-    x: f32,
-    row: f32,
-    lines: Vec<String>,
-    sample: Sample,
-}
-
-impl Entry {
-    /// Rows it takes.
-    #[allow(clippy::cast_precision_loss)]
-    fn rows(&self) -> f32 {
-        self.lines.len().max(1) as f32
-    }
-}
-
-#[derive(Clone, Copy)]
-enum Sample {
-    Series(SeriesMark, Role),
-    Band,
-}
-
-fn dot(centre: Point, role: Role) -> Shape {
-    Shape::Circle {
-        centre,
-        radius: 2.6,
-        fill: Some(role),
-        stroke: Some(Stroke::solid(Role::Paper, 0.8)),
-    }
-}
-
-fn ring(centre: Point, role: Role) -> Shape {
-    Shape::Circle {
-        centre,
-        radius: 2.8,
-        fill: Some(Role::Paper),
-        stroke: Some(Stroke::solid(role, 1.3)),
     }
 }
 

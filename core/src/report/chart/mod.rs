@@ -5,6 +5,7 @@
 //! drawing goes into a PDF and, as shapes, to a screen.
 
 mod bars;
+mod legend;
 mod lines;
 mod path;
 mod ticks;
