@@ -11,7 +11,7 @@
 //! `--write` prints no figures: it writes what the inference sees of the calls,
 //! one a line, for `tests/reference/ceiling.py`.
 
-use returnline_tests::handed::{Judged, handed_over, judge};
+use returnline_tests::handed::{Judged, Truth, hand_over, handed_over, judge};
 use returnline_tests::practice;
 use returnline_tests::simulator::call::Effort;
 use returnline_tests::simulator::score::{Score, by_fault, calibration_error, reliability};
@@ -19,7 +19,6 @@ use returnline_tests::simulator::seen::seen;
 use returnline_tests::simulator::trial::{
     Outcome, Setting, graph, many, read, simulated, tried, use_graph_of,
 };
-use serde_json::json;
 use std::collections::BTreeMap;
 use std::error::Error;
 use std::fs::File;
@@ -122,7 +121,7 @@ fn main() -> Result<(), Box<dyn Error>> {
         return Ok(());
     }
     if let Some(folder) = &wanted.keep {
-        return keep(Path::new(folder), setting, &wanted);
+        return Ok(keep(Path::new(folder), setting, &wanted)?);
     }
     if let Some(file) = &wanted.write {
         return write(file, setting, &wanted);
@@ -273,22 +272,23 @@ fn write(file: &str, setting: Setting, wanted: &Wanted) -> Result<(), Box<dyn Er
     Ok(lines.flush()?)
 }
 
-fn keep(folder: &Path, setting: Setting, wanted: &Wanted) -> Result<(), Box<dyn Error>> {
-    std::fs::create_dir_all(folder)?;
-    let mut truths = BufWriter::new(File::create(folder.join("truth.jsonl"))?);
+fn keep(folder: &Path, setting: Setting, wanted: &Wanted) -> std::io::Result<()> {
     let faulty = (0..wanted.calls).map(|at| (true, at));
     let sound = (0..wanted.calls / 2).map(|at| (false, at));
-    for (is_faulty, at) in faulty.chain(sound) {
+    let calls = faulty.chain(sound).map(|(is_faulty, at)| {
         let call = simulated(setting, is_faulty, wanted.seed + at as u64);
-        let file = format!("{}{at:05}.json", if is_faulty { 'c' } else { 's' });
-        std::fs::write(folder.join(&file), call.file().to_string())?;
-        let truth: Vec<&str> = Some(call.truth.fault)
-            .filter(|fault| !fault.is_empty())
-            .into_iter()
-            .collect();
-        writeln!(truths, "{}", json!({ "file": file, "truth": truth }))?;
-    }
-    Ok(truths.flush()?)
+        let fault = call.truth.fault;
+        let truth = Truth {
+            file: format!("{}{at:05}.json", if is_faulty { 'c' } else { 's' }),
+            truth: (!fault.is_empty())
+                .then(|| fault.to_owned())
+                .into_iter()
+                .collect(),
+            accept: Vec::new(),
+        };
+        (truth, call.file())
+    });
+    hand_over(folder, calls)
 }
 
 /// How the calls of a folder came out, and what was taken for what.

@@ -6,18 +6,24 @@ use crate::simulator::trial::{assess, ranking};
 use returnline_core::api::{Wording, read_visit_file};
 use returnline_core::diagnosis::Verdict;
 use returnline_core::records::visit_file::VisitFile;
-use serde::Deserialize;
+use serde::{Deserialize, Serialize};
+use serde_json::Value;
+use std::fs::File;
+use std::io::{self, BufWriter, Write};
 use std::path::Path;
 
+/// The file of a folder that says what was the matter, one call a line.
+const TRUTHS: &str = "truth.jsonl";
+
 /// What was the matter with one call.
-#[derive(Clone, Debug, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Truth {
     /// The visit file, in the same folder.
     pub file: String,
     /// The causes, by their names in the rule graph; none: nothing was wrong.
     pub truth: Vec<String>,
     /// Causes that may stand first just as well on what the call holds.
-    #[serde(default)]
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub accept: Vec<String>,
 }
 
@@ -59,6 +65,21 @@ impl Judged {
     }
 }
 
+/// Writes calls, each a visit file as its value, and what was the matter into a
+/// folder, which is made where there is none.
+///
+/// # Errors
+/// What kept the folder or one of its files from being written.
+pub fn hand_over(folder: &Path, calls: impl Iterator<Item = (Truth, Value)>) -> io::Result<()> {
+    std::fs::create_dir_all(folder)?;
+    let mut truths = BufWriter::new(File::create(folder.join(TRUTHS))?);
+    for (truth, visit) in calls {
+        std::fs::write(folder.join(&truth.file), visit.to_string())?;
+        writeln!(truths, "{}", serde_json::to_string(&truth)?)?;
+    }
+    truths.flush()
+}
+
 /// Every call of a folder, with what was the matter.
 ///
 /// # Panics
@@ -67,7 +88,7 @@ pub fn handed_over(folder: &Path) -> impl Iterator<Item = (Truth, VisitFile)> {
     let read = |name: &str| {
         std::fs::read_to_string(folder.join(name)).unwrap_or_else(|error| panic!("{name}: {error}"))
     };
-    let truths: Vec<Truth> = read("truth.jsonl")
+    let truths: Vec<Truth> = read(TRUTHS)
         .lines()
         .map(|line| serde_json::from_str(line).unwrap_or_else(|e| panic!("{line}: {e}")))
         .collect();

@@ -1,8 +1,48 @@
 //! Calls written from a practitioner's reasoning, as visit files, through the whole
 //! program (`cases/calls/README.md`, `cases/second_calls/README.md`).
 
-use returnline_tests::handed::{Judged, judge};
+use returnline_tests::handed::{Judged, Truth, hand_over, handed_over, judge};
+use returnline_tests::simulator::call::Effort;
+use returnline_tests::simulator::trial::{Setting, read, simulated};
 use std::path::Path;
+
+#[test]
+fn calls_that_are_handed_over_are_read_as_they_were() {
+    let setting = Setting {
+        effort: Effort::SPARSE,
+        lying: false,
+        follow: 0,
+        alike: false,
+    };
+    let truth = |file: &str, truth: &[&str], accept: &[&str]| Truth {
+        file: file.to_owned(),
+        truth: truth.iter().map(|&cause| cause.to_owned()).collect(),
+        accept: accept.iter().map(|&cause| cause.to_owned()).collect(),
+    };
+    let truths = [
+        truth(
+            "faulty.json",
+            &["relaxation", "slow-leak"],
+            &["tank-failed"],
+        ),
+        truth("sound.json", &[], &[]),
+    ];
+    let calls = [simulated(setting, true, 3), simulated(setting, false, 4)];
+    let folder = tempfile::tempdir().expect("a folder");
+    let inner = folder.path().join("not/yet/there");
+    let given = truths.iter().cloned().zip(calls.iter().map(|c| c.file()));
+    hand_over(&inner, given).expect("written");
+
+    let taken: Vec<_> = handed_over(&inner).collect();
+    let expected: Vec<_> = truths.iter().cloned().zip(calls.iter().map(read)).collect();
+    assert_eq!(taken, expected);
+    // As the README of the calls has it: what is not said is left out.
+    let lines = std::fs::read_to_string(inner.join("truth.jsonl")).expect("there");
+    assert_eq!(
+        lines.lines().last(),
+        Some(r#"{"file":"sound.json","truth":[]}"#)
+    );
+}
 
 #[test]
 fn calls_come_out_as_a_senior_technician_would_have_them() {
