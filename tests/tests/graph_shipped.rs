@@ -20,6 +20,21 @@ fn every_text_exists_in_every_language() {
     assert!(problems.is_empty(), "{problems:#?}");
 }
 
+/// A file of the graph says its sources itself, since it is read without the catalogs
+/// too; it says the same.
+#[test]
+fn every_source_is_cited_in_every_language_and_in_english_as_the_graph_has_it() {
+    let graph = graph();
+    assert!(graph.sources().len() > 10);
+    for source in graph.sources() {
+        let key = format!("source-{}", source.id);
+        for language in Language::ALL {
+            assert!(catalog(language).has(&key), "{language:?}: {key}");
+        }
+        assert_eq!(catalog(Language::English).text(&key), source.citation);
+    }
+}
+
 #[test]
 fn it_covers_the_families_in_breadth() {
     let graph = graph();

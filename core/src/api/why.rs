@@ -5,9 +5,7 @@ use super::assess::{better_pair, bits, percent, weight};
 use super::knowledge::knowledge;
 use super::types::{FigureView, WhyQuestion};
 use super::{ApiError, Call, OpenCall, Wording};
-use crate::diagnosis::{
-    Carrier, CauseId, CheckId, Link, Parent, SourceId, SourceMark, Trace, TraceStep,
-};
+use crate::diagnosis::{Carrier, CauseId, CheckId, Link, Parent, SourceMark, Trace, TraceStep};
 use crate::text::Args;
 
 /// A share of a check's bits smaller than this is not told.
@@ -290,18 +288,10 @@ impl Call {
 
 /// Whose word a number of the graph is.
 pub(super) fn marked(mark: &SourceMark, wording: Wording) -> String {
-    let cited = |id: &SourceId| {
-        let mut sources = knowledge().graph.sources().iter();
-        let found = sources.find(|source| source.id == *id);
-        found.map_or_else(|| id.to_string(), |source| source.citation.clone())
-    };
     let catalog = wording.catalog();
     match mark {
-        SourceMark::Published(id) => cited(id),
-        SourceMark::FromMemoryOf(id) => catalog.fill(
-            "authority-from-memory",
-            &Args::new().text("source", cited(id)),
-        ),
+        SourceMark::Published(id) => catalog.cited(id.as_str()),
+        SourceMark::FromMemoryOf(id) => catalog.cited_from_memory(id.as_str()),
         SourceMark::FromMemory => catalog.text("authority-memory-only"),
         SourceMark::CommonPractice => catalog.text("authority-common-practice"),
         SourceMark::Judgement => catalog.text("authority-judgement"),

@@ -6,7 +6,7 @@
 //! [`Reasoning`] says how it came about: which formula, from which inputs, by
 //! whose authority.
 
-use crate::text::{Args, Catalog};
+use crate::text::Catalog;
 use crate::uncertainty::Uncertain;
 use crate::units::{Dimension, Measure, Quantity, Unit, UnitSystem, format};
 
@@ -150,14 +150,8 @@ impl Reasoning {
     /// The authority in words.
     pub fn authority_text(&self, catalog: &Catalog) -> String {
         match self.authority {
-            Authority::Published(source) => catalog.text(&format!("source-{source}")),
-            Authority::FromMemory(source) => {
-                let citation = catalog.text(&format!("source-{source}"));
-                catalog.fill(
-                    "authority-from-memory",
-                    &Args::new().text("source", citation),
-                )
-            }
+            Authority::Published(source) => catalog.cited(source),
+            Authority::FromMemory(source) => catalog.cited_from_memory(source),
             Authority::CommonPractice => catalog.text("authority-common-practice"),
             Authority::Judgement => catalog.text("authority-judgement"),
         }

@@ -22,7 +22,7 @@ pub(super) fn library(parsed: &Parsed) -> Option<Library> {
     Some(Library {
         sources: parsed
             .each(|file| &file.source)
-            .map(|entry| (SourceId::new(&entry.id), entry.citation.clone()))
+            .map(|entry| SourceId::new(&entry.id))
             .collect(),
         cautions: parsed
             .each(|file| &file.caution)

@@ -8,7 +8,7 @@ use serde::Deserialize;
 #[serde(deny_unknown_fields, default)]
 pub struct ProcedureFile {
     /// Published sources.
-    pub source: Vec<SourceEntry>,
+    pub source: Vec<IdEntry>,
     /// Cautions.
     pub caution: Vec<CautionEntry>,
     /// Tools.
@@ -23,16 +23,6 @@ pub struct ProcedureFile {
     pub proof: Vec<ProofEntry>,
     /// Procedures.
     pub procedure: Vec<ProcedureEntry>,
-}
-
-/// A published source.
-#[derive(Clone, Debug, Deserialize)]
-#[serde(deny_unknown_fields)]
-#[allow(missing_docs)]
-pub struct SourceEntry {
-    pub id: String,
-    /// Author, title, edition, place in it.
-    pub citation: String,
 }
 
 /// An entry that is only an id.

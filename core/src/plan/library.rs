@@ -9,7 +9,7 @@ use super::validate::{self, Problem};
 use crate::figures::Figure;
 use crate::records::{OperatingMode, ReadingPoint};
 use crate::units::Duration;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 pub use crate::authored::SourceText;
 
@@ -189,7 +189,7 @@ pub struct Procedure {
 /// somewhere.
 #[derive(Clone, PartialEq, Debug, Default)]
 pub struct Library {
-    pub(super) sources: BTreeMap<SourceId, String>,
+    pub(super) sources: BTreeSet<SourceId>,
     pub(super) cautions: BTreeMap<CautionId, Caution>,
     pub(super) openings: BTreeMap<OpeningId, Opening>,
     pub(super) tools: Vec<ToolId>,
@@ -241,9 +241,9 @@ impl Library {
     pub fn opening(&self, id: &OpeningId) -> Option<&Opening> {
         self.openings.get(id)
     }
-    /// Author, title and place of a published source.
-    pub fn citation(&self, id: &SourceId) -> Option<&str> {
-        self.sources.get(id).map(String::as_str)
+    /// The published sources, in order of id.
+    pub fn sources(&self) -> impl Iterator<Item = &SourceId> {
+        self.sources.iter()
     }
     /// The proof with this id.
     pub fn proof(&self, id: &str) -> Option<&Proof> {

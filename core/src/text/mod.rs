@@ -8,6 +8,7 @@
 mod amount;
 mod likeness;
 mod nearness;
+mod sources;
 
 pub use likeness::alike;
 pub use nearness::distance;
@@ -79,6 +80,7 @@ catalogs!(
     "records",
     "report",
     "report-fleet",
+    "sources",
 );
 
 impl Language {

@@ -136,6 +136,42 @@ fn a_fixed_amount_is_said_in_the_units_of_the_reader() {
     }
 }
 
+/// Titles stay as they were published; what is said of them is said in Spanish.
+#[test]
+fn a_spanish_citation_has_no_english_around_its_title() {
+    let files = Language::Spanish.files();
+    let (_, source) = files
+        .iter()
+        .find(|(name, _)| *name == "sources")
+        .expect("a file of sources");
+    let cited = texts(source);
+    assert!(cited.len() >= 20, "{} sources", cited.len());
+    let english = [
+        "memory",
+        "practice,",
+        "no source",
+        "page",
+        "section",
+        "chapter",
+        "appendix",
+        "edition",
+        "th ed",
+        "nd ed",
+        "table",
+        "others",
+        "abstract",
+        "parts",
+        "clauses",
+        "estimate",
+        " p. ",
+    ];
+    for (key, text) in &cited {
+        for word in english {
+            assert!(!text.contains(word), "{key}: {word} in {text}");
+        }
+    }
+}
+
 #[test]
 fn a_tag_names_its_language() {
     for language in Language::ALL {

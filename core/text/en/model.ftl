@@ -17,7 +17,3 @@ authority-from-memory = { $source } (from memory)
 authority-common-practice = common practice, no source
 authority-judgement = own estimate
 authority-memory-only = from memory
-
-# Published sources that figures name.
-source-ppi-handbook = Plastics Pipe Institute, Handbook of Polyethylene Pipe, ch. 3, app. B
-source-langes-handbook = Lange's Handbook of Chemistry, 15th ed., table 5.13

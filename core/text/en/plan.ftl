@@ -512,15 +512,3 @@ input-plan-fall-unsure = What may come on top in a tight loop
 input-plan-hold-shows = Fall a day from which a leak shows
 input-plan-leak-seen = Fall a day that was seen
 input-plan-static-pressure = Pressure at rest now
-
-# --- sources ---------------------------------------------------------------
-
-source-plan-pipe-standards = ASTM D3035 and F714, EN 12201-2, ASTM B88: dimensions of pipe
-source-plan-estar-nw-ghp = ENERGY STAR Homes Northwest, ground-source heat pump standard (2005), § 1.8
-source-plan-swamee-jain = P. Swamee and A. Jain, J. Hydraul. Div. ASCE 102 (1976) 657
-source-plan-elasticity = S. Timoshenko and J. Goodier, Theory of Elasticity, § 28; allowed air: own estimate
-source-plan-melinder = A. Melinder, Properties of Secondary Working Fluids for Indirect Systems, IIR 2010
-source-plan-ppi-handbook = Plastics Pipe Institute, Handbook of PE Pipe, chapter 3, appendix B
-source-plan-astm-f2164 = ASTM F2164
-source-plan-two-phase-textbook = a textbook on flow of gas and liquid in pipes
-source-plan-trade-standard = a North American trade standard for ground loops

@@ -17,7 +17,3 @@ authority-from-memory = { $source } (de memoria)
 authority-common-practice = práctica común, sin fuente
 authority-judgement = estimación propia
 authority-memory-only = de memoria
-
-# Published sources that figures name.
-source-ppi-handbook = Plastics Pipe Institute, Handbook of Polyethylene Pipe, cap. 3, ap. B
-source-langes-handbook = Lange's Handbook of Chemistry, 15.ª ed., tabla 5.13

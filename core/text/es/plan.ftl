@@ -508,17 +508,6 @@ input-plan-hold-shows = Caída diaria a partir de la cual se nota una fuga
 input-plan-leak-seen = Caída diaria que se vio
 input-plan-static-pressure = Presión en reposo ahora
 
-# --- sources ---------------------------------------------------------------
-
-source-plan-pipe-standards = ASTM D3035 y F714, EN 12201-2, ASTM B88: dimensiones de tubería
-source-plan-estar-nw-ghp = ENERGY STAR Homes Northwest, ground-source heat pump standard (2005), § 1.8
-source-plan-swamee-jain = P. Swamee y A. Jain, J. Hydraul. Div. ASCE 102 (1976) 657
-source-plan-elasticity = S. Timoshenko y J. Goodier, Theory of Elasticity, § 28; aire permitido: estimación propia
-source-plan-melinder = A. Melinder, Properties of Secondary Working Fluids for Indirect Systems, IIR 2010
-source-plan-ppi-handbook = Plastics Pipe Institute, Handbook of PE Pipe, capítulo 3, apéndice B
-source-plan-astm-f2164 = ASTM F2164
-source-plan-two-phase-textbook = un libro de texto sobre flujo de gas y líquido en tuberías
-source-plan-trade-standard = una norma norteamericana del oficio para lazos geotérmicos
 input-plan-too-low = Demasiado baja en, al final de su franja
 input-plan-too-high = Demasiado alta en, al final de su franja
 input-plan-header-velocity = Velocidad que lo libra

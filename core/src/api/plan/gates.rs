@@ -1,7 +1,6 @@
 //! What a step must reach before the next, and what proves the work.
 
 use crate::api::Call;
-use crate::api::knowledge::knowledge;
 use crate::api::steps::looked_key;
 use crate::api::types::{CriterionView, FigureView, GateView, ProofView, UnitView};
 use crate::figures::{Authority, Figure, Reasoning};
@@ -36,15 +35,9 @@ impl Call {
     /// Where a figure comes from that is the same for every system.
     fn why_fixed(&self, origin: &Origin) -> FigureView {
         let catalog = self.wording.catalog();
-        let citation = origin
-            .source()
-            .and_then(|id| knowledge().library.citation(id));
         let source = match origin {
-            Origin::Published(_) => citation.unwrap_or_default().to_owned(),
-            Origin::FromMemory(_) => {
-                let args = Args::new().text("source", citation.unwrap_or_default());
-                catalog.fill("authority-from-memory", &args)
-            }
+            Origin::Published(id) => catalog.cited(id.as_str()),
+            Origin::FromMemory(id) => catalog.cited_from_memory(id.as_str()),
             Origin::CommonPractice => catalog.text("authority-common-practice"),
             Origin::Judgement => catalog.text("authority-judgement"),
         };

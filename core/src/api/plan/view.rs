@@ -299,7 +299,7 @@ fn why_remark(remark: &Remark, plan: &WorkPlan) -> Option<Reasoning> {
         Remark::LargeHeader { velocity, bore } => {
             let reasoning = Reasoning::new(
                 "plan-header-velocity",
-                Authority::FromMemory("plan-two-phase-textbook"),
+                Authority::FromMemory("two-phase-textbook"),
             );
             let reasoning = reasoning.with("plan-bore", *bore);
             Some(reasoning.with("plan-header-velocity", *velocity))

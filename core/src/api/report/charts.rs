@@ -145,7 +145,7 @@ impl Call {
             ..Bar::default()
         });
         let mut figures: Vec<QuantityView> = reached.iter().map(|one| self.quantity(one)).collect();
-        let fixed = Reasoning::new("plan-fixed", Authority::Published("plan-estar-nw-ghp"));
+        let fixed = Reasoning::new("plan-fixed", Authority::Published("ghp-northwest"));
         figures.push(QuantityView {
             label: self.say("service-chart-needed"),
             value: needed.text(units),

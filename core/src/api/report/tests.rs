@@ -69,6 +69,37 @@ fn no_text_of_any_report_is_missing() {
     }
 }
 
+/// A publication is known by a name that no other of them has. It may be named by the
+/// rule graph, by the procedures and by a quantity of the plan.
+#[test]
+fn a_publication_stands_once_among_the_sources() {
+    let works = [
+        "ASTM F2164",
+        "Plastics Pipe Institute",
+        "Melinder",
+        "ENERGY STAR Homes Northwest",
+        "15741",
+        "Lange's Handbook",
+    ];
+    for language in Language::ALL {
+        for sample in SAMPLES {
+            let wording = Wording {
+                language,
+                ..Wording::default()
+            };
+            let file = super::super::read_visit_file(sample.as_bytes(), wording).expect("a sample");
+            let day = NaiveDate::from_ymd_opt(2026, 8, 20).expect("a day");
+            let sources = Call::assess(&file, day, wording)
+                .service_content(&issue())
+                .sources;
+            for work in works {
+                let named = sources.iter().filter(|source| source.contains(work));
+                assert_eq!(named.count(), 1, "{work} in {sources:#?}");
+            }
+        }
+    }
+}
+
 #[test]
 fn the_band_over_the_year_lies_in_that_of_the_plan_and_starts_at_the_reading() {
     use crate::plan::quantity::QuantityKind as Q;

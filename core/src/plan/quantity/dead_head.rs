@@ -53,19 +53,16 @@ pub(super) fn compute(known: &Known<'_>, sheet: &mut Sheet) {
     let inches = |length: Uncertain<Length>| {
         Figure::uncertain(length).shown_in(Unit::Inch, Unit::Centimetre)
     };
-    let reasoning = Reasoning::new(
-        "plan-dead-head-limit",
-        Authority::Published("plan-elasticity"),
-    )
-    .with(
-        "plan-loop-volume",
-        Figure::uncertain(known.model.piping.volume),
-    )
-    .with("plan-pressure-before", Figure::uncertain(test.before))
-    .with("plan-pressure-after", Figure::uncertain(test.after))
-    .with("plan-tank-diameter", Figure::written(diameter))
-    .with("plan-drop-without-air", inches(judged.drop_without_air))
-    .with("plan-air-allowed", Figure::exact(allowed));
+    let reasoning = Reasoning::new("plan-dead-head-limit", Authority::Published("elasticity"))
+        .with(
+            "plan-loop-volume",
+            Figure::uncertain(known.model.piping.volume),
+        )
+        .with("plan-pressure-before", Figure::uncertain(test.before))
+        .with("plan-pressure-after", Figure::uncertain(test.after))
+        .with("plan-tank-diameter", Figure::written(diameter))
+        .with("plan-drop-without-air", inches(judged.drop_without_air))
+        .with("plan-air-allowed", Figure::exact(allowed));
     sheet.add(Q::DeadHeadLimit, inches(judged.pass_limit), reasoning);
 }
 

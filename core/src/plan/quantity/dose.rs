@@ -112,7 +112,7 @@ fn reasoning(
     now: Uncertain<Temperature>,
     solution: Fluid,
 ) -> Reasoning {
-    Reasoning::new(formula, Authority::Published("plan-melinder"))
+    Reasoning::new(formula, Authority::Published("melinder-2010"))
         .with(
             "plan-loop-volume",
             Figure::uncertain(known.model.piping.volume),

@@ -140,7 +140,7 @@ fn watches(
 fn reasoning(pressure: GaugePressure, watched: &Watched, leak: Option<f64>) -> Reasoning {
     let why = Reasoning::new(
         "plan-hold-fall-limit",
-        Authority::Published("plan-ppi-handbook"),
+        Authority::Published("ppi-handbook"),
     )
     .with("plan-pressure-at-start", Figure::exact(pressure))
     .with("plan-fall-by-relaxing", fall(watched.relaxing))

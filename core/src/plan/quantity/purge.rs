@@ -217,7 +217,7 @@ fn needs(
     sheet: &mut Sheet,
 ) {
     let why = || {
-        Reasoning::new("plan-purge-flow", Authority::Published("plan-estar-nw-ghp"))
+        Reasoning::new("plan-purge-flow", Authority::Published("ghp-northwest"))
             .with("plan-transport-velocity", Figure::exact(rules.velocity))
     };
     sheet.add(
@@ -262,7 +262,7 @@ fn needs(
         }
     }
     let loss = planned.needed_head.pressure(state.density);
-    let reasoning = Reasoning::new("plan-purge-loss", Authority::Published("plan-swamee-jain"))
+    let reasoning = Reasoning::new("plan-purge-loss", Authority::Published("swamee-jain"))
         .with("plan-purge-flow", Figure::exact(planned.needed_flow))
         .with("plan-density", Figure::exact(state.density))
         .with("plan-viscosity", Figure::exact(state.viscosity));
@@ -279,15 +279,12 @@ fn bore(bore: Length) -> Figure {
 
 fn reached(planned: &PurgePlan, rules: PurgeRules, sheet: &mut Sheet) {
     let why = |stage: &Stage| {
-        Reasoning::new(
-            "plan-cart-velocity",
-            Authority::Published("plan-swamee-jain"),
-        )
-        .with("plan-cart-flow", Figure::exact(stage.flow))
-        .with(
-            "plan-cart-head",
-            Figure::exact(stage.head).shown_in(Unit::Foot, Unit::Metre),
-        )
+        Reasoning::new("plan-cart-velocity", Authority::Published("swamee-jain"))
+            .with("plan-cart-flow", Figure::exact(stage.flow))
+            .with(
+                "plan-cart-head",
+                Figure::exact(stage.head).shown_in(Unit::Foot, Unit::Metre),
+            )
     };
     let velocity = |stage: &Stage| {
         Figure::uncertain(Uncertain::relative(
@@ -301,11 +298,8 @@ fn reached(planned: &PurgePlan, rules: PurgeRules, sheet: &mut Sheet) {
     sheet.add(
         Q::PurgeGroups,
         Figure::exact(count),
-        Reasoning::new(
-            "plan-purge-groups",
-            Authority::Published("plan-estar-nw-ghp"),
-        )
-        .with("plan-transport-velocity", Figure::exact(rules.velocity)),
+        Reasoning::new("plan-purge-groups", Authority::Published("ghp-northwest"))
+            .with("plan-transport-velocity", Figure::exact(rules.velocity)),
     );
     if !planned.short.is_empty() {
         sheet.remarks.push(Remark::CartTooSmall);
@@ -350,7 +344,7 @@ fn reached(planned: &PurgePlan, rules: PurgeRules, sheet: &mut Sheet) {
     sheet.add(
         Q::PurgeTime,
         Figure::exact(longest),
-        times("plan-purge-time", Authority::Published("plan-estar-nw-ghp")),
+        times("plan-purge-time", Authority::Published("ghp-northwest")),
     );
     // Three hours at least (common practice), and as many turnovers as make
     // samples mean something.

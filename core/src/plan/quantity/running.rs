@@ -54,7 +54,7 @@ fn flow(known: &Known<'_>, sheet: &mut Sheet) {
     } else {
         let why = Reasoning::new(
             "plan-flow-rated",
-            Authority::FromMemory("plan-trade-standard"),
+            Authority::FromMemory("trade-standard"),
         )
         .with("plan-rated-flow", needed);
         (why, demand.flow.value() * WITHIN)
@@ -191,7 +191,7 @@ fn changes(known: &Known<'_>, sheet: &mut Sheet) {
         _ => "plan-change-heating",
     };
     let why = || {
-        Reasoning::new(formula, Authority::Published("plan-melinder"))
+        Reasoning::new(formula, Authority::Published("melinder-2010"))
             .with("plan-heat-moved", Figure::uncertain(heat))
             .with("plan-needed-flow", Figure::uncertain(demand.flow))
             .with("plan-water-change", Figure::uncertain(expected))

@@ -372,7 +372,7 @@ fn volume(known: &Known<'_>, sheet: &mut Sheet) {
     } else {
         Reasoning::new(
             "plan-volume-by-pipe",
-            Authority::Published("plan-pipe-standards"),
+            Authority::Published("pipe-standards"),
         )
         .with("plan-plastic-volume", Figure::exact(piping.plastic_volume))
     };
@@ -381,10 +381,7 @@ fn volume(known: &Known<'_>, sheet: &mut Sheet) {
         Some(indoor) => sheet.add(
             QuantityKind::IndoorVolume,
             Figure::uncertain(indoor),
-            Reasoning::new(
-                "plan-indoor-volume",
-                Authority::Published("plan-pipe-standards"),
-            ),
+            Reasoning::new("plan-indoor-volume", Authority::Published("pipe-standards")),
         ),
     }
     sheet.add(

@@ -253,7 +253,7 @@ fn leaving(
     let why = || {
         Reasoning::new(
             "plan-leave-pressure",
-            Authority::Published("plan-ppi-handbook"),
+            Authority::Published("ppi-handbook"),
         )
         .with("plan-least-pressure", Figure::exact(demand.least))
         .with("plan-most-pressure", Figure::exact(demand.most))
@@ -371,7 +371,7 @@ fn rechecks(
         let why = || {
             Reasoning::new(
                 "plan-recheck-band",
-                Authority::Published("plan-ppi-handbook"),
+                Authority::Published("ppi-handbook"),
             )
             .with("plan-pressure-at-start", Figure::exact(from))
             .with("plan-loop-temperature", Figure::exact(now))
@@ -425,7 +425,7 @@ fn volumes(
     );
     let why = Reasoning::new(
         "plan-missing-volume",
-        Authority::Published("plan-ppi-handbook"),
+        Authority::Published("ppi-handbook"),
     )
     .with("plan-static-pressure", Figure::uncertain(reading))
     .with("plan-leave-pressure", Figure::exact(leave.pressure))

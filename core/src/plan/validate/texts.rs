@@ -26,6 +26,9 @@ pub fn text_keys(library: &Library) -> Vec<(String, String)> {
     for id in &library.tools {
         need("plan-tool", id.as_str());
     }
+    for id in library.sources() {
+        need("source", id.as_str());
+    }
     for id in library.materials.keys() {
         need("plan-material", id.as_str());
     }

@@ -168,7 +168,7 @@ impl Call {
                         (self.say("input-season-start"), starts.clone()),
                         (self.say("input-plan-loop-temperature"), at),
                     ],
-                    source: self.say("source-plan-ppi-handbook"),
+                    source: self.say("source-ppi-handbook"),
                 }),
             }
         });

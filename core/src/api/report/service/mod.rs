@@ -14,6 +14,7 @@ use crate::api::types::{AssessmentView, DoubtView, PlanView};
 use crate::records::Signature;
 use crate::report::parts::ChartPart;
 use crate::report::service::{ServiceReport, VerdictLine};
+use crate::text::Catalog;
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
@@ -86,7 +87,7 @@ impl Call {
             outdated: self.outdated(issue),
             assumptions: view.assumptions.clone(),
             unused: view.unused.clone(),
-            sources: sources(view, plan),
+            sources: sources(view, plan, self.wording.catalog()),
         }
     }
 
@@ -177,8 +178,9 @@ impl Call {
     }
 }
 
-/// Every source that a figure of the report names, once.
-fn sources(view: &AssessmentView, plan: Option<&PlanView>) -> Vec<String> {
+/// Every source that a figure of the report or the rule graph names, once: one that a
+/// figure quotes from memory is not named a second time as if it had been read.
+fn sources(view: &AssessmentView, plan: Option<&PlanView>, catalog: &Catalog) -> Vec<String> {
     let reasons = view
         .causes
         .iter()
@@ -189,15 +191,15 @@ fn sources(view: &AssessmentView, plan: Option<&PlanView>) -> Vec<String> {
     let planned = steps
         .flat_map(|step| &step.quantities)
         .filter_map(|quantity| quantity.why.as_ref());
-    let graph = knowledge()
-        .graph
-        .sources()
-        .iter()
-        .map(|source| source.citation.clone());
-    let named: BTreeSet<String> = found
+    let mut named: BTreeSet<String> = found
         .chain(planned)
         .map(|figure| figure.source.clone())
-        .chain(graph)
         .collect();
+    for source in knowledge().graph.sources() {
+        let id = source.id.as_str();
+        if !named.contains(&catalog.cited_from_memory(id)) {
+            named.insert(catalog.cited(id));
+        }
+    }
     named.into_iter().collect()
 }
