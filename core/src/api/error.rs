@@ -6,7 +6,7 @@ use crate::records::field::{FieldError, LONGEST_TEXT};
 use crate::records::visit_file::Fault;
 use crate::store::StoreError;
 use crate::text::Args;
-use crate::units::{Unit, parse::ParseError};
+use crate::units::{Unit, format, parse::ParseError};
 use serde::Serialize;
 use std::collections::BTreeMap;
 use std::fmt;
@@ -117,7 +117,8 @@ impl ApiError {
     }
 
     pub(super) fn reading(label: &str, error: &ReadingError, wording: Wording) -> Self {
-        let show = |value: f64, unit: Unit| crate::units::format::plus_minus(value, 0.0, unit);
+        let typed = |value: f64, unit: Unit| format::as_written(value, 0.0, unit);
+        let bound = |value: f64, unit: Unit| format::plus_minus(value, 0.0, unit);
         match error {
             ReadingError::WrongUnit { point, unit } => Self::new(
                 "wrong-unit",
@@ -141,10 +142,10 @@ impl ApiError {
                 "out-of-range",
                 &[
                     ("field", label),
-                    ("found", &show(*value, *unit)),
+                    ("found", &typed(*value, *unit)),
                     (
                         "accepted",
-                        &format!("{} … {}", show(*low, *unit), show(*high, *unit)),
+                        &format!("{} … {}", bound(*low, *unit), bound(*high, *unit)),
                     ),
                 ],
                 wording,
@@ -153,7 +154,7 @@ impl ApiError {
                 "bad-accuracy",
                 &[
                     ("field", label),
-                    ("found", &show(*value, *unit)),
+                    ("found", &typed(*value, *unit)),
                     ("accepted", "> 0"),
                 ],
                 wording,

@@ -5,7 +5,7 @@ use super::types::{ChoiceView, FieldGroupView, FieldKindView, FieldView, UnitVie
 use crate::records::field::{self, Field, FieldGroup, FieldKind, FieldValue, TABLE};
 use crate::records::visit_file::VisitFile;
 use crate::text::Catalog;
-use crate::units::{Dimension, Unit, UnitSystem, format};
+use crate::units::{Dimension, Unit, UnitSystem};
 
 impl Engine {
     pub(super) fn field_groups(&self, file: &VisitFile) -> Vec<FieldGroupView> {
@@ -103,7 +103,7 @@ pub(super) fn value_text(value: &FieldValue, catalog: &Catalog) -> String {
         FieldValue::Flag(flag) => catalog.text(if *flag { "answer-yes" } else { "answer-no" }),
         FieldValue::Date(date) => date.to_string(),
         FieldValue::Count(count) => count.to_string(),
-        FieldValue::Measure(measure) => format::plus_minus(measure.value, 0.0, measure.unit),
+        FieldValue::Measure(measure) => measure.text(),
         FieldValue::Choice(name) => catalog.text(&field::choice_key(name)),
     }
 }

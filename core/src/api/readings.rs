@@ -11,7 +11,7 @@ use crate::records::{
 };
 use crate::store::VisitRecord;
 use crate::text::Args;
-use crate::units::{Dimension, Unit, format, parse};
+use crate::units::{Dimension, Unit, parse};
 use chrono::{DateTime, FixedOffset, NaiveDate};
 
 /// Numbers a circuit can have.
@@ -178,10 +178,9 @@ impl Engine {
             mode,
             phase: name_of(&reading.phase).unwrap_or_default(),
             circuit: reading.circuit,
-            warning: reading.is_unlikely().then(|| {
-                let shown = format::plus_minus(value.value, 0.0, value.unit);
-                catalog.fill("unlikely-value", &Args::new().text("value", shown))
-            }),
+            warning: reading
+                .is_unlikely()
+                .then(|| catalog.fill("unlikely-value", &Args::new().text("value", value.text()))),
             why: reading_why(reading, self.wording),
         }
     }

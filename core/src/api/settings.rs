@@ -183,7 +183,7 @@ impl Engine {
                 unit: unit.symbol().to_owned(),
             }));
         }
-        let found = format::plus_minus(value, 0.0, unit);
+        let found = format::as_written(value, 0.0, unit);
         let context = [
             ("field", label.as_str()),
             ("found", found.as_str()),

@@ -51,6 +51,10 @@ impl PlainMeasure {
     pub fn width_si(self) -> f64 {
         self.unit.to_si(self.value) - self.unit.to_si(0.0)
     }
+    /// As it was written: `900 ft`.
+    pub fn text(self) -> String {
+        format::as_written(self.value, 0.0, self.unit)
+    }
 }
 
 /// One reading. Its value always fits its point: see [`Reading::new`].
@@ -227,7 +231,7 @@ impl Reading {
     /// brackets where that is another unit: `1.9 bar (27.0 psi)`.
     pub fn text_for(&self, system: UnitSystem) -> String {
         let PlainMeasure { value, unit } = self.value;
-        let written = format::plus_minus(value, 0.0, unit);
+        let written = self.value.text();
         let own = self.point.usual_unit(system);
         if own == unit {
             return written;

@@ -14,19 +14,23 @@ pub fn plus_minus(value: f64, spread: f64, unit: Unit) -> String {
     }
 }
 
-/// As [`plus_minus`], for a number that somebody wrote: none of its decimals is lost.
+/// As [`plus_minus`], for a number that somebody wrote: none of its decimals is lost,
+/// and without uncertainty none is added: `900 ft`.
 pub fn as_written(value: f64, spread: f64, unit: Unit) -> String {
-    let text = value.to_string();
-    let written = text
-        .split_once('.')
-        .map_or(0, |(_, decimals)| decimals.len().min(6));
-    let decimals = decimals_for(spread).unwrap_or(unit.decimals()).max(written);
+    let decimals = decimals_for(spread).unwrap_or(0).max(own_decimals(value));
     let number = number(value, decimals);
     if spread > 0.0 && spread.is_finite() {
         join(&format!("{number} ± {spread:.decimals$}"), unit)
     } else {
         join(&number, unit)
     }
+}
+
+/// Decimals that a number has of itself, up to six.
+fn own_decimals(value: f64) -> usize {
+    let text = format!("{value:.6}");
+    let decimals = text.split_once('.').map_or("", |(_, decimals)| decimals);
+    decimals.trim_end_matches('0').len()
 }
 
 /// Decimals at which an uncertainty shows two significant digits when its
@@ -60,5 +64,34 @@ fn join(number: &str, unit: Unit) -> String {
         Unit::Percent => format!("{number} %"),
         _ if unit.display().is_empty() => number.to_owned(),
         _ => format!("{number} {unit}"),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_was_written_neither_gains_nor_loses_decimals() {
+        for (value, unit, text) in [
+            (900.0, Unit::Foot, "900 ft"),
+            (-3.5, Unit::Celsius, "−3.5 °C"),
+            (0.025, Unit::Metre, "0.025 m"),
+            (0.0, Unit::Psi, "0 psi"),
+            (40.0, Unit::Percent, "40 %"),
+            // One seventh has no end: six decimals are enough for any gauge.
+            (1.0 / 7.0, Unit::Bar, "0.142857 bar"),
+            // A third of a unit in the last place is no decimal.
+            (1.700_000_000_000_000_2, Unit::Bar, "1.7 bar"),
+        ] {
+            assert_eq!(as_written(value, 0.0, unit), text);
+        }
+    }
+
+    #[test]
+    fn beside_an_uncertainty_both_have_the_same_decimals() {
+        assert_eq!(as_written(12.0, 0.5, Unit::Psi), "12.0 ± 0.5 psi");
+        assert_eq!(as_written(12.25, 0.5, Unit::Psi), "12.25 ± 0.50 psi");
+        assert_eq!(as_written(41.0, 2.0, Unit::Psi), "41 ± 2 psi");
     }
 }

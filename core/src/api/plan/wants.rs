@@ -197,10 +197,7 @@ impl Call {
                     .text("rule", self.gate_rule(gate));
                 match found {
                     None => ("plan-want-gate-empty", args),
-                    Some(found) => {
-                        let found = format::as_written(found.value, 0.0, found.unit);
-                        ("plan-want-gate-failed", args.text("found", found))
-                    }
+                    Some(found) => ("plan-want-gate-failed", args.text("found", found.text())),
                 }
             }
             Want::Earlier(id) => {
@@ -287,8 +284,8 @@ pub(in crate::api) fn ran_words(ran: Duration, met: bool) -> String {
     let round = if met { f64::round } else { f64::floor };
     let minutes = round(Unit::Minute.from_si(ran.si()));
     if minutes < IN_HOURS {
-        return format::as_written(minutes, 0.0, Unit::Minute);
+        return format::plus_minus(minutes, 0.0, Unit::Minute);
     }
     let hours = round(Unit::Hour.from_si(ran.si()) * 10.0) / 10.0;
-    format::as_written(hours, 0.0, Unit::Hour)
+    format::plus_minus(hours, 0.0, Unit::Hour)
 }

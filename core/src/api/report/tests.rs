@@ -100,6 +100,26 @@ fn a_publication_stands_once_among_the_sources() {
     }
 }
 
+/// What somebody wrote gains no decimals: 900 ft and 15 °F are so in the sample.
+#[test]
+fn a_record_is_told_as_it_was_written() {
+    let told = said(
+        &crate::report::service::document(
+            &call(SAMPLES[0]).service_content(&issue()),
+            Wording::default().catalog(),
+        )
+        .blocks,
+    );
+    for written in ["900 ft", "3.7", "15 °F", "55 psi", "1 hp", "15 gal"] {
+        assert!(told.contains(written), "{written} in {told}");
+    }
+    for longer in [
+        "900.0 ft", "3.700", "15.0 °F", "55.0 psi", "1.00 hp", "15.0 gal",
+    ] {
+        assert!(!told.contains(longer), "{longer} in {told}");
+    }
+}
+
 #[test]
 fn the_band_over_the_year_lies_in_that_of_the_plan_and_starts_at_the_reading() {
     use crate::plan::quantity::QuantityKind as Q;
@@ -358,12 +378,12 @@ fn readings_are_told_in_the_units_of_the_reader_with_what_was_written_beside_the
     let text = |told: &str| Some(told.to_owned());
     // 1 psi = 6894.757 Pa, 1 gpm = 6.309020e-5 m3/s: NIST SP 811, appendix B.8.
     let si = [
-        (text("1.86 bar (27.0 psi)"), text("3.10 bar")),
-        (text("0.57 L/s (9.0 gpm)"), None),
+        (text("1.86 bar (27 psi)"), text("3.1 bar")),
+        (text("0.57 L/s (9 gpm)"), None),
     ];
     let us = [
-        (text("27.0 psi"), text("45.0 psi (3.10 bar)")),
-        (text("9.0 gpm"), None),
+        (text("27 psi"), text("45.0 psi (3.1 bar)")),
+        (text("9 gpm"), None),
     ];
     for language in [Language::English, Language::Spanish] {
         assert_eq!(told(UnitSystem::Si, language), si);

@@ -10,7 +10,6 @@ use super::Call;
 use super::types::{SchematicView, SpotView};
 use crate::records::{FlowCentre, ReadingPoint};
 use crate::report::chart::Drawing;
-use crate::units::format;
 use layout::{Layout, SCREEN};
 use marks::marks;
 use parts::{Draughtsman, Plan};
@@ -94,8 +93,7 @@ impl Call {
 
     /// The last reading of a point, with its unit.
     fn last_read(&self, point: ReadingPoint) -> Option<String> {
-        let value = self.latest(point, None)?.value();
-        Some(format::plus_minus(value.value, 0.0, value.unit))
+        Some(self.latest(point, None)?.value().text())
     }
 
     /// The drawing of the system with its places to tap and what is suspected.

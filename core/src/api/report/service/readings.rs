@@ -5,7 +5,6 @@ use crate::api::attachments::moment;
 use crate::api::report::content::written;
 use crate::records::{Phase, Reading};
 use crate::report::service::ReadingLine;
-use crate::units::format;
 
 impl Call {
     /// The readings in the order taken; one as left joins the one as found at
@@ -51,8 +50,7 @@ impl Call {
                 instruments.push(instrument);
             }
             if reading.is_unlikely() {
-                let value = reading.value();
-                let shown = format::plus_minus(value.value, 0.0, value.unit);
+                let shown = reading.value().text();
                 remarks.push(self.fill("unlikely-value", &[("value", &shown)]));
             }
             let note = reading.note.as_ref();
