@@ -176,7 +176,7 @@ fn leading_cause(cause: &CausePart, catalog: &Catalog) -> Vec<Block> {
         ));
     }
     if !cause.context.is_empty() {
-        blocks.push(small(cause.context.join(" ")));
+        blocks.push(small(cause.context.join(" · ")));
     }
     blocks
 }
@@ -190,7 +190,7 @@ fn other_causes(causes: &[&CausePart], catalog: &Catalog) -> Block {
         if !cause.context.is_empty() {
             own.push(Row::new(vec![
                 Text::default().then(catalog.text("service-context"), Emphasis::Soft),
-                Text::default().then(cause.context.join(" "), Emphasis::Soft),
+                Text::default().then(cause.context.join(" · "), Emphasis::Soft),
             ]));
         }
         rows.push(Row {
@@ -206,7 +206,7 @@ fn reason_rows(cause: &CausePart, most: usize) -> impl Iterator<Item = Row> + '_
     cause.reasons.iter().take(most).map(|reason| {
         let mut why = Text::plain(reason.path.as_str());
         if let Some(figures) = &reason.figures {
-            why = why.then(format!(" {figures}"), Emphasis::Soft);
+            why = why.then(format!(" ({figures})"), Emphasis::Soft);
         }
         Row::new(vec![
             Text::plain(reason.found.as_str()),

@@ -87,7 +87,7 @@ fn one_step<'a>(step: &'a StepPart, number: u32, met: &mut Met<'a>, catalog: &Ca
     let mut said = Text::default();
     for (labels, value) in merged(&step.quantities) {
         said = said
-            .then(format!("{}: ", labels.join(", ")), Emphasis::Soft)
+            .then(format!("{}: ", one_label(&labels)), Emphasis::Soft)
             .then(value, Emphasis::Strong)
             .then(" · ", Emphasis::Soft);
     }
@@ -125,6 +125,26 @@ fn merged(quantities: &[(String, String)]) -> Vec<(Vec<&str>, &str)> {
         }
     }
     merged
+}
+
+/// Labels in one: those after the first go on in small letters, but for what is
+/// written in capitals, such as `EWT`.
+fn one_label(labels: &[&str]) -> String {
+    let small = |label: &str| {
+        let mut letters = label.chars();
+        match letters.next() {
+            Some(first) if !letters.as_str().starts_with(char::is_uppercase) => {
+                first.to_lowercase().chain(letters).collect()
+            }
+            _ => label.to_owned(),
+        }
+    };
+    let mut said = labels.first().copied().unwrap_or_default().to_owned();
+    for label in labels.iter().skip(1) {
+        said.push_str(", ");
+        said.push_str(&small(label));
+    }
+    said
 }
 
 fn mark(done: bool) -> Mark {

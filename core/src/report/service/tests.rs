@@ -76,6 +76,39 @@ fn step(text: &str, cautions: &[&str]) -> StepPart {
     }
 }
 
+/// Labels of one value stand before it as one phrase, and what a gate asks for and what
+/// to do else follow their words after a colon.
+#[test]
+fn a_step_reads_as_written_by_a_person() {
+    let label = |text: &str| (text.to_owned(), "60 psi".to_owned());
+    let report = ServiceReport {
+        steps: vec![StepPart {
+            quantities: vec![
+                label("Leave no more than"),
+                label("Never above"),
+                label("EWT"),
+            ],
+            ..step("Set it.", &[])
+        }],
+        ..empty()
+    };
+    let document = document(&report, catalog(Language::English));
+    let steps = document.blocks.iter().filter_map(|block| match block {
+        Block::Steps { steps, .. } => Some(steps),
+        _ => None,
+    });
+    let said: Vec<String> = steps
+        .flatten()
+        .flat_map(|step| &step.blocks)
+        .filter_map(|block| match block {
+            Block::Paragraph { text, .. } => Some(text.to_plain()),
+            _ => None,
+        })
+        .collect();
+    let line = "Leave no more than, never above, EWT: 60 psi · Go on when: it is dead Otherwise: lock it again";
+    assert_eq!(said, [line]);
+}
+
 #[test]
 fn a_caution_stands_in_full_once_and_in_short_at_every_later_step() {
     const SHOCK: &str = "Electric shock kills. Lock the breaker, tag it.";
