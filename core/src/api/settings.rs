@@ -9,7 +9,7 @@ use crate::records::{
 };
 use crate::report::document::PageSize;
 use crate::report::photo::logo;
-use crate::store::Store;
+use crate::store::{Drafted, Store};
 use crate::text::{Args, Language};
 use crate::units::{Unit, UnitSystem, format, parse};
 use base64::Engine as _;
@@ -54,7 +54,7 @@ impl Engine {
                 .into_iter()
                 .map(|instrument| self.instrument_view(instrument))
                 .collect(),
-            drafts: self.setting_drafts()?,
+            drafts: self.drafts(Drafted::Settings)?,
         })
     }
 

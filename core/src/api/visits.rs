@@ -6,7 +6,7 @@ use super::{Answer, ApiError, Call, Engine};
 use crate::records::field::{self, FieldGroup};
 use crate::records::visit_file::{VisitFile, Vocabulary};
 use crate::records::{Level, Outcome, Signature, SiteId, SystemId, Visit, VisitId, name_of};
-use crate::store::{StoreError, VisitRecord};
+use crate::store::{Drafted, StoreError, VisitRecord};
 use crate::text::Args;
 use crate::units::Unit;
 
@@ -344,7 +344,7 @@ impl Engine {
                 let args = Args::new().text("signed", day);
                 self.wording.catalog().fill("visit-is-signed", &args)
             }),
-            drafts: self.drafts(record.id)?,
+            drafts: self.drafts(Drafted::Visit(record.id))?,
         })
     }
 }

@@ -21,6 +21,7 @@ mod visits;
 
 pub use board::BoardFacts;
 pub use demo::Demo;
+pub use drafts::Drafted;
 pub use error::StoreError;
 pub use exchange::{Conflict, Exported, Imported, Side};
 pub use follow_ups::EarlierFix;

@@ -56,11 +56,7 @@ pub fn put_draft(
     place: &str,
     text: Option<&str>,
 ) -> Answer<()> {
-    let mut engine = shell.engine();
-    match visit {
-        Some(visit) => engine.put_draft(visit, place, text),
-        None => engine.put_setting_draft(place, text),
-    }
+    shell.engine().put_draft(visit, place, text)
 }
 
 /// Takes the last entry of a visit back.

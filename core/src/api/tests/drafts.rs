@@ -20,9 +20,13 @@ fn what_is_typed_stays_as_it_was_typed_and_changes_nothing_else() {
     let before = engine.visit(&id).expect("there");
     for text in ["4", "4 no number"] {
         let place = "field/ground.length";
-        engine.put_draft(&id, place, Some(text)).expect("kept");
+        engine
+            .put_draft(Some(&id), place, Some(text))
+            .expect("kept");
     }
-    engine.put_draft(&id, "skip/purge", Some("")).expect("kept");
+    engine
+        .put_draft(Some(&id), "skip/purge", Some(""))
+        .expect("kept");
     let after = engine.visit(&id).expect("there");
     let typed = [
         draft("field/ground.length", "4 no number"),
@@ -35,7 +39,7 @@ fn what_is_typed_stays_as_it_was_typed_and_changes_nothing_else() {
         "a draft is no entry"
     );
     for place in ["field/ground.length", "skip/purge"] {
-        engine.put_draft(&id, place, None).expect("forgotten");
+        engine.put_draft(Some(&id), place, None).expect("forgotten");
     }
     assert_eq!(drafts(&engine, &id), []);
 }
@@ -47,7 +51,7 @@ fn what_is_typed_into_the_settings_waits_there_and_changes_none_of_them() {
     assert_eq!(before.drafts, []);
     let place = "instrument/dial_gauge";
     for text in ["1", "1."] {
-        engine.put_setting_draft(place, Some(text)).expect("kept");
+        engine.put_draft(None, place, Some(text)).expect("kept");
     }
     let typed = engine.settings().expect("there");
     assert_eq!(typed.drafts, [draft(place, "1.")]);
@@ -57,10 +61,10 @@ fn what_is_typed_into_the_settings_waits_there_and_changes_none_of_them() {
     assert_eq!(drafts(&engine, &visit), []);
     let long = "x".repeat(LONGEST_DRAFT + 1);
     let error = engine
-        .put_setting_draft(place, Some(&long))
+        .put_draft(None, place, Some(&long))
         .expect_err("long");
     assert_eq!(error.code, "text-too-long");
-    engine.put_setting_draft(place, None).expect("forgotten");
+    engine.put_draft(None, place, None).expect("forgotten");
     assert_eq!(engine.settings().expect("there").drafts, []);
 }
 
@@ -74,16 +78,20 @@ fn a_draft_belongs_to_its_visit_and_is_bounded() {
         same_system_as: None,
     };
     let other = engine.start_visit(&other).expect("started").id;
-    engine.put_draft(&id, "a", Some("1")).expect("kept");
+    engine.put_draft(Some(&id), "a", Some("1")).expect("kept");
     assert_eq!(drafts(&engine, &other), []);
 
     let long = "x".repeat(LONGEST_DRAFT + 1);
     for (place, text) in [("a", long.as_str()), (&long[..300], "1")] {
-        let error = engine.put_draft(&id, place, Some(text)).expect_err("long");
+        let error = engine
+            .put_draft(Some(&id), place, Some(text))
+            .expect_err("long");
         assert_eq!(error.code, "text-too-long");
     }
     let nowhere = "00000000-0000-7000-8000-000000000000";
-    let error = engine.put_draft(nowhere, "a", Some("1")).expect_err("none");
+    let error = engine
+        .put_draft(Some(nowhere), "a", Some("1"))
+        .expect_err("none");
     assert_eq!(error.code, "not-found");
     assert_eq!(drafts(&engine, &id), [draft("a", "1")]);
 }
