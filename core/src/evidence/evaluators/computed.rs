@@ -2,8 +2,8 @@
 //! on, the film in the pipe, the length of the loop, the evenness of circuits.
 
 use super::Evaluator;
+use super::circulators::Circulators;
 use super::flow::{across, exchanger_curve, liquid, possible_fluids, ways};
-use super::pump::Circulators;
 use crate::evidence::call::{Call, State};
 use crate::evidence::evaluation::{Beside, Compared, Evaluation};
 use crate::evidence::levels::Levels;
@@ -12,10 +12,10 @@ use crate::fluids::{Fluid, FluidKind};
 use crate::hydraulics::component::FluidState;
 use crate::hydraulics::friction::FrictionLaw;
 use crate::hydraulics::network::ground_loop::{
-    Circuit, GroundLoop, LoopField, Plant, PumpSet, ReturnPath, Run,
+    Circuit, GroundLoop, LoopField, Plant, ReturnPath, Run,
 };
 use crate::model::Section;
-use crate::records::{CirculatorPiping, GroundKind, ReadingPoint};
+use crate::records::{GroundKind, ReadingPoint};
 use crate::uncertainty::Uncertain;
 use crate::units::{Fraction, Length, Number, Quantity, Temperature, Unit, VolumeFlow};
 
@@ -136,14 +136,8 @@ fn operating_flow(call: &Call<'_>) -> Option<Uncertain<VolumeFlow>> {
     let piping = &call.model.piping;
     let set = Circulators::of(call)?;
     let spread = set.spread;
-    let pumps = set.into_pumps();
-    let parallel = call.file.system.circulator_piping == Some(CirculatorPiping::Parallel);
     let plant = Plant {
-        pumps: if parallel {
-            PumpSet::Parallel(pumps)
-        } else {
-            PumpSet::Series(pumps)
-        },
+        pumps: set.into_set(),
         parts: vec![exchanger_curve(call)?],
         // Elbows, valves and ports indoors: about 6 heads of velocity a run. Judgement.
         pipes: piping

@@ -103,6 +103,13 @@ pub(super) fn ways_but_curve(call: &Call<'_>) -> impl Iterator<Item = Way> {
     metered.chain(dropped)
 }
 
+/// The sharpest flow known otherwise than by the circulators.
+pub(super) fn known_flow(call: &Call<'_>) -> Option<Way> {
+    ways_but_curve(call)
+        .filter(|way| way.flow.value().si() > 0.0)
+        .min_by(|a, b| a.flow.standard().total_cmp(&b.flow.standard()))
+}
+
 fn by_exchanger(call: &Call<'_>, taken: Taken) -> Option<Way> {
     let flow = by_drop(call, &taken)?;
     let (temperature, companions) = call.loop_temperature();

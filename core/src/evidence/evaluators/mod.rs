@@ -9,7 +9,9 @@ mod agreement;
 mod air;
 mod approach;
 mod circuits;
+mod circulators;
 mod computed;
+mod electric;
 mod flow;
 pub(super) mod freeze;
 mod pressure;
@@ -78,7 +80,7 @@ pub const ALL: &[Evaluator] = &[
     solids::EXCHANGER_SHARE,
     pump::CIRCULATOR_RISE,
     pump::SHUT_OFF_RISE,
-    pump::CIRCULATOR_POWER,
+    electric::CIRCULATOR_POWER,
     pump::CIRCULATOR_BODY_HOT,
     unaccounted::HEAD_UNACCOUNTED,
     computed::FLOW_SHORT,

@@ -2,8 +2,7 @@
 
 use super::Evaluator;
 use super::computed::{HEADERS_UNKNOWN_SPREAD, NETWORK_SPREAD, field, run};
-use super::flow::{across, liquid, possible_fluids};
-use super::pump::known_flow;
+use super::flow::{across, known_flow, liquid, possible_fluids};
 use super::solids::expected_drop;
 use crate::evidence::call::{Call, State};
 use crate::evidence::evaluation::{Beside, Compared, Evaluation};
