@@ -2,7 +2,7 @@
 
 use crate::units::{
     Conductance, Fraction, GaugePressure, Length, Measure, Number, Power, PressureDifference,
-    Temperature, Volume, VolumeFlow,
+    Quantity, Temperature, Volume, VolumeFlow,
 };
 use chrono::NaiveDate;
 use schemars::JsonSchema;
@@ -166,6 +166,18 @@ pub enum FlowCentre {
         #[serde(default, skip_serializing_if = "Option::is_none")]
         reservoir_diameter: Option<Measure<Length>>,
     },
+}
+
+impl System {
+    /// The highest least suction pressure that the instructions of a circulator ask
+    /// for; none where none is recorded.
+    pub fn least_suction(&self) -> Option<GaugePressure> {
+        self.circulators
+            .iter()
+            .filter_map(|circulator| circulator.minimum_suction)
+            .map(Measure::get)
+            .max_by(|a, b| a.si().total_cmp(&b.si()))
+    }
 }
 
 /// One loop circulator.

@@ -6,6 +6,7 @@ use crate::evidence::evaluation::{Beside, Compared, Evaluation};
 use crate::evidence::levels::Levels;
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::fluids::Fluid;
+use crate::hydraulics::suction::TRADE_LEAST;
 use crate::model::LoopModel;
 use crate::pressure::balance::{ChargeState, SealedLoop, balance};
 use crate::pressure::belief::{Belief, Charge, Moment, Unknowns};
@@ -297,12 +298,11 @@ pub(super) fn sealed_loop(call: &Call<'_>) -> Option<SealedLoop> {
 }
 
 /// Suction of the circulators while running, psi, brought to sea level and
-/// cold fluid and to a circulator that asks for 3 psi (common practice, no
-/// source). The overlaps are judgement.
+/// cold fluid and to a circulator that asks for [`TRADE_LEAST`]. The overlaps
+/// are judgement.
 const SUCTION: Levels = Levels::graded(&[(-14.7, 4.0)], &[(2.0, 72.0)], &[(65.0, 160.0)]);
 /// The same under a vented reservoir, where the column above is a few feet.
 const SUCTION_VENTED: Levels = Levels::graded(&[(-14.7, 0.3)], &[(-0.3, 8.0)], &[(6.0, 60.0)]);
-const USUAL_LEAST_SUCTION_PSI: f64 = 3.0;
 
 pub(super) const SUCTION_PRESSURE: Evaluator = Evaluator {
     name: "suction-pressure",
@@ -330,31 +330,16 @@ fn suction(call: &Call<'_>) -> Vec<Evaluation> {
     };
     let standard_air = crate::units::AbsolutePressure::standard_atmosphere();
     let by_height = (call.model.atmosphere - standard_air).si();
-    let asked = call
-        .file
-        .system
-        .circulators
-        .iter()
-        .filter_map(|circulator| circulator.minimum_suction)
-        .map(|pressure| pressure.get().si())
-        .fold(f64::NEG_INFINITY, f64::max);
-    let usual = Unit::Psi.to_si(USUAL_LEAST_SUCTION_PSI);
-    let by_make = if asked.is_finite() {
-        usual - asked
-    } else {
-        0.0
-    };
+    let asked = call.file.system.least_suction();
+    let by_make = asked.map_or(0.0, |asked| TRADE_LEAST - asked.si());
     let shift = if vented {
         0.0
     } else {
         Unit::Psi.from_si(by_vapour + by_height + by_make)
     };
     // What stands in a vented reservoir is a few feet: there it only must not draw.
-    let least = match (asked.is_finite(), vented) {
-        (true, _) => asked,
-        (false, true) => 0.0,
-        (false, false) => usual,
-    };
+    let usual = if vented { 0.0 } else { TRADE_LEAST };
+    let least = asked.map_or(usual, Quantity::si);
     call.by_instrument(ReadingPoint::SuctionPressure, State::Running)
         .iter()
         .map(|taken| {

@@ -52,11 +52,8 @@ fn flow(known: &Known<'_>, sheet: &mut Sheet) {
             .with("plan-capacity", capacity);
         (why, VolumeFlow::from_si(least))
     } else {
-        let why = Reasoning::new(
-            "plan-flow-rated",
-            Authority::FromMemory("trade-standard"),
-        )
-        .with("plan-rated-flow", needed);
+        let why = Reasoning::new("plan-flow-rated", Authority::FromMemory("trade-standard"))
+            .with("plan-rated-flow", needed);
         (why, demand.flow.value() * WITHIN)
     };
     let least = match demand.least_flow {
@@ -80,14 +77,8 @@ fn suction(known: &Known<'_>, sheet: &mut Sheet) {
         true => (0.0, "plan-suction-floor-vented"),
         false => (TRADE_LEAST, "plan-suction-floor"),
     };
-    let asked = known
-        .file
-        .system
-        .circulators
-        .iter()
-        .filter_map(|circulator| circulator.minimum_suction)
-        .map(|pressure| pressure.get().si())
-        .fold(least, f64::max);
+    let asked = known.file.system.least_suction();
+    let asked = asked.map_or(least, |asked| asked.si().max(least));
     sheet.add(
         Q::SuctionFloor,
         Figure::exact(GaugePressure::from_si(asked)),
