@@ -71,7 +71,11 @@ fn what_is_read_days_after_the_visit_is_a_later_reading() {
     engine.put_reading(&id, &left("1")).expect("kept");
     let now = proof(&engine, &id, false);
     // Seven days after: the recheck after a week, not those after a day and a month.
-    let plan = engine.answer(&id).expect("worked out").plan.expect("a plan");
+    let plan = engine
+        .answer(&id)
+        .expect("worked out")
+        .plan
+        .expect("a plan");
     let gauge = |proof: &ProofView| proof.point == "static_pressure" && proof.later;
     let (mut read, unread): (Vec<ProofView>, Vec<ProofView>) = (plan.proof.into_iter())
         .filter(gauge)

@@ -138,14 +138,11 @@ fn watches(
 }
 
 fn reasoning(pressure: GaugePressure, watched: &Watched, leak: Option<f64>) -> Reasoning {
-    let why = Reasoning::new(
-        "plan-hold-fall-limit",
-        Authority::Published("ppi-handbook"),
-    )
-    .with("plan-pressure-at-start", Figure::exact(pressure))
-    .with("plan-fall-by-relaxing", fall(watched.relaxing))
-    .with("plan-fall-unsure", fall(ONE_SIDED * watched.spread))
-    .with("plan-hold-shows", fall(watched.shows()));
+    let why = Reasoning::new("plan-hold-fall-limit", Authority::Published("ppi-handbook"))
+        .with("plan-pressure-at-start", Figure::exact(pressure))
+        .with("plan-fall-by-relaxing", fall(watched.relaxing))
+        .with("plan-fall-unsure", fall(ONE_SIDED * watched.spread))
+        .with("plan-hold-shows", fall(watched.shows()));
     match leak {
         Some(leak) => why.with("plan-leak-seen", fall(leak)),
         None => why,

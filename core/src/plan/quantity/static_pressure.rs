@@ -251,14 +251,11 @@ fn leaving(
     sheet: &mut Sheet,
 ) {
     let why = || {
-        Reasoning::new(
-            "plan-leave-pressure",
-            Authority::Published("ppi-handbook"),
-        )
-        .with("plan-least-pressure", Figure::exact(demand.least))
-        .with("plan-most-pressure", Figure::exact(demand.most))
-        .with("plan-lowest-rating", Figure::exact(demand.ceiling))
-        .with("plan-loop-temperature", Figure::uncertain(now))
+        Reasoning::new("plan-leave-pressure", Authority::Published("ppi-handbook"))
+            .with("plan-least-pressure", Figure::exact(demand.least))
+            .with("plan-most-pressure", Figure::exact(demand.most))
+            .with("plan-lowest-rating", Figure::exact(demand.ceiling))
+            .with("plan-loop-temperature", Figure::uncertain(now))
     };
     let inside =
         Figure::exact(Fraction::from_si(leave.inside)).shown_in(Unit::Percent, Unit::Percent);
@@ -305,12 +302,9 @@ fn leaving(
     sheet.add(
         Q::StretchPressure,
         Figure::exact(stretch),
-        Reasoning::new(
-            "plan-stretch-pressure",
-            Authority::FromMemory("plan-astm-f2164"),
-        )
-        .with("plan-leave-pressure", Figure::exact(leave.pressure))
-        .with("plan-lowest-rating", Figure::exact(demand.ceiling)),
+        Reasoning::new("plan-stretch-pressure", Authority::FromMemory("astm-f2164"))
+            .with("plan-leave-pressure", Figure::exact(leave.pressure))
+            .with("plan-lowest-rating", Figure::exact(demand.ceiling)),
     );
 }
 
@@ -369,12 +363,9 @@ fn rechecks(
         }
         let lower = lower.max(floor);
         let why = || {
-            Reasoning::new(
-                "plan-recheck-band",
-                Authority::Published("ppi-handbook"),
-            )
-            .with("plan-pressure-at-start", Figure::exact(from))
-            .with("plan-loop-temperature", Figure::exact(now))
+            Reasoning::new("plan-recheck-band", Authority::Published("ppi-handbook"))
+                .with("plan-pressure-at-start", Figure::exact(from))
+                .with("plan-loop-temperature", Figure::exact(now))
         };
         let shown = |si: f64| Figure::exact(GaugePressure::from_si(si));
         sheet.add(low, shown(lower), why());
@@ -423,16 +414,13 @@ fn volumes(
         Volume::from_si(volume.value().si().abs()),
         volume.standard(),
     );
-    let why = Reasoning::new(
-        "plan-missing-volume",
-        Authority::Published("ppi-handbook"),
-    )
-    .with("plan-static-pressure", Figure::uncertain(reading))
-    .with("plan-leave-pressure", Figure::exact(leave.pressure))
-    .with(
-        "plan-loop-volume",
-        Figure::uncertain(known.model.piping.volume),
-    );
+    let why = Reasoning::new("plan-missing-volume", Authority::Published("ppi-handbook"))
+        .with("plan-static-pressure", Figure::uncertain(reading))
+        .with("plan-leave-pressure", Figure::exact(leave.pressure))
+        .with(
+            "plan-loop-volume",
+            Figure::uncertain(known.model.piping.volume),
+        );
     let (kind, other) = if volume.value().si() >= 0.0 {
         (Q::MissingVolume, Q::ReleaseVolume)
     } else {
