@@ -20,7 +20,7 @@ use super::*;
 struct Fixed;
 impl Surroundings for Fixed {
     fn now(&self) -> DateTime<Utc> {
-        DateTime::from_timestamp(1_788_000_000, 0).expect("a valid time")
+        DateTime::from_timestamp(1_786_700_000, 0).expect("a valid time")
     }
     fn today(&self) -> NaiveDate {
         NaiveDate::from_ymd_opt(2026, 8, 14).expect("a valid day")
