@@ -5,9 +5,13 @@ use returnline_core::api::{Call, Wording};
 use returnline_tests::handed::handed_over;
 use std::collections::BTreeMap;
 use std::path::Path;
+use std::sync::LazyLock;
+
+/// Worked out once for all checks.
+static PLANS: LazyLock<Vec<(String, PlanView)>> = LazyLock::new(plans);
 
 /// The plans of the calls of both folders.
-fn plans() -> BTreeMap<String, PlanView> {
+fn plans() -> Vec<(String, PlanView)> {
     let folder = Path::new(concat!(env!("CARGO_MANIFEST_DIR"), "/cases"));
     let folders = ["calls", "second_calls"].map(|name| folder.join(name));
     let calls = folders.iter().flat_map(|folder| handed_over(folder));
@@ -19,14 +23,14 @@ fn plans() -> BTreeMap<String, PlanView> {
         );
         Some((truth.file, call.answer().plan.clone()?))
     });
-    let plans: BTreeMap<String, PlanView> = plan.collect();
+    let plans: Vec<(String, PlanView)> = plan.collect();
     assert!(plans.len() > 60, "{}", plans.len());
     plans
 }
 
 #[test]
 fn no_plan_corrects_a_fault_and_leaves_it_alone_as_well() {
-    for (name, plan) in plans() {
+    for (name, plan) in &*PLANS {
         let alone = |line: &String| line.contains("leave it alone");
         let left = plan.treats.iter().filter(|line| alone(line)).count();
         assert!(
@@ -39,7 +43,7 @@ fn no_plan_corrects_a_fault_and_leaves_it_alone_as_well() {
 
 #[test]
 fn a_reading_is_held_to_one_band_at_one_time() {
-    for (name, plan) in plans() {
+    for (name, plan) in &*PLANS {
         let mut seen = BTreeMap::new();
         for proof in &plan.proof {
             let other = seen.insert(&proof.label, &proof.expected);
