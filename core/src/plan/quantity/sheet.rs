@@ -57,6 +57,18 @@ impl Known<'_> {
                 Some(Uncertain::new(value, reading.standard_uncertainty()))
             })
     }
+    /// What the gauge read when the loop was left, on the day of the visit: what is read
+    /// on a later day carries its time.
+    pub(super) fn left_at(&self) -> Option<GaugePressure> {
+        let readings = self.file.visit.readings.iter().rev();
+        let mut left = readings.filter(|reading| {
+            let day = reading.taken_at.map(|at| at.date_naive());
+            reading.point() == ReadingPoint::StaticPressure
+                && reading.phase == Phase::Left
+                && (day.is_none() || day == self.file.visit.date)
+        });
+        left.find_map(|reading| reading.quantity::<GaugePressure>())
+    }
     /// A temperature at which the fluid has properties.
     pub(super) fn computable(&self) -> Uncertain<Temperature> {
         let now = self.conditions.loop_temperature;

@@ -318,20 +318,29 @@ fn rechecks(
     sheet: &mut Sheet,
 ) -> Result<(), PressureError> {
     let now = today.temperature.value();
-    let (from, left, least, most) = if known.charges {
-        let left = belief.recharged(leave.pressure, today);
-        // In a loop that is only topped up, what air there was has long dissolved.
-        let left = match known.purges {
-            true => {
-                let (volume, air) = known.model.trapped_air();
-                left.with_air(volume, air)
+    let (from, ends) = if known.charges {
+        let end = |kind| sheet.si(kind).map(GaugePressure::from_si);
+        let usual = |kind| end(kind).unwrap_or(leave.pressure);
+        // Before it is read, it may be left at anything that the plan lets be left.
+        let left = known.left_at();
+        let from = left.unwrap_or(leave.pressure);
+        let ends = [Q::LeavePressureLow, Q::LeavePressureHigh]
+            .map(|kind| left.unwrap_or_else(|| usual(kind)));
+        let charged = |pressure: GaugePressure| {
+            let left = belief.recharged(pressure, today);
+            // In a loop that is only topped up, what air there was has long dissolved.
+            match known.purges {
+                true => {
+                    let (volume, air) = known.model.trapped_air();
+                    left.with_air(volume, air)
+                }
+                false => left,
             }
-            false => left,
         };
-        let end = |kind, usual: GaugePressure| sheet.si(kind).unwrap_or(usual.si());
-        let least = end(Q::LeavePressureLow, leave.pressure);
-        let most = end(Q::LeavePressureHigh, leave.pressure);
-        (leave.pressure, left, least, most)
+        (
+            from,
+            ends.map(|pressure| (pressure.si(), charged(pressure))),
+        )
     } else {
         let Some(read) = known.read::<GaugePressure>(ReadingPoint::StaticPressure) else {
             let all: Vec<Q> = RECHECKS
@@ -347,16 +356,21 @@ fn rechecks(
             ..*today
         };
         let read = read.value();
-        (read, belief.recharged(read, &stood), read.si(), read.si())
+        let stood = belief.recharged(read, &stood);
+        (read, [(read.si(), stood.clone()), (read.si(), stood)])
     };
+    let [(least, lowest), (most, highest)] = ends;
     // Below this the circulators starve: no loop is left to go there, tight or not.
     let floor = sheet.si(Q::SuctionFloor).unwrap_or(0.0);
     for (day, low, high) in RECHECKS {
-        let band = left.band(&Moment {
+        let moment = Moment {
             elapsed: days(day),
             temperature: Uncertain::new(now, RECHECK_SPREAD),
-        })?;
-        let (mut lower, mut upper) = (band.low.si(), band.high.si());
+        };
+        let (mut lower, mut upper) = (
+            lowest.band(&moment)?.low.si(),
+            highest.band(&moment)?.high.si(),
+        );
         if day <= 1.0 {
             // What was left may not have relaxed yet: it is no fault.
             (lower, upper) = (lower.min(least), upper.max(most));

@@ -244,6 +244,43 @@ fn a_loop_just_charged_lies_in_the_first_recheck_and_none_holds_a_vacuum() {
 }
 
 #[test]
+fn every_pressure_that_may_be_left_passes_the_rechecks_until_it_is_known_which() {
+    // The pipe relaxes by the same share whatever is left: 12 % a decade of time (PPI
+    // handbook, table B.1.1), from half an hour to a week 2.5 decades, some 30 %. A loop
+    // left at the upper end and one left at the lower end must both lie in the band.
+    let open = computed(&file(), 12.0);
+    let psi = |sheet: &Sheet, kind| value(sheet, kind, Unit::Psi);
+    let least = 0.7 * psi(&open, Q::LeavePressureLow);
+    let most = 0.7 * psi(&open, Q::LeavePressureHigh);
+    let topped = |file: &VisitFile| {
+        let model = LoopModel::of(file);
+        sheet(&Known {
+            file,
+            model: &model,
+            conditions: conditions(12.0),
+            refilled: false,
+            charges: true,
+            purges: false,
+            seeks_leak: false,
+        })
+    };
+    let either = topped(&file());
+    assert!(psi(&either, Q::RecheckWeekLow) < least && most < psi(&either, Q::RecheckWeekHigh));
+    // Once it was read which, the band is that one's.
+    let mut known = file();
+    let left = psi(&open, Q::LeavePressureHigh);
+    read(&mut known, ReadingPoint::StaticPressure, left, Unit::Psi);
+    known.visit.readings.last_mut().unwrap().phase = crate::records::Phase::Left;
+    let narrow = topped(&known);
+    assert!(psi(&narrow, Q::RecheckWeekLow) > psi(&either, Q::RecheckWeekLow));
+    let (low, high) = (
+        psi(&narrow, Q::RecheckWeekLow),
+        psi(&narrow, Q::RecheckWeekHigh),
+    );
+    assert!(low < most && most < high, "{low} {most} {high}");
+}
+
+#[test]
 fn a_loop_that_nobody_charges_goes_on_from_what_it_reads() {
     let mut met = file();
     read(&mut met, ReadingPoint::StaticPressure, 30.0, Unit::Psi);
