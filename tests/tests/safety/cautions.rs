@@ -5,7 +5,7 @@ use chrono::{NaiveDate, TimeZone, Utc};
 use returnline_core::api::{Call, Issue, Wording, knowledge};
 use returnline_core::records::visit_file::VisitFile;
 use returnline_core::records::{
-    LoopFluid, LoopFluidKind, PlainMeasure, Reading, ReadingPoint, Verdict,
+    FlowCentre, LoopFluid, LoopFluidKind, PlainMeasure, Reading, ReadingPoint, Verdict,
 };
 use returnline_core::report::document::{Block, PageSize, Text};
 use returnline_core::report::service::document;
@@ -91,9 +91,15 @@ fn what_a_step_does_marks_its_hazards() {
     assert_eq!(seen, all);
 }
 
-/// A call in which this cause was found.
-fn found(cause: &str, fluid: Option<LoopFluidKind>) -> VisitFile {
+/// A call in which this cause was found, on a loop below a vented reservoir or of
+/// unknown kind.
+fn found(cause: &str, fluid: Option<LoopFluidKind>, is_vented: bool) -> VisitFile {
     let mut file = VisitFile::default();
+    if is_vented {
+        file.system.flow_centre = Some(FlowCentre::NonPressurised {
+            reservoir_diameter: None,
+        });
+    }
     file.system.fluid = fluid.map(|kind| LoopFluid {
         kind,
         volume_fraction: None,
@@ -174,8 +180,10 @@ fn the_app_and_the_report_warn_at_every_step_that_can_hurt() {
             ..Wording::default()
         };
         let catalog = catalog(language);
+        let mut calls = Vec::new();
         for (turn, cause) in causes.values().copied().enumerate() {
-            // What is not known rules nothing out; each third call knows its fluid.
+            // What is not known rules nothing out; of each third the fluid is known
+            // in one call more, and of all one stands below a vented reservoir.
             // The words of Spanish are read at each third, too.
             let fluid = match turn % 6 {
                 2 => Some(LoopFluidKind::PropyleneGlycol),
@@ -185,10 +193,19 @@ fn the_app_and_the_report_warn_at_every_step_that_can_hurt() {
             if language == Language::Spanish && turn % 3 != 0 {
                 continue;
             }
-            let call = Call::assess(&found(cause, fluid), day, wording);
+            calls.push((cause, fluid, false));
+            if fluid.is_some() {
+                calls.push((cause, None, false));
+            }
+            if language == Language::English {
+                calls.push((cause, None, true));
+            }
+        }
+        for (cause, fluid, is_vented) in calls {
+            let call = Call::assess(&found(cause, fluid, is_vented), day, wording);
             let Some(plan) = &call.answer().plan else {
                 // Nothing to do on this kind of system, or nothing with water.
-                assert!(fluid.is_some(), "{cause} has no plan");
+                assert!(fluid.is_some() || is_vented, "{cause} has no plan");
                 continue;
             };
             let refilled = plan
