@@ -342,6 +342,30 @@ fn a_visit_is_exported_with_its_evidence() {
             "{format}"
         );
     }
+}
+
+#[test]
+fn causes_are_listed_shown_and_named_where_one_is_unknown() {
+    let said = |arguments: &[&str]| {
+        let output = run(arguments);
+        assert!(output.status.success(), "{arguments:?}");
+        String::from_utf8(output.stdout).expect("UTF-8")
+    };
+    let listed = said(&["graph", "show"]);
+    let ids = listed
+        .lines()
+        .filter_map(|line| line.split_whitespace().next());
+    let ids: Vec<&str> = ids.collect();
+    assert!(ids.len() >= 35, "{listed}");
+    let near = said(&["graph", "show", ids[0]]);
+    let whole = said(&["graph", "show", ids[0], "--whole"]);
+    assert!(
+        near.len() < whole.len() && near.contains("--whole"),
+        "{near}"
+    );
+
     let output = run(&["graph", "show", "no-such-cause"]);
     assert_eq!(output.status.code(), Some(3));
+    let why = String::from_utf8(output.stderr).expect("UTF-8");
+    assert!(ids.iter().all(|id| why.contains(id)), "{why}");
 }

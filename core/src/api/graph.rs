@@ -142,6 +142,16 @@ pub struct LinkSheet {
     pub source: String,
 }
 
+/// Identifier and title of every cause of the shipped graph, in its order.
+#[must_use]
+pub fn cause_names(wording: Wording) -> Vec<(String, String)> {
+    let named = |id: &CauseId| wording.catalog().text(&format!("cause-{id}"));
+    let causes = knowledge().graph.causes().iter();
+    causes
+        .map(|cause| (cause.id.to_string(), named(&cause.id)))
+        .collect()
+}
+
 /// A cause of the shipped graph for a reader.
 ///
 /// # Errors

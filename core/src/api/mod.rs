@@ -45,7 +45,8 @@ pub use drafts::LONGEST_DRAFT;
 pub use error::ApiError;
 pub use fleet::{Trial, trial};
 pub use graph::{
-    CauseSheet, ContextSheet, FilesReport, LinkSheet, cause_sheet, check_files, check_shipped_files,
+    CauseSheet, ContextSheet, FilesReport, LinkSheet, cause_names, cause_sheet, check_files,
+    check_shipped_files,
 };
 pub use knowledge::{Knowledge, knowledge};
 pub use learning::{LARGEST_LEARNED_FILE, LearnedFile};

@@ -117,7 +117,7 @@ impl Call {
             .filter(|step| step.alone >= WEIGHTY_BITS)
             .filter_map(|step| match &step.carrier {
                 Carrier::Through(mechanisms) => Some((step, mechanisms)),
-                Carrier::Instrument | Carrier::Rival(_) => None,
+                Carrier::Instrument | Carrier::Rival(_) | Carrier::RivalLess(_) => None,
             })
             .take(FINDINGS)
             .collect();

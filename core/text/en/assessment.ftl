@@ -2,7 +2,7 @@
 
 verdict-cause = Most likely: { $cause } ({ $probability }).
 verdict-pair = Most likely two things at once: { $cause } ({ $probability }).
-verdict-normal = Nothing to correct: what was found is ordinary ({ $probability }).
+verdict-normal = Nothing to correct: what was read and seen is as it should be ({ $probability } that nothing is wrong).
 verdict-normal-because = Nothing to correct: { $cause } explains it ({ $probability } that nothing is wrong).
 verdict-not-the-loop = Not the loop: hand over to a licensed technician. Leading: { $cause } ({ $probability } that the loop is sound).
 verdict-instrument-first = First the instrument: { $cause } ({ $probability }).
@@ -25,13 +25,16 @@ found-at-edge = { $found }, at the edge
 path-against = Against it. Were it so, this would be expected:
 path-instrument = It was read with this instrument.
 path-rival = It speaks for another cause: { $rival }.
-path-rivals = Other causes explain it as well.
+path-rival-any = Other causes explain it as well.
+path-rival-less = It speaks against another cause: { $rival }.
+path-rival-less-any = It speaks against other causes.
 found-itself = It was found on this visit.
 ruled-out-itself = It was looked for on this visit and is not there.
 call-line = Somebody called: something is probably wrong.
 learned-line = From { $callbacks } of your own callbacks: confirmed in { $confirmed }, which moves where it starts.
 learned-from = Learned from { $own } of your own callbacks and { $elsewhere } counted elsewhere; the shipped priors are worth { $weight } callbacks.
-context-line = { $fact }: { $holds }. { $why }
+context-line = { $fact }: yes. { $why }
+context-line-not-so = { $fact }: no. Had it been so: { $why }
 
 figure-measured = measured { $value }
 figure-expected = to be expected { $value }
@@ -40,7 +43,9 @@ figure-at-most = { $value } or less
 figure-other = { $value }, as the other reads
 figure-by-instrument = { $value } ({ $instrument })
 
-check-brings = { $minutes } min, worth { $bits } clear yes-or-no answers
+check-tells-much = { $minutes } min; tells much about: { $causes }
+check-tells-some = { $minutes } min; tells something about: { $causes }
+check-tells-little = { $minutes } min; tells little, about: { $causes }
 weight-for = { $odds } to 1 for it
 weight-against = { $odds } to 1 against it
 weight-none = nothing either way

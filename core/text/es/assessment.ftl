@@ -2,7 +2,7 @@
 
 verdict-cause = Lo más probable: { $cause } ({ $probability }).
 verdict-pair = Lo más probable, dos cosas a la vez: { $cause } ({ $probability }).
-verdict-normal = Nada que corregir: lo encontrado es normal ({ $probability }).
+verdict-normal = Nada que corregir: lo leído y lo visto está como debe ({ $probability } de que no haya ninguna avería).
 verdict-normal-because = Nada que corregir; esto lo explica: { $cause } ({ $probability } de que no haya ninguna avería).
 verdict-not-the-loop = No es el lazo: derivar a un técnico con licencia. En primer lugar: { $cause } ({ $probability } de que el lazo esté bien).
 verdict-instrument-first = Primero, el instrumento: { $cause } ({ $probability }).
@@ -25,13 +25,16 @@ found-at-edge = { $found }, en el límite
 path-against = En contra. De ser así, se esperaría esto:
 path-instrument = Se leyó con este instrumento.
 path-rival = Apunta a otra causa: { $rival }.
-path-rivals = También lo explican otras causas.
+path-rival-any = También lo explican otras causas.
+path-rival-less = Habla en contra de otra causa: { $rival }.
+path-rival-less-any = Habla en contra de otras causas.
 found-itself = Se encontró en esta visita.
 ruled-out-itself = Se buscó en esta visita y no está.
 call-line = Alguien llamó: probablemente algo va mal.
 learned-line = De { $callbacks } de sus propias visitas: confirmada en { $confirmed }, y eso mueve su punto de partida.
 learned-from = Aprendido de { $own } de sus propias visitas y de { $elsewhere } contadas en otro lugar; las probabilidades de partida valen { $weight } visitas.
-context-line = { $fact }: { $holds }. { $why }
+context-line = { $fact }: sí. { $why }
+context-line-not-so = { $fact }: no. De haber sido así: { $why }
 
 figure-measured = medido { $value }
 figure-expected = esperado { $value }
@@ -40,7 +43,9 @@ figure-at-most = { $value } o menos
 figure-other = { $value }, según la otra lectura
 figure-by-instrument = { $value } ({ $instrument })
 
-check-brings = { $minutes } min, vale { $bits } respuestas claras de sí o no
+check-tells-much = { $minutes } min; dice mucho sobre: { $causes }
+check-tells-some = { $minutes } min; dice algo sobre: { $causes }
+check-tells-little = { $minutes } min; dice poco, sobre: { $causes }
 weight-for = { $odds } a 1 a favor
 weight-against = { $odds } a 1 en contra
 weight-none = nada en ningún sentido

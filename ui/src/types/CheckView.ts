@@ -26,7 +26,7 @@ minutes: number,
  */
 bits: number, 
 /**
- * Both as they are shown, for example `5 min, worth 1.2 clear yes-or-no answers`.
+ * Both as they are shown, for example `5 min, tells much about: Air left in the loop`.
  */
 shown: string, 
 /**

@@ -91,12 +91,18 @@ impl Call {
                     .collect()
             }
             Carrier::Instrument => vec![self.catalog().text("path-instrument")],
-            Carrier::Rival(Some(rival)) => {
-                let args = Args::new().text("rival", self.title("cause", rival));
-                vec![self.catalog().fill("path-rival", &args)]
-            }
-            Carrier::Rival(None) => vec![self.catalog().text("path-rivals")],
+            Carrier::Rival(rival) => vec![self.rival("path-rival", rival.as_ref())],
+            Carrier::RivalLess(rival) => vec![self.rival("path-rival-less", rival.as_ref())],
         }
+    }
+
+    /// Which other cause a finding tells of, or that it tells of others.
+    fn rival(&self, key: &str, rival: Option<&CauseId>) -> String {
+        let Some(rival) = rival else {
+            return self.catalog().text(&format!("{key}-any"));
+        };
+        let args = Args::new().text("rival", self.title("cause", rival));
+        self.catalog().fill(key, &args)
     }
 
     fn context(&self, trace: &Trace) -> Vec<ContextView> {
@@ -114,19 +120,17 @@ impl Call {
             .iter()
             .filter(|step| step.bits.abs() >= NEGLIGIBLE_BITS);
         let moving = moving.map(|step| {
-            let key = format!("context-{}--{}", trace.cause, step.fact);
+            let why = format!("context-{}--{}", trace.cause, step.fact);
             let args = Args::new()
                 .text("fact", self.title("fact", &step.fact))
-                .text(
-                    "holds",
-                    self.catalog().text(if step.is_true {
-                        "answer-yes"
-                    } else {
-                        "answer-no"
-                    }),
-                )
-                .text("why", self.catalog().text(&key));
-            let words = self.catalog().fill("context-line", &args);
+                .text("why", self.catalog().text(&why));
+            // The reason says what the fact does where it holds.
+            let key = if step.is_true {
+                "context-line"
+            } else {
+                "context-line-not-so"
+            };
+            let words = self.catalog().fill(key, &args);
             said(words, Some(weight(step.bits, self.catalog())))
         });
         let call = trace.call_bits.filter(|bits| bits.abs() >= NEGLIGIBLE_BITS);

@@ -14,6 +14,12 @@ use crate::text::Args;
 const CHECKS: usize = 8;
 /// Outcomes listed for a check.
 const OUTCOMES: usize = 4;
+/// Bits from which a check tells much, or something; judgement. One bit settles
+/// one question of even odds.
+const MUCH: f64 = 0.5;
+const SOME: f64 = 0.15;
+/// Share of what a check tells from which it is said to tell about a cause.
+const ABOUT: f64 = 0.15;
 
 impl Call {
     pub(super) fn checks(&self, diagnosis: &Diagnosis) -> Vec<CheckView> {
@@ -45,16 +51,13 @@ impl Call {
             Licence::Electrical => Some(self.catalog().text("licence-electrical")),
         };
         let revealed = || check.reveals.iter().map(|place| graph.finding(*place));
-        let args = Args::new()
-            .text("bits", format!("{:.1}", outlook.bits))
-            .text("minutes", format!("{:.0}", outlook.minutes));
         Some(CheckView {
             id: check.id.as_str().to_owned(),
             title: title(&check.id),
             how: self.catalog().text(&format!("check-{}.how", check.id)),
             minutes: outlook.minutes,
             bits: outlook.bits,
-            shown: self.catalog().fill("check-brings", &args),
+            shown: self.worth(outlook),
             tools: check
                 .tools
                 .iter()
@@ -86,6 +89,23 @@ impl Call {
                 .map(|outcome| self.outcome(diagnosis, outcome))
                 .collect(),
         })
+    }
+
+    /// Its minutes, and how much it tells about what.
+    fn worth(&self, outlook: &CheckOutlook) -> String {
+        let key = match outlook.bits {
+            bits if bits >= MUCH => "check-tells-much",
+            bits if bits >= SOME => "check-tells-some",
+            _ => "check-tells-little",
+        };
+        let about = outlook.about.iter().enumerate();
+        let about = about.filter(|(at, (_, bits))| *at == 0 || *bits >= ABOUT * outlook.bits);
+        let causes = about.map(|(_, (cause, _))| self.title("cause", cause));
+        let causes: Vec<String> = causes.collect();
+        let args = Args::new()
+            .text("minutes", format!("{:.0}", outlook.minutes))
+            .text("causes", causes.join("; "));
+        self.catalog().fill(key, &args)
     }
 
     fn outcome(&self, diagnosis: &Diagnosis, outcome: &Outcome) -> OutcomeView {

@@ -179,7 +179,11 @@ impl Call {
     fn stop(&self, diagnosis: &Diagnosis) -> Option<String> {
         match &diagnosis.next {
             NextStep::StopFound { cause } => {
-                let args = Args::new().text("cause", self.title("cause", cause));
+                let found = match &diagnosis.verdict {
+                    Verdict::Pair { causes, .. } => self.named(causes),
+                    _ => self.title("cause", cause),
+                };
+                let args = Args::new().text("cause", found);
                 Some(self.catalog().fill("stop-found", &args))
             }
             NextStep::StopNothingWorthwhile => Some(self.catalog().text("stop-nothing-worthwhile")),

@@ -225,7 +225,7 @@ pub struct CheckView {
     pub minutes: f64,
     /// Expected information, bits.
     pub bits: f64,
-    /// Both as they are shown, for example `5 min, worth 1.2 clear yes-or-no answers`.
+    /// Both as they are shown, for example `5 min, tells much about: Air left in the loop`.
     pub shown: String,
     /// Tools needed.
     pub tools: Vec<String>,

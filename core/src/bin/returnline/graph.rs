@@ -36,10 +36,15 @@ pub enum Command {
         format: Format,
     },
     /// Show a cause: what it starts from and where it leads, with reasons and sources.
-    #[command(after_help = "Example:\n  returnline graph show air-left")]
+    #[command(
+        after_help = "Examples:\n  returnline graph show\n  returnline graph show air-left-in-circuit"
+    )]
     Show {
-        /// Identifier of the cause.
-        cause: String,
+        /// Identifier of the cause; without it, all are listed.
+        cause: Option<String>,
+        /// Follow every mechanism to its end, not only the nearest.
+        #[arg(long)]
+        whole: bool,
     },
 }
 
@@ -78,11 +83,24 @@ pub fn run(command: &Command) -> Result<(), Failure> {
             std::io::stdout().lock().write_all(text.as_bytes())?;
             Ok(())
         }
-        Command::Show { cause } => {
-            let sheet = api::cause_sheet(cause, wording).map_err(|error| Failure::api(&error))?;
-            show::cause(&sheet, wording)
+        Command::Show { cause: None, .. } => show::causes(&api::cause_names(wording)),
+        Command::Show {
+            cause: Some(cause),
+            whole,
+        } => {
+            let sheet =
+                api::cause_sheet(cause, wording).map_err(|error| unknown(&error, wording))?;
+            show::cause(&sheet, *whole, wording)
         }
     }
+}
+
+/// The error with the names that there are.
+fn unknown(error: &api::ApiError, wording: Wording) -> Failure {
+    let names = api::cause_names(wording).into_iter().map(|(id, _)| id);
+    let args = Args::new().text("names", names.collect::<Vec<_>>().join(", "));
+    let known = catalog(wording.language).fill("program-cause-names", &args);
+    Failure::Input(format!("{}\n{known}", error.message))
 }
 
 fn tell(report: &FilesReport, wording: Wording) -> Result<(), Failure> {

@@ -53,8 +53,10 @@ pub struct CheckOutlook {
     /// `bits` is then a lower bound.
     pub complete: bool,
     /// Expected information in bits: the mutual information between what the
-    /// check shows and each cause, summed over the causes. It is by how much
-    /// the entropies of the causes, taken one by one, are expected to fall.
+    /// check shows and each cause that an answer may name, summed over them:
+    /// the faults, and the instruments in doubt. It is by how much their
+    /// entropies, taken one by one, are expected to fall. That some instrument
+    /// is a little off, or that pipe relaxes, changes no answer.
     pub bits: f64,
     /// Bits a minute.
     pub bits_per_minute: f64,
@@ -99,7 +101,9 @@ impl Outlooks {
         watch: &mut Watch<'_>,
         facts: &BTreeMap<FactId, bool>,
         means: &Means,
+        policy: &Policy,
     ) -> Self {
+        let named = may_be_named(inference, policy);
         let mut all = Self {
             checks: Vec::new(),
             possible: Vec::new(),
@@ -123,7 +127,7 @@ impl Outlooks {
                 continue;
             }
             let outlook = watch.of_reports(&unknown);
-            let entry = describe(inference, check, &outlook, unknown.len(), means);
+            let entry = describe(inference, check, &outlook, unknown.len(), &named, means);
             if entry.obstacle.is_none() {
                 all.possible.push(outlook);
             }
@@ -196,18 +200,30 @@ fn obstacle(check: &Check, means: &Means) -> Option<Obstacle> {
     (!missing.is_empty()).then_some(Obstacle::Tools(missing))
 }
 
+/// The causes that an answer may name as something to be put right.
+fn may_be_named(inference: &Inference<'_>, policy: &Policy) -> Vec<CauseIx> {
+    let graph = inference.graph();
+    let may = |cause: &CauseIx| match graph.cause(*cause).kind {
+        CauseKind::Loop | CauseKind::Unit => true,
+        CauseKind::Instrument => inference.cause(*cause) >= policy.doubted,
+        CauseKind::Normal => false,
+    };
+    graph.cause_places().filter(may).collect()
+}
+
 fn describe(
     inference: &Inference<'_>,
     check: &Check,
     outlook: &Outlook,
     unknown: usize,
+    named: &[CauseIx],
     means: &Means,
 ) -> CheckOutlook {
     let graph = inference.graph();
     let id = |cause: CauseIx| graph.cause(cause).id.clone();
-    let by_cause = graph
-        .cause_places()
-        .map(|cause| (cause, outlook.information(cause, inference.cause(cause))));
+    let by_cause = named
+        .iter()
+        .map(|&cause| (cause, outlook.information(cause, inference.cause(cause))));
     let about: Vec<(CauseIx, f64)> = by_cause.collect();
     let bits = about.iter().map(|(_, bits)| bits).sum();
     let outcomes = outlook

@@ -103,6 +103,14 @@ impl Explanations {
     }
 }
 
+impl Explanations {
+    /// Whether these two together are the best explanation of all.
+    pub(super) fn is_better_pair(&self, pair: [&CauseId; 2]) -> bool {
+        let better = self.pair.as_ref().filter(|_| self.pair_is_better);
+        better.is_some_and(|better| pair.iter().all(|cause| better.causes.contains(cause)))
+    }
+}
+
 /// P(both | evidence).
 pub(super) fn together(inference: &Inference<'_>, a: CauseIx, b: CauseIx) -> f64 {
     inference

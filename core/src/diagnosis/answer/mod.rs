@@ -86,7 +86,7 @@ pub fn diagnose(
     let (outlooks, (left_out, explanations, findings)) = beside(
         || {
             let mut watch = outlook::Watch::new(&inference);
-            checks::Outlooks::of(&inference, &mut watch, &case.facts, means)
+            checks::Outlooks::of(&inference, &mut watch, &case.facts, means, policy)
         },
         || {
             (
@@ -96,7 +96,7 @@ pub fn diagnose(
             )
         },
     );
-    let ranked = verdict::in_answer_order(&inference, &health, left_out.before());
+    let ranked = verdict::in_answer_order(&inference, &health, left_out.before(), policy);
     let leading = explanation::leading_set(&inference);
     let doubted = trace::doubted(&inference, policy);
     let mut told: Vec<CauseIx> = ranked.iter().copied().take(traced).collect();

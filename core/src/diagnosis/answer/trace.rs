@@ -22,9 +22,12 @@ pub enum Carrier {
     Through(Vec<MechanismId>),
     /// The cause is the instrument the finding was read with.
     Instrument,
-    /// Through other causes of the same finding or mechanism: what speaks for
-    /// them takes from this one. The one that gains most, if one does.
+    /// Against it through other causes of the same finding or mechanism: what speaks
+    /// for them takes from this one. The one that gains most, if one does.
     Rival(Option<CauseId>),
+    /// For it through other causes that would show it otherwise: what takes from
+    /// them is left to this one. The one that loses most, if one does.
+    RivalLess(Option<CauseId>),
 }
 
 /// What one finding says about a cause.
@@ -254,17 +257,27 @@ impl LeftOut {
             let ids = way.iter().map(|&place| graph.mechanism(place).id.clone());
             return Carrier::Through(ids.collect());
         }
+        // Told as the weight is: of the finding by itself.
+        let alone = &self.alone[at];
+        let speaks_for = alone.log_odds[cause.0] > self.base.log_odds[cause.0];
+        let gain = |other: CauseIx| {
+            let gain = alone.causes[other.0] - self.base.causes[other.0];
+            if speaks_for { -gain } else { gain }
+        };
         let graph = inference.graph();
         let rival = graph
             .cause_places()
-            .filter(|&other| other != cause)
+            .filter(|&other| other != cause && gain(other) > 0.0)
             .filter(|&other| {
                 seen.instruments.contains(&other) || ways.best(seen.finding, other).is_some()
             })
-            .map(|other| (other, self.bits(inference, at, other)))
-            .filter(|(_, bits)| *bits > 0.0)
-            .max_by(|a, b| a.1.total_cmp(&b.1));
-        Carrier::Rival(rival.map(|(other, _)| graph.cause(other).id.clone()))
+            .max_by(|&a, &b| gain(a).total_cmp(&gain(b)))
+            .map(|other| graph.cause(other).id.clone());
+        if speaks_for {
+            Carrier::RivalLess(rival)
+        } else {
+            Carrier::Rival(rival)
+        }
     }
 }
 

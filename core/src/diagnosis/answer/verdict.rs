@@ -92,12 +92,14 @@ impl Health {
         }
     }
 
-    /// Whether "nothing to correct" may be said, `most` being the probability of
-    /// the most probable fault. Where nothing was looked at there is nothing to say.
-    fn is_sound(&self, most: f64, is_seen: bool, policy: &Policy) -> bool {
+    /// Whether "nothing to correct" may be said. Where nothing was looked at there is
+    /// nothing to say.
+    fn is_sound(&self, inference: &Inference<'_>, policy: &Policy) -> bool {
+        let faults = ranked(inference, &[CauseKind::Loop, CauseKind::Unit]);
+        let most = faults.first().map_or(0.0, |&cause| inference.cause(cause));
         let unrivalled =
             self.no_fault >= policy.healthy_unrivalled && self.no_fault >= policy.rival * most;
-        is_seen && (self.no_fault >= policy.healthy || unrivalled)
+        !inference.observed().is_empty() && (self.no_fault >= policy.healthy || unrivalled)
     }
 
     /// P(a unit fault and no loop fault | evidence).
@@ -120,21 +122,23 @@ pub(super) fn ranked(inference: &Inference<'_>, kinds: &[CauseKind]) -> Vec<Caus
 
 /// The causes in the order of the answer: by probability, but what does not
 /// answer the call stands behind the faults. Plastic pipe always relaxes a
-/// little and most gauges sink in summer: that is an answer only where no fault
-/// is more probable than some. And some gauge is always off: an instrument is an
+/// little and most gauges sink in summer: that is an answer only where nothing is to
+/// be corrected. And some gauge is always off: an instrument is an
 /// answer only where a sign speaks for it. What somebody found stands by its
 /// probability. `before` is the probability of each cause before any observation.
 pub(super) fn in_answer_order(
     inference: &Inference<'_>,
     health: &Health,
     before: &[f64],
+    policy: &Policy,
 ) -> Vec<CauseIx> {
     let graph = inference.graph();
+    let is_sound = health.is_sound(inference, policy);
     let is_answer = |cause: CauseIx| {
         inference.found_bits(cause).is_some()
             || match graph.cause(cause).kind {
                 CauseKind::Loop | CauseKind::Unit => true,
-                CauseKind::Normal => health.no_fault >= 0.5,
+                CauseKind::Normal => is_sound,
                 CauseKind::Instrument => inference.cause(cause) > before[cause.0],
             }
     };
@@ -176,8 +180,7 @@ pub(super) fn verdict(
         probability: p(instrument),
     });
 
-    let most = first.map_or(0.0, p);
-    if health.is_sound(most, !inference.observed().is_empty(), policy) {
+    if health.is_sound(inference, policy) {
         // Sound only if a gauge that contradicts the rest is wrong: settle that first.
         if let Some(instrument_first) = instrument_first {
             return instrument_first;
@@ -189,14 +192,21 @@ pub(super) fn verdict(
             behaviour,
         };
     }
-    if let (Some(a), Some(b)) = (first, second)
-        && p(b) >= policy.enough
-    {
-        let causes = in_safe_order(inference, a, b);
-        return Verdict::Pair {
-            causes,
-            probability: together(inference, a, b),
-        };
+    // Two that are found; or one that is, and one beside it that is more probable than
+    // not and explains what the first does not: the loop is then part of the answer,
+    // and what is measured at the unit is judged after it.
+    if let (Some(a), Some(b)) = (first, second) {
+        let is_loop = |cause: CauseIx| graph.cause(cause).kind == CauseKind::Loop;
+        let beside = p(a) >= policy.enough
+            && p(b) >= 0.5
+            && explanations.is_better_pair([&id(a), &id(b)])
+            && (is_loop(a) || is_loop(b));
+        if p(b) >= policy.enough || beside {
+            return Verdict::Pair {
+                causes: in_safe_order(inference, a, b),
+                probability: together(inference, a, b),
+            };
+        }
     }
     // A unit fault that is found is handed over, even where so many loop faults
     // are left at a little each that "no loop fault" is not said.
