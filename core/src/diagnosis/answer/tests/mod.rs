@@ -1,5 +1,8 @@
 //! The answers on a small invented graph whose numbers can be followed by hand.
 
+mod checks;
+mod headline;
+
 use super::*;
 use crate::diagnosis::evidence::{Found, Likelihood, Observation, ReadWith};
 use crate::diagnosis::graph::{Level, Scale, SourceText};
@@ -199,42 +202,6 @@ fn a_unit_fault_is_handed_over() {
 }
 
 #[test]
-fn twins_cannot_be_told_apart() {
-    let diagnosis = told(
-        &graph(),
-        &[
-            ("hum", Level::Present),
-            ("noise", Level::Absent),
-            ("cold-line", Level::Absent),
-        ],
-    );
-    let Verdict::CannotTellApart { causes, procedure } = &diagnosis.verdict else {
-        panic!("{:?}", diagnosis.verdict)
-    };
-    assert_eq!(causes.len(), 2);
-    assert_eq!(procedure.as_ref().map(|id| id.as_str()), Some("purge"));
-}
-
-#[test]
-fn two_faults_explain_better_than_one() {
-    let diagnosis = told(
-        &graph(),
-        &[
-            ("noise", Level::Present),
-            ("bubbles", Level::Present),
-            ("tightness", Level::Absent),
-            ("pressure", Level::Low),
-        ],
-    );
-    assert!(diagnosis.explanations.pair_is_better);
-    let pair = diagnosis.explanations.pair.as_ref().expect("a pair");
-    let mut ids: Vec<_> = pair.causes.iter().map(CauseId::as_str).collect();
-    ids.sort_unstable();
-    assert_eq!(ids, ["air", "leak"]);
-    assert!(matches!(diagnosis.verdict, Verdict::Pair { .. }));
-}
-
-#[test]
 fn a_contradicting_reading_lowers_trust_in_its_instrument() {
     let graph = graph();
     let before = probability(&told(&graph, &[("pressure", Level::High)]), "gauge-lies");
@@ -282,59 +249,6 @@ fn a_sign_no_cause_makes_likely_is_unexplained() {
     let explained_by_twin =
         probability(&diagnosis, "twin-a") >= 0.5 || probability(&diagnosis, "twin-b") >= 0.5;
     assert_eq!(names.contains(&"hum"), !explained_by_twin);
-}
-
-#[test]
-fn checks_heed_tools_and_licence() {
-    let graph = graph();
-    let means = Means {
-        tools: Some(std::collections::BTreeSet::new()),
-        ..Means::default()
-    };
-    let case = case(&graph, &[("noise", Level::Present)]);
-    let diagnosis = diagnose(&graph, &case, &means, &Policy::default(), 1).expect("ok");
-    let find = |id: &str| {
-        diagnosis
-            .checks
-            .iter()
-            .find(|check| check.check.as_str() == id)
-            .expect("listed")
-    };
-    assert!(matches!(
-        find("hold-test").obstacle,
-        Some(Obstacle::Tools(_))
-    ));
-    assert!(matches!(
-        find("refrigerant").obstacle,
-        Some(Obstacle::Licence(_))
-    ));
-    assert_eq!(find("look-for-bubbles").obstacle, None);
-    for check in &diagnosis.checks {
-        let total: f64 = check
-            .outcomes
-            .iter()
-            .map(|outcome| outcome.probability)
-            .sum();
-        assert!((total - 1.0).abs() < 1e-12, "{check:?}");
-    }
-}
-
-#[test]
-fn an_outcome_foretells_the_ranking_it_leads_to() {
-    let graph = graph();
-    let now = told(&graph, &[("noise", Level::Present)]);
-    let check = now
-        .checks
-        .iter()
-        .find(|c| c.check.as_str() == "look-for-bubbles")
-        .expect("listed");
-    for outcome in &check.outcomes {
-        let (_, level) = outcome.levels[0];
-        let then = told(&graph, &[("noise", Level::Present), ("bubbles", level)]);
-        for (cause, foretold) in &outcome.leading {
-            assert!((probability(&then, cause.as_str()) - foretold).abs() < 1e-12);
-        }
-    }
 }
 
 #[test]
@@ -397,4 +311,40 @@ fn a_credible_finding_of_a_cause_moves_its_odds_by_its_factor() {
         Inference::new(&graph, &case),
         Err(CaseError::CredibilityOutOfRange { .. })
     ));
+}
+
+/// The small graph, with the way in which calls come about.
+fn graph_of_calls() -> Graph {
+    let call = r#"
+call = [{ leak = 0.1, loop = 0.9, unit = 0.9, normal = 0.3, instrument = 0.1, source = "judgement" }]
+"#;
+    Graph::load(&[SourceText {
+        name: "invented",
+        text: &format!("{GRAPH}{call}"),
+    }])
+    .unwrap_or_else(|problems| panic!("{problems:#?}"))
+}
+
+#[test]
+fn a_sign_that_moves_a_cause_through_others_says_which_and_which_way() {
+    // Somebody called: what speaks for air takes from the charge, and the other way round.
+    let graph = graph_of_calls();
+    let carrier = |level: Level| {
+        let mut case = case(&graph, &[("noise", level)]);
+        case.called = true;
+        let told = diagnose(&graph, &case, &Means::default(), &Policy::default(), 9);
+        let told = told.expect("possible");
+        let mut traces = told.traces.iter();
+        let trace = traces.find(|trace| trace.cause.as_str() == "charge");
+        let step = &trace.expect("traced").steps[0];
+        (step.alone, step.carrier.clone())
+    };
+    let air = Some(CauseId::new("air"));
+    let (bits, by) = carrier(Level::Present);
+    assert!(
+        bits < 0.0 && by == Carrier::Rival(air.clone()),
+        "{bits} {by:?}"
+    );
+    let (bits, by) = carrier(Level::Absent);
+    assert!(bits > 0.0 && by == Carrier::RivalLess(air), "{bits} {by:?}");
 }
