@@ -122,7 +122,7 @@ export function fakeHost() {
   });
   const check = (id, title, reads, asks) => ({
     id, title, how: "Connect the cart, bring it to pressure, shut the return for a few seconds and watch the level in the reservoir.",
-    minutes: 10, bits: 1.2, shown: "10 min, worth 1.2 clear yes-or-no answers", tools: ["flush cart", "ruler"], licence: null,
+    minutes: 10, bits: 1.2, shown: "10 min; tells much about: Air left in one circuit", tools: ["flush cart", "ruler"], licence: null,
     cautions: ["Stay under the pressure of the weakest part of cart and loop."], asks, reads,
     outcomes: [{ id: "drop:high", seen: "Drop of the level in the cart tank: high", shown: "61 %", then: "then Air left in one circuit: 96 %" }, { id: "drop:normal", seen: "Drop of the level in the cart tank: normal", shown: "39 %", then: "then Air left in one circuit: 21 %" }],
   });
