@@ -140,7 +140,7 @@ export function fakeHost() {
     ],
     pair: { words: "Two together explain it better: Air left in one circuit + Isolation valve part closed", shown: "14 %" }, unexplained: ["Unit locks out on low flow"], doubted: [{ cause: "gauge", title: "The gauge does not tell the truth", shown: "34 %", reasons: [] }], sound: [],
     checks: [check("dead-head", "Dead-head test with the cart", ["static_pressure"], ["bubbles"]), check("second", "Second gauge", [], [])],
-    stop: null, assumptions: ["Inside diameter from the pipe’s standard"], unused: [],
+    stop: null, records: ["From pipe, fluid, temperature and pump curve the program computes the flow that this loop must settle at."], assumptions: ["Inside diameter from the pipe’s standard"], unused: [],
   };
   const step = (id, stage, words, extra = {}) => ({
     id, stage, text: words, cautions: [], quantities: [], gate: null, timers: [], done: false,

@@ -167,6 +167,7 @@ pictures-none = There is nothing to draw yet. Readings bring the pictures.
 causes-sound = Found as it should be
 causes-unexplained = Not yet explained
 causes-unused = Readings not used
+causes-records = What the record does not allow yet
 causes-assumed = Assumed for want of a record
 cause-why = Why?
 why-number = Why this number?

@@ -167,6 +167,7 @@ pictures-none = Todavía no hay nada que dibujar. Las lecturas traen los dibujos
 causes-sound = Hallado como debe ser
 causes-unexplained = Aún sin explicar
 causes-unused = Lecturas no usadas
+causes-records = Lo que el registro aún no permite
 causes-assumed = Supuesto por falta de registro
 cause-why = ¿Por qué?
 why-number = ¿Por qué este número?

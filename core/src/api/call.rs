@@ -76,7 +76,7 @@ impl Call {
         let model = LoopModel::of(file);
         let mut gathered = gather(file, &model, &knowledge.graph, today);
         gathered.case.priors = learned.priors(&knowledge.graph);
-        let means = means(file);
+        let means = means(file, &gathered);
         // A case is refused only when its evidence cannot be weighed at all;
         // then the answer says that nothing can be told, and nothing is lost.
         let diagnosis = diagnose(
@@ -166,7 +166,7 @@ pub fn graph_network(format: NetworkFormat, wording: Wording) -> Result<String, 
 
 /// What the technician may do. Licences nobody mentioned are not assumed;
 /// tools nobody listed are taken to be at hand.
-fn means(file: &VisitFile) -> Means {
+fn means(file: &VisitFile, gathered: &Gathered) -> Means {
     let said = &file.visit.means;
     let mut licences = BTreeSet::new();
     if said.refrigerant_certified == Some(true) {
@@ -178,5 +178,6 @@ fn means(file: &VisitFile) -> Means {
     Means {
         tools: None,
         licences,
+        out_of_reach: gathered.out_of_reach.clone(),
     }
 }

@@ -5,6 +5,7 @@ use super::evaluation::{Evaluation, Explained};
 use super::evaluators::{Evaluator, freeze};
 use super::facts::facts;
 use super::levels::with_slip;
+use super::reach;
 use super::season::{Season, SeasonBasis};
 use crate::diagnosis::{
     Case, CauseId, CauseKind, EvidenceKind, Finding, FindingId, Found, Graph, Level, Likelihood,
@@ -25,6 +26,8 @@ pub struct Gathered {
     pub explained: Vec<Explained>,
     /// Readings and answers that nothing could be made of.
     pub unused: Vec<Unused>,
+    /// Findings that no reading could tell with what is on record.
+    pub out_of_reach: BTreeSet<FindingId>,
     /// The season, and how it is known.
     pub season: Option<(Season, SeasonBasis)>,
 }
@@ -136,6 +139,7 @@ pub fn gather(file: &VisitFile, model: &LoopModel, graph: &Graph, today: NaiveDa
             });
         }
     }
+    let out_of_reach = reach::out_of_reach(file, graph, &used, call.day);
     let mut unused = unused_readings(&call, &used, &asked);
     answers(file, graph, &mut observations, &mut unused);
     let found = verdicts(file, graph, &mut unused);
@@ -154,6 +158,7 @@ pub fn gather(file: &VisitFile, model: &LoopModel, graph: &Graph, today: NaiveDa
         },
         explained,
         unused,
+        out_of_reach,
         season: call.season(),
     }
 }

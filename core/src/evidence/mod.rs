@@ -11,6 +11,7 @@ pub mod evaluators;
 mod facts;
 mod gather;
 mod levels;
+mod reach;
 mod season;
 
 pub use call::{Call, State, Taken};

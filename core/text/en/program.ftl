@@ -22,6 +22,7 @@ program-links-left = { $count } more links further on: add --whole.
 program-cause-names = Causes: { $names }
 program-plan = Plan
 program-proof = Proof
+program-records = What the record does not allow yet
 program-assumed = Assumed
 program-already-there = { $path } is there already. An invented fleet needs a new database, so that it is never mixed with real calls.
 program-invented = Invented: { $visits } visits at { $systems } systems, in { $path }

@@ -22,6 +22,7 @@ program-links-left = { $count } enlaces más adelante: añadir --whole.
 program-cause-names = Causas: { $names }
 program-plan = Plan
 program-proof = Prueba
+program-records = Lo que el registro aún no permite
 program-assumed = Supuesto
 program-already-there = { $path } ya existe. Una flota inventada necesita una base de datos nueva, para que nunca se mezcle con avisos reales.
 program-invented = Inventado: { $visits } visitas en { $systems } sistemas, en { $path }

@@ -8,13 +8,14 @@ use crate::invented::Dice;
 use chrono::NaiveDate;
 use returnline_core::api::{Call, Wording, knowledge, read_visit_file};
 use returnline_core::diagnosis::{
-    Case, CauseKind, Diagnosis, EvidenceKind, Graph, Licence, Means, NextStep, Policy, SourceText,
-    Verdict, diagnose, shipped,
+    Case, CauseKind, CheckId, Diagnosis, EvidenceKind, Graph, Licence, Means, NextStep, Policy,
+    SourceText, Verdict, diagnose, shipped,
 };
-use returnline_core::evidence::{Evaluator, gather};
+use returnline_core::evidence::{Evaluator, Gathered, gather};
 use returnline_core::model::LoopModel;
 use returnline_core::records::ReadingPoint;
 use returnline_core::records::visit_file::VisitFile;
+use std::collections::BTreeSet;
 use std::sync::OnceLock;
 
 /// A graph read from a folder instead of the one built in, to try a change of it
@@ -124,6 +125,7 @@ pub fn tried(setting: Setting, faulty: bool, seed: u64) -> Outcome {
     let first = assess(&read(&call));
     let mut outcome = outcome(&call, faulty, &first);
     let mut now = first;
+    let mut made = BTreeSet::new();
     for done in 0..=setting.follow {
         if let Some((cause, probability)) = ranking(&now).first()
             && *probability >= 0.9
@@ -131,7 +133,7 @@ pub fn tried(setting: Setting, faulty: bool, seed: u64) -> Outcome {
             outcome.reached = Some((done, cause == call.truth.fault));
             break;
         }
-        if done == setting.follow || !follow(&mut call, &now) {
+        if done == setting.follow || !follow(&mut call, &now, &mut made) {
             break;
         }
         now = assess(&read(&call));
@@ -155,10 +157,15 @@ fn today() -> NaiveDate {
     NaiveDate::from_ymd_opt(2026, 1, 1).expect("a day")
 }
 
+/// What the program makes of a call before it thinks, on the graph in use.
+fn gathered(file: &VisitFile) -> Gathered {
+    gather(file, &LoopModel::of(file), graph(), today())
+}
+
 /// What the inference gets of a call, on the graph in use.
 #[must_use]
 pub fn case(file: &VisitFile) -> Case {
-    gather(file, &LoopModel::of(file), graph(), today()).case
+    gathered(file).case
 }
 
 /// The ordinary path: a visit file, assessed.
@@ -168,12 +175,16 @@ pub fn case(file: &VisitFile) -> Case {
 #[must_use]
 pub fn assess(file: &VisitFile) -> Diagnosis {
     if OTHER_GRAPH.get().is_some() {
-        let mut means = Means::default();
+        let gathered = gathered(file);
+        let mut means = Means {
+            out_of_reach: gathered.out_of_reach,
+            ..Means::default()
+        };
         means.licences.insert(Licence::Electrical);
         if file.visit.means.refrigerant_certified == Some(true) {
             means.licences.insert(Licence::Refrigerant);
         }
-        return diagnose(graph(), &case(file), &means, &Policy::default(), 0)
+        return diagnose(graph(), &gathered.case, &means, &Policy::default(), 0)
             .expect("evidence that can be weighed");
     }
     let assessed = Call::assess(file, today(), Wording::default());
@@ -183,15 +194,23 @@ pub fn assess(file: &VisitFile) -> Diagnosis {
         .clone()
 }
 
-/// Does the check that comes next; false if there is none.
-fn follow(call: &mut SimulatedCall, diagnosis: &Diagnosis) -> bool {
-    let NextStep::Check(id) = &diagnosis.next else {
+/// Does the check that comes next, or the next one of the list where that was made
+/// already and nothing came of it; false if there is none.
+fn follow(call: &mut SimulatedCall, diagnosis: &Diagnosis, made: &mut BTreeSet<CheckId>) -> bool {
+    if !matches!(diagnosis.next, NextStep::Check(_)) {
         return false;
-    };
+    }
+    let policy = Policy::default();
+    let next = diagnosis.checks.iter().find(|check| {
+        check.obstacle.is_none() && check.bits >= policy.worth_bits && !made.contains(&check.check)
+    });
     let graph = graph();
-    let Some(check) = graph.checks().iter().find(|check| check.id == *id) else {
+    let checks = graph.checks().iter();
+    let Some(check) = next.and_then(|next| checks.into_iter().find(|check| check.id == next.check))
+    else {
         return false;
     };
+    made.insert(check.id.clone());
     let mut signs = Vec::new();
     let mut points = Vec::new();
     for &place in &check.reveals {
@@ -204,7 +223,7 @@ fn follow(call: &mut SimulatedCall, diagnosis: &Diagnosis) -> bool {
             _ => signs.push(finding.id.as_str()),
         }
     }
-    let log = id.as_str() == "pressure-log";
+    let log = check.id.as_str() == "pressure-log";
     call.check(&signs, &points, log);
     true
 }

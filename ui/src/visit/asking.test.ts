@@ -17,6 +17,7 @@ const answer = (headline: string): Answer => ({
     sound: [],
     checks: [],
     stop: null,
+    records: [],
     assumptions: [],
     unused: [],
   },

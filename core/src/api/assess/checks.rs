@@ -5,7 +5,7 @@ use crate::api::Call;
 use crate::api::knowledge::knowledge;
 use crate::api::types::{CheckView, OutcomeView};
 use crate::diagnosis::{
-    CauseId, CheckId, CheckOutlook, Diagnosis, EvidenceKind, Licence, NextStep, Outcome,
+    CauseId, CheckId, CheckOutlook, Diagnosis, EvidenceKind, Licence, NextStep, Obstacle, Outcome,
 };
 use crate::evidence::Evaluator;
 use crate::text::Args;
@@ -14,6 +14,9 @@ use crate::text::Args;
 const CHECKS: usize = 8;
 /// Outcomes listed for a check.
 const OUTCOMES: usize = 4;
+/// Records that are asked for, and the bits from which one is.
+const RECORDS: usize = 2;
+const RECORD_BITS: f64 = 0.1;
 /// Bits from which a check tells much, or something; judgement. One bit settles
 /// one question of even odds.
 const MUCH: f64 = 0.5;
@@ -35,6 +38,22 @@ impl Call {
             .into_iter()
             .take(CHECKS)
             .filter_map(|outlook| self.check(diagnosis, outlook))
+            .collect()
+    }
+
+    /// What the program would work out by itself if the record held more. A reading
+    /// that lacks a record is told among those that were not used.
+    pub(super) fn records(&self, diagnosis: &Diagnosis) -> Vec<String> {
+        let computed = |outlook: &&CheckOutlook| {
+            let mut findings = outlook.findings.iter();
+            outlook.obstacle == Some(Obstacle::Records)
+                && outlook.bits >= RECORD_BITS
+                && findings
+                    .all(|id| Evaluator::named(id.as_str()).is_some_and(|e| e.reads.is_empty()))
+        };
+        let wanted = diagnosis.checks.iter().filter(computed).take(RECORDS);
+        wanted
+            .map(|outlook| self.catalog().text(&format!("check-{}.how", outlook.check)))
             .collect()
     }
 

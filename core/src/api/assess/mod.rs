@@ -44,6 +44,7 @@ impl Call {
                 sound: Vec::new(),
                 checks: Vec::new(),
                 stop: None,
+                records: Vec::new(),
                 assumptions: assumptions.collect(),
                 unused: unused.collect(),
             };
@@ -72,6 +73,7 @@ impl Call {
             sound: self.sound(diagnosis),
             checks: self.checks(diagnosis),
             stop: self.stop(diagnosis),
+            records: self.records(diagnosis),
             assumptions: assumptions.collect(),
             unused: unused.collect(),
         }

@@ -26,6 +26,8 @@ pub struct AssessmentView {
     pub checks: Vec<CheckView>,
     /// Why no further check is worth its time, if so.
     pub stop: Option<String>,
+    /// Records that would let more be told, in words, those that would tell most first.
+    pub records: Vec<String>,
     /// What was assumed for want of a record.
     pub assumptions: Vec<String>,
     /// Readings that could not be used, and why.

@@ -123,13 +123,8 @@ fn assessment(out: &mut impl Write, view: &AssessmentView, catalog: &Catalog) ->
     listed(out, catalog, "program-unexplained", &view.unexplained)?;
     listed(out, catalog, "program-unused", &view.unused)?;
     checks(out, view, catalog)?;
-    if !view.assumptions.is_empty() {
-        heading(out, catalog, "program-assumed")?;
-        for line in &view.assumptions {
-            writeln!(out, "  {line}")?;
-        }
-    }
-    Ok(())
+    listed(out, catalog, "program-records", &view.records)?;
+    listed(out, catalog, "program-assumed", &view.assumptions)
 }
 
 /// The causes whose reasons are printed: the first, and what is likely beside it. Where

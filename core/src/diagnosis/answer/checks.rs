@@ -17,6 +17,9 @@ pub struct Means {
     pub tools: Option<BTreeSet<ToolId>>,
     /// Licences held.
     pub licences: BTreeSet<Licence>,
+    /// Findings that no reading could tell, for want of a record. Somebody may still
+    /// judge them without a number; no check is made for that.
+    pub out_of_reach: BTreeSet<FindingId>,
 }
 
 /// What stands in the way of a check.
@@ -27,6 +30,8 @@ pub enum Obstacle {
     Tools(Vec<ToolId>),
     /// A licence that is not held.
     Licence(Licence),
+    /// What it reads says nothing without a record that is not there.
+    Records,
 }
 
 /// One thing a check may show, and what it would do to the ranking.
@@ -126,8 +131,19 @@ impl Outlooks {
             if ruled_out || unknown.is_empty() {
                 continue;
             }
-            let outlook = watch.of_reports(&unknown);
-            let entry = describe(inference, check, &outlook, unknown.len(), &named, means);
+            // What could be told; where nothing could, what a record would open.
+            let told = |&finding: &FindingIx| {
+                let id = &inference.graph().finding(finding).id;
+                !means.out_of_reach.contains(id)
+            };
+            let within: Vec<FindingIx> = unknown.iter().copied().filter(told).collect();
+            let in_reach = !within.is_empty();
+            let findings = if in_reach { within } else { unknown };
+            let outlook = watch.of_reports(&findings);
+            let mut entry = describe(inference, check, &outlook, findings.len(), &named, means);
+            if !in_reach {
+                entry.obstacle = Some(Obstacle::Records);
+            }
             if entry.obstacle.is_none() {
                 all.possible.push(outlook);
             }

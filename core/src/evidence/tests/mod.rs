@@ -7,6 +7,7 @@ mod gathering;
 mod hydraulics;
 mod others;
 mod pressure;
+mod reach;
 mod words;
 
 use super::*;

@@ -78,6 +78,7 @@ const repeating: Answer = {
       },
     ],
     stop: null,
+    records: [],
     assumptions: ["same", "same"],
     unused: ["same", "same"],
   },
