@@ -45,6 +45,10 @@ checks: Array<CheckView>,
  */
 stop: string | null, 
 /**
+ * Records that would let more be told, in words, those that would tell most first.
+ */
+records: Array<string>, 
+/**
  * What was assumed for want of a record.
  */
 assumptions: Array<string>, 

@@ -1,5 +1,6 @@
 //! What a person enters, through the one boundary.
 
+mod checks;
 mod drafts;
 mod ending;
 mod entries;
