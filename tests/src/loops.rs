@@ -105,6 +105,9 @@ pub fn charge() -> (Belief, Demand, Today) {
     let seasons = [(182.0, 4.0), (182.0, 23.0), (1_826.0, 4.0), (1_826.0, 23.0)];
     let demand = Demand {
         least: psi(15.0),
+        bare: None,
+        stands: None,
+        keep: false,
         most: psi(70.0),
         limit_today: psi(100.0),
         ceiling: psi(100.0),

@@ -51,3 +51,21 @@ fn a_reading_is_held_to_one_band_at_one_time() {
         }
     }
 }
+
+fn plan_of(file: &str) -> &'static PlanView {
+    let found = PLANS.iter().find(|(name, _)| name == file);
+    found.map(|(_, plan)| plan).expect("a plan of this call")
+}
+
+/// By the readings of the calls: 23 °F where the water leaves at 23.6 °F, and a flow meter
+/// that shows full flow with one circulator dead.
+#[test]
+fn what_could_do_harm_or_mislead_is_met_whatever_leads() {
+    let weak = plan_of("antifreeze-too-weak.json");
+    assert_eq!(weak.steps[0].id, "keep-unit-off");
+    assert!(weak.steps.iter().any(|step| step.id == "dose-antifreeze"));
+    let dead = plan_of("one-circulator-dead.json");
+    assert!(dead.steps.iter().any(|step| step.id == "check-flow-meter"));
+    let by_meter = |label: &str| label.starts_with("Flow by meter");
+    assert!(!dead.proof.iter().any(|proof| by_meter(&proof.label)));
+}

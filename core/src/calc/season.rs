@@ -323,6 +323,9 @@ topic! {
         let belief = q.r#loop.belief(&q.earlier_charge.unwrap_or(fresh), &q.earlier)?;
         let demand = Demand {
             least: q.least.get(),
+            bare: None,
+            stands: None,
+            keep: false,
             most: q.most.get(),
             limit_today: q.limit_today.get(),
             ceiling: q.limit_today.get(),
@@ -340,7 +343,9 @@ topic! {
             caution: caution("lowest-rating", "plan-caution-never-above-lowest-rating"),
         };
         match found.outcome {
-            Outcome::Possible { from, to } => {
+            // Nothing less and nothing that stands is given.
+            Outcome::Kept => {}
+            Outcome::Possible { from, to } | Outcome::Bare { from, to } => {
                 (answer.from, answer.to) = (Some(show.exact(from)), Some(show.exact(to)));
             }
             Outcome::Impossible { short, over } => {

@@ -183,7 +183,17 @@ fn as_reported(finding: &Finding, likelihood: Likelihood) -> Likelihood {
 
 /// The cause of kind instrument that a reading stands or falls with.
 fn read_with(graph: &Graph, instrument: Option<Instrument>) -> ReadWith {
-    let lies = instrument.and_then(|instrument| match instrument {
+    let known = instrument.and_then(lies).map(CauseId::new).filter(|cause| {
+        graph
+            .find_cause(cause)
+            .is_some_and(|place| graph.cause(place).kind == CauseKind::Instrument)
+    });
+    known.map_or(ReadWith::Nothing, ReadWith::Other)
+}
+
+/// Id of the cause that an instrument lies; none for what is not doubted.
+pub fn lies(instrument: Instrument) -> Option<&'static str> {
+    match instrument {
         Instrument::DialGauge => Some("dial-gauge-lies"),
         Instrument::DifferentialGauge => Some("differential-gauge-lies"),
         Instrument::PortThermometer => Some("port-thermometer-lies"),
@@ -197,13 +207,7 @@ fn read_with(graph: &Graph, instrument: Option<Instrument>) -> ReadWith {
         Instrument::TestStrip => Some("test-kit-lies"),
         Instrument::UnitDisplay => Some("unit-display-lies"),
         Instrument::ClampAmmeter | Instrument::Laboratory | Instrument::Ruler => None,
-    });
-    let known = lies.map(CauseId::new).filter(|cause| {
-        graph
-            .find_cause(cause)
-            .is_some_and(|place| graph.cause(place).kind == CauseKind::Instrument)
-    });
-    known.map_or(ReadWith::Nothing, ReadWith::Other)
+    }
 }
 
 fn answers(

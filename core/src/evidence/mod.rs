@@ -18,7 +18,7 @@ pub use call::{Call, State, Taken};
 pub use evaluation::{Beside, Evaluation, Explained};
 pub use evaluators::{Believed, Evaluator, believed, names};
 pub use facts::{TOLD, facts};
-pub use gather::{Gathered, Unused, WhyUnused, gather};
+pub use gather::{Gathered, Unused, WhyUnused, gather, lies};
 pub use levels::{Levels, Range, SLIP};
 pub use season::{Season, SeasonBasis, season};
 

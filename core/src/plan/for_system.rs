@@ -1,14 +1,20 @@
 //! The plan for one system, with its quantities.
 
 use super::assemble::{AssembleError, KnownCentre, Situation, Treatment, assemble, assemble_with};
-use super::library::Library;
-use super::quantity::{Conditions, Known, QuantityKind, sheet};
+use super::library::{Library, Step};
+use super::quantity::{Conditions, Known, QuantityKind, may_freeze, sheet};
 use super::terms::FlowCentreKind;
 use super::work::WorkPlan;
 use crate::fluids::FluidKind;
 use crate::model::LoopModel;
 use crate::records::FlowCentre;
 use crate::records::visit_file::VisitFile;
+
+/// The procedures that come first where the fluid may freeze, and that which the first
+/// of them holds.
+const FIRST: &str = "strengthen-first";
+const WAIT: &str = "wait-for-fluid";
+const STRENGTHEN: &str = "correct-freeze-point-dose";
 
 impl Situation {
     /// What the model knows for certain of a system. A recorded kind of fluid
@@ -42,29 +48,85 @@ pub fn work_plan(
     model: &LoopModel,
     conditions: Conditions,
 ) -> Result<WorkPlan, AssembleError> {
-    let mut situation = Situation::of(model);
-    let bare = assemble(library, treatments, &situation)?;
-    let refilled = bare
-        .steps
-        .iter()
-        .any(|step| library.step(&step.id).is_some_and(|step| step.refills));
-    // What is drained is not what was thought, or what is filled is not what
-    // was drained: the cautions of every fluid stay.
-    if refilled && situation.fluid != Some(FluidKind::Water) {
-        situation.fluid = None;
-    }
-    let asks = |kind| {
-        let mut steps = bare.steps.iter();
-        steps.any(|step| step.quantities.contains(&kind))
-    };
-    let known = Known {
+    let doubted = conditions.doubted.clone();
+    let mut known = Known {
         file,
         model,
         conditions,
-        refilled,
-        charges: asks(QuantityKind::LeavePressure),
-        purges: asks(QuantityKind::PurgeFlow),
-        seeks_leak: asks(QuantityKind::StandingFallLimit),
+        refilled: false,
+        charges: false,
+        purges: false,
+        treats_pressure: false,
+        seeks_leak: false,
     };
-    assemble_with(library, treatments, &situation, &sheet(&known))
+    let treatments = safe_first(library, treatments, &known);
+    let mut situation = Situation::of(model);
+    let bare = assemble(library, &treatments, &situation)?;
+    let planned = |holds: &dyn Fn(&Step) -> bool| {
+        let mut steps = bare.steps.iter().filter_map(|step| library.step(&step.id));
+        steps.any(holds)
+    };
+    let asks = |kind| planned(&|step| step.quantities.contains(&kind));
+    known.refilled = planned(&|step| step.refills);
+    // What is drained is not what was thought, or what is filled is not what
+    // was drained: the cautions of every fluid stay.
+    if known.refilled && situation.fluid != Some(FluidKind::Water) {
+        situation.fluid = None;
+    }
+    known.charges = asks(QuantityKind::LeavePressure);
+    known.purges = asks(QuantityKind::PurgeFlow) || asks(QuantityKind::CircuitPurgeFlow);
+    known.seeks_leak = asks(QuantityKind::StandingFallLimit);
+    let sets_pressure = |step: &Step| step.quantities.contains(&QuantityKind::LeavePressure);
+    let mut own = treatments.iter();
+    known.treats_pressure =
+        known.seeks_leak || own.any(|treatment| holds(library, treatment, sets_pressure));
+    assemble_with(library, &treatments, &situation, &sheet(&known), &doubted)
+}
+
+/// Whether a procedure names such a step itself.
+fn holds(library: &Library, treatment: &Treatment, such: impl Fn(&Step) -> bool) -> bool {
+    let procedure = library.procedure(&treatment.procedure);
+    let steps = procedure.into_iter().flat_map(|procedure| &procedure.steps);
+    steps.filter_map(|id| library.step(id)).any(such)
+}
+
+/// The treatments, before them whatever the causes what keeps the exchanger from freezing:
+/// a fluid that may freeze where the water leaves is strengthened before the unit runs.
+/// Where the loop is filled afresh it is dosed anyway, and the unit only waits for it.
+fn safe_first(library: &Library, treatments: &[Treatment], known: &Known<'_>) -> Vec<Treatment> {
+    if may_freeze(known).is_none() || treatments.is_empty() {
+        return treatments.to_vec();
+    }
+    let refills = |treatment: &Treatment| {
+        let alone = assemble(
+            library,
+            std::slice::from_ref(treatment),
+            &Situation::default(),
+        );
+        alone.is_ok_and(|plan| {
+            let mut steps = plan.steps.iter().filter_map(|step| library.step(&step.id));
+            steps.any(|step| step.refills)
+        })
+    };
+    if treatments.iter().any(refills) {
+        let wait = Treatment::in_any_case(WAIT);
+        return [wait]
+            .into_iter()
+            .chain(treatments.iter().cloned())
+            .collect();
+    }
+    // What was to be strengthened anyway keeps its causes.
+    let (weak, others): (Vec<_>, Vec<_>) =
+        (treatments.iter().cloned()).partition(|known| known.procedure.as_str() == STRENGTHEN);
+    let causes = weak.into_iter().map(|known| known.cause);
+    let causes: Vec<String> = causes.collect();
+    let first = |cause: String| Treatment {
+        cause,
+        ..Treatment::in_any_case(FIRST)
+    };
+    let firsts = match causes.is_empty() {
+        true => vec![Treatment::in_any_case(FIRST)],
+        false => causes.into_iter().map(first).collect(),
+    };
+    firsts.into_iter().chain(others).collect()
 }

@@ -44,7 +44,7 @@ impl WorkPlan {
 pub struct Correction {
     /// The procedure.
     pub procedure: ProcedureId,
-    /// Ids of the causes, best ranked first.
+    /// Ids of the causes, best ranked first; none for what is done whatever the cause.
     pub causes: Vec<String>,
 }
 

@@ -14,6 +14,14 @@ use crate::units::{Duration, GaugePressure, PressureDifference, Quantity, Temper
 pub struct Demand {
     /// Lowest pressure to keep.
     pub least: GaugePressure,
+    /// Lowest pressure to keep where no pressure is certain to keep the least: what the
+    /// loop cannot run without. Not above the least; none where nothing less will do.
+    pub bare: Option<GaugePressure>,
+    /// What the loop stands at, if it was read: the less is changed the better.
+    pub stands: Option<GaugePressure>,
+    /// Whether nothing speaks against what it stands at: it is then left so where that
+    /// lies between the limits and keeps under the ceiling.
+    pub keep: bool,
     /// Highest pressure to keep once the loop has been left.
     pub most: GaugePressure,
     /// Highest pressure that may be put on today.
@@ -48,6 +56,16 @@ pub enum Outcome {
         /// Highest that does.
         to: GaugePressure,
     },
+    /// None keeps the least and the most with the certainty of the band, but any between
+    /// these keeps the bare least and the ceiling.
+    Bare {
+        /// Lowest that does.
+        from: GaugePressure,
+        /// Highest that does.
+        to: GaugePressure,
+    },
+    /// It is left at what it stands at.
+    Kept,
     /// None does with the certainty of the band: at the best, it leaves the limits by this much at one end or both.
     Impossible {
         /// How far the lowest band lies under the least.
@@ -65,7 +83,7 @@ pub enum Outcome {
 /// The answer.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Leave {
-    /// Pressure to leave: the middle of what does, or what most probably does.
+    /// Pressure to leave: what does and changes least, or what most probably does.
     pub pressure: GaugePressure,
     /// Whether it keeps its promise.
     pub outcome: Outcome,
@@ -234,14 +252,15 @@ impl Belief {
 
     /// The pressure to leave today, and how probably it keeps inside the limits. Both ends of
     /// the band rise with it, so that the lowest and the highest pressure that do are found by
-    /// bracketing; where there is none, the answer is the pressure that most probably does.
+    /// bracketing; where there is none, the answer is one that keeps the bare least and the ceiling, else
+    /// the pressure that most probably does.
     ///
     /// # Errors
     /// [`PressureError::EmptyBand`] for limits the wrong way round,
     /// [`PressureError::TooFewReadings`] for no moment, and as
     /// [`balance`](super::balance::balance).
     pub fn leave(&self, demand: &Demand, today: &Today) -> Result<Leave, PressureError> {
-        if demand.least >= demand.most {
+        if demand.least >= demand.most || demand.bare.is_some_and(|bare| bare > demand.least) {
             return Err(PressureError::EmptyBand);
         }
         if demand.moments.is_empty() {
@@ -254,21 +273,40 @@ impl Belief {
         let belief = self.recharged(demand.limit_today, today);
         let prospect = Prospect::new(belief, &demand.moments)?;
         let (least, most) = (demand.least.si(), demand.most.si());
+        let stands = demand.stands.map(Quantity::si);
         let from = first(&prospect, |r| r.low - least);
         let to = first(&prospect, |r| r.high - most);
-        let (pressure, outcome) = if from <= to.min(limit) {
-            let to = to.min(limit);
-            let (low, high) = (GaugePressure::from_si(from), GaugePressure::from_si(to));
-            let outcome = Outcome::Possible {
-                from: low,
-                to: high,
-            };
-            (0.5 * (from + to), outcome)
+        let safe = first(&prospect, |r| r.high - demand.ceiling.si()).min(limit);
+        let top = to.min(limit);
+        let kept = stands.filter(|stands| demand.keep && (least..=safe).contains(stands));
+        let between = |from, to| (GaugePressure::from_si(from), GaugePressure::from_si(to));
+        // What is left has to do today as well.
+        let bare_from = demand
+            .bare
+            .map(|bare| first(&prospect, |r| r.low - bare.si()).max(least))
+            .filter(|from| *from <= safe);
+        let (pressure, outcome) = if from <= top {
+            let inside = kept.filter(|kept| (from..=top).contains(kept));
+            let pressure = inside.unwrap_or_else(|| settled(from, top, stands));
+            let (from, to) = between(from, top);
+            (pressure, Outcome::Possible { from, to })
+        } else if let Some(kept) = kept {
+            (kept, Outcome::Kept)
+        } else if let Some(bare_from) = bare_from {
+            let pressure = settled(bare_from, safe, stands);
+            let (from, to) = between(bare_from, safe);
+            (pressure, Outcome::Bare { from, to })
         } else {
-            let between = (0.5 * (from + to)).min(limit);
-            let best = prospect.most_probable(least, most, limit);
-            let safe = first(&prospect, |r| r.high - demand.ceiling.si());
-            let best = best.unwrap_or(between).min(safe.max(least));
+            let (lowest, highest) = match demand.bare {
+                Some(bare) => (bare.si(), demand.ceiling.si()),
+                None => (least, most),
+            };
+            let best = prospect.most_probable(lowest, highest, limit);
+            let best = best
+                .unwrap_or(0.5 * (from + to))
+                .min(safe)
+                .max(least)
+                .min(limit);
             let reach = prospect.reach(best);
             let short = PressureDifference::from_si((least - reach.low).max(0.0));
             let over = PressureDifference::from_si((reach.high - most).max(0.0));
@@ -286,6 +324,14 @@ impl Belief {
             bands: prospect.bands(pressure)?,
         })
     }
+}
+
+/// The pressure between two ends, not near either, that changes least what stands in the
+/// loop; the middle where that is not known.
+fn settled(from: f64, to: f64, stands: Option<f64>) -> f64 {
+    let edge = 0.25 * (to - from);
+    let middle = 0.5 * (from + to);
+    stands.map_or(middle, |stands| stands.clamp(from + edge, to - edge))
 }
 
 /// Lowest pressure from which on a rising excess is not negative; the ceiling if it always

@@ -153,6 +153,9 @@ fn today() -> Today {
 fn demand(least: f64, most: f64) -> Demand {
     Demand {
         least: GaugePressure::from_si(least * PSI),
+        bare: None,
+        stands: None,
+        keep: false,
         most: GaugePressure::from_si(most * PSI),
         limit_today: GaugePressure::from_si(100.0 * PSI),
         ceiling: GaugePressure::from_si(100.0 * PSI),
@@ -173,6 +176,58 @@ fn the_pressure_left_keeps_both_seasons_inside() {
     for band in &left.bands {
         assert!(band.low >= wanted.least && band.high <= wanted.most);
     }
+}
+
+#[test]
+fn a_cold_loop_needs_more_than_a_warm_one() {
+    // Warming lowers the pressure of a loop of plastic: one that is charged cold needs the
+    // summer's fall on top.
+    let from = |fahrenheit: f64| {
+        let today = Today {
+            temperature: warm(fahrenheit, 2.0),
+            ..today()
+        };
+        let left = belief().leave(&demand(5.0, 150.0), &today).unwrap();
+        let Outcome::Possible { from, .. } = left.outcome else {
+            panic!("{left:?}");
+        };
+        from.si() / PSI
+    };
+    assert!(
+        from(37.0) > from(70.0) + 3.0,
+        "{} {}",
+        from(37.0),
+        from(70.0)
+    );
+}
+
+#[test]
+fn what_stands_is_kept_where_nothing_speaks_against_it_and_it_keeps_under_the_ceiling() {
+    let stands = |keep, ceiling: f64| {
+        let mut wanted = demand(30.0, 35.0);
+        wanted.bare = Some(GaugePressure::from_si(3.0 * PSI));
+        wanted.stands = Some(GaugePressure::from_si(33.0 * PSI));
+        wanted.keep = keep;
+        wanted.ceiling = GaugePressure::from_si(ceiling * PSI);
+        belief().leave(&wanted, &today()).unwrap()
+    };
+    let kept = stands(true, 100.0);
+    assert_eq!(kept.outcome, Outcome::Kept);
+    assert!((kept.pressure.si() - 33.0 * PSI).abs() < 1e-6);
+    // Otherwise it keeps what it cannot run without, and under the ceiling.
+    let bare = stands(false, 100.0);
+    let Outcome::Bare { from, to } = bare.outcome else {
+        panic!("{bare:?}");
+    };
+    assert!(from <= bare.pressure && bare.pressure <= to);
+    for band in &bare.bands {
+        assert!(band.low.si() > 3.0 * PSI - 50.0 && band.high.si() < 100.0 * PSI + 50.0);
+    }
+    // A ceiling that it would pass is not passed for its sake.
+    let highest = kept.bands.iter().map(|band| band.high.si());
+    let highest = highest.fold(0.0, f64::max) / PSI;
+    let weak = stands(true, highest - 3.0);
+    assert!(weak.outcome != Outcome::Kept && weak.pressure < kept.pressure);
 }
 
 #[test]

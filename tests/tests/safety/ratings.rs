@@ -132,6 +132,7 @@ impl System {
             lowest_leaving: None,
             year: None,
             learned: None,
+            doubted: std::collections::BTreeSet::new(),
         };
         work_plan(&LIBRARY, &treatments, &file, &model, conditions).expect("a plan")
     }

@@ -11,11 +11,13 @@ use super::Call;
 use super::knowledge::knowledge;
 use super::types::PlanView;
 use crate::diagnosis::{CauseId, CauseKind, Diagnosis, Verdict};
+use crate::evidence::lies;
 use crate::plan::quantity::Conditions;
 use crate::plan::{ProcedureId, Treatment, WorkPlan, work_plan};
-use crate::records::{Phase, ReadingPoint};
+use crate::records::{Instrument, Phase, ReadingPoint};
 use crate::uncertainty::Uncertain;
 use crate::units::{Quantity, Temperature};
+use std::collections::BTreeSet;
 
 /// A second cause is treated on the same visit when it is at least this probable.
 /// Judgement.
@@ -23,6 +25,8 @@ const WORTH_TREATING: f64 = 0.35;
 /// Below this nothing is treated on suspicion: there is only something to look for.
 /// Judgement.
 const WORTH_SUSPECTING: f64 = 0.1;
+/// An instrument is tried on the same visit when it is this probable that it lies. Judgement.
+const WORTH_TRYING: f64 = 0.5;
 /// No more causes than this are treated in one plan.
 const TREATED: usize = 2;
 /// Loop temperature where nothing was read: 13 ± 8 °C. Judgement.
@@ -69,7 +73,20 @@ impl Call {
             lowest_leaving: None,
             year: Some((self.year(read), self.day_of_year())),
             learned: self.learned_since_charge().cloned(),
+            doubted: self.doubted(),
         }
+    }
+
+    /// The instruments that the diagnosis doubts.
+    fn doubted(&self) -> BTreeSet<Instrument> {
+        let doubted = self
+            .diagnosis
+            .iter()
+            .flat_map(|diagnosis| &diagnosis.doubted);
+        let causes: BTreeSet<&str> = doubted.map(|doubted| doubted.instrument.as_str()).collect();
+        let all = Instrument::ALL.into_iter();
+        all.filter(|instrument| lies(*instrument).is_some_and(|cause| causes.contains(cause)))
+            .collect()
     }
 
     /// The loop at rest, else the mean of entering and leaving water, as read.
@@ -148,6 +165,21 @@ fn treatments(diagnosis: &Diagnosis) -> Vec<Treatment> {
         if !known && treatments.len() < TREATED {
             treatments.push(Treatment {
                 cause: cause.as_str().to_owned(),
+                procedure: ProcedureId::new(procedure.as_str()),
+            });
+        }
+    }
+    // An instrument that hardly tells the truth is tried on the same visit: what is put
+    // right is proven with it.
+    let lying = diagnosis.doubted.iter();
+    for doubted in lying.filter(|doubted| doubted.probability >= WORTH_TRYING) {
+        let place = graph.find_cause(&doubted.instrument);
+        let procedure = place.and_then(|place| graph.cause(place).procedure.as_ref());
+        let cause = doubted.instrument.as_str();
+        let known = treatments.iter().any(|treatment| treatment.cause == cause);
+        if let Some(procedure) = procedure.filter(|_| !known) {
+            treatments.push(Treatment {
+                cause: cause.to_owned(),
                 procedure: ProcedureId::new(procedure.as_str()),
             });
         }

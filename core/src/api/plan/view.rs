@@ -28,10 +28,14 @@ impl Call {
                     let causes: Vec<String> = causes
                         .map(|id| self.words(&format!("cause-{id}")))
                         .collect();
-                    let args = Args::new().text("causes", causes.join(", ")).text(
-                        "procedure",
-                        self.words(&format!("procedure-{}", correction.procedure.as_str())),
-                    );
+                    let procedure =
+                        self.words(&format!("procedure-{}", correction.procedure.as_str()));
+                    if causes.is_empty() {
+                        return procedure;
+                    }
+                    let args = Args::new()
+                        .text("causes", causes.join(", "))
+                        .text("procedure", procedure);
                     self.wording.catalog().fill("plan-treats", &args)
                 })
                 .collect(),
@@ -78,9 +82,21 @@ impl Call {
                         .text("over", show(over))
                         .text("narrow", self.words(&format!("plan-narrow-{doubt}")))
                 }
+                Remark::BareLeast { inside } | Remark::PressureKept { inside } => {
+                    Args::new().text("inside", show(inside))
+                }
+                Remark::MayPassRating { high, rating } => Args::new()
+                    .text("high", show(high))
+                    .text("rating", show(rating)),
                 Remark::LimitedByRating { inside, short } => Args::new()
                     .text("inside", show(inside))
                     .text("short", show(short)),
+                Remark::FreezesWhereItLeaves { freezes, leaving } => Args::new()
+                    .text("freezes", show(freezes))
+                    .text("leaving", show(leaving)),
+                Remark::LowestEnteringAssumed { entering } => {
+                    Args::new().text("entering", show(entering))
+                }
                 Remark::HoldShows { shows } => Args::new().text("shows", show(shows)),
                 Remark::HoldCannotShow { leak, shows } => Args::new()
                     .text("leak", show(leak))
@@ -309,12 +325,24 @@ fn why_remark(remark: &Remark, plan: &WorkPlan) -> Option<Reasoning> {
             Some(with.with("plan-too-high", *over))
         }
         Remark::LimitedByRating { short, .. } => Some(leave()?.with("plan-too-low", *short)),
+        Remark::BareLeast { .. } | Remark::PressureKept { .. } | Remark::MayPassRating { .. } => {
+            leave()
+        }
+        Remark::FreezesWhereItLeaves { .. } => {
+            let target = plan.sheet.get(QuantityKind::TargetFreezePoint)?;
+            Some(target.reasoning.clone())
+        }
+        Remark::LowestEnteringAssumed { .. } => {
+            let lowest = plan.sheet.get(QuantityKind::LowestLeavingWater)?;
+            Some(lowest.reasoning.clone())
+        }
         Remark::HoldShows { .. } | Remark::HoldCannotShow { .. } => {
             let limit = plan.sheet.get(QuantityKind::HoldFallLimit)?;
             Some(limit.reasoning.clone())
         }
         Remark::RatingUnknown
         | Remark::CartTooSmall
+        | Remark::ReadGaugeFirst
         | Remark::HosesAssumed
         | Remark::ProductAssumed => None,
     }

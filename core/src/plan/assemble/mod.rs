@@ -11,7 +11,7 @@ mod gather;
 
 use super::id::{CautionId, ProcedureId, StepId};
 use super::library::{Criterion, Library, Looked, Origin, Proof, ProofLimit, Step, Timer};
-use super::quantity::{Lack, QuantityKind, Sheet};
+use super::quantity::{Lack, Lacking, QuantityKind, Sheet};
 use super::terms::{FlowCentreKind, Hazard};
 use super::work::{
     Basis, Condition, Correction, Gate, Limit, PlanNote, PlannedProof, PlannedStep, PlannedTimer,
@@ -19,7 +19,7 @@ use super::work::{
 };
 use crate::figures::Figure;
 use crate::fluids::FluidKind;
-use crate::records::{ReadingKind, ReadingPoint};
+use crate::records::{Instrument, ReadingKind, ReadingPoint};
 use gather::{Gathered, order, reduce};
 use std::collections::{BTreeMap, BTreeSet};
 use thiserror::Error;
@@ -27,10 +27,20 @@ use thiserror::Error;
 /// A cause with the procedure that corrects it.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Treatment {
-    /// Id of the cause.
+    /// Id of the cause; empty for what is done whatever the cause.
     pub cause: String,
     /// Its procedure.
     pub procedure: ProcedureId,
+}
+
+impl Treatment {
+    /// What is done whatever the cause.
+    pub(super) fn in_any_case(procedure: &str) -> Self {
+        Self {
+            cause: String::new(),
+            procedure: ProcedureId::new(procedure),
+        }
+    }
 }
 
 /// What is known of the flow centre.
@@ -132,15 +142,23 @@ pub fn assemble(
     treatments: &[Treatment],
     situation: &Situation,
 ) -> Result<WorkPlan, AssembleError> {
-    assemble_with(library, treatments, situation, &Sheet::default())
+    assemble_with(
+        library,
+        treatments,
+        situation,
+        &Sheet::default(),
+        &BTreeSet::new(),
+    )
 }
 
-/// The plan for causes, best ranked first, with the quantities of a sheet.
+/// The plan for causes, best ranked first, with the quantities of a sheet, and without a
+/// proof by an instrument in doubt where another shows the same.
 pub(super) fn assemble_with(
     library: &Library,
     treatments: &[Treatment],
     situation: &Situation,
     sheet: &Sheet,
+    doubted: &BTreeSet<Instrument>,
 ) -> Result<WorkPlan, AssembleError> {
     let corrections = corrections(library, treatments)?;
     let mut notes = Vec::new();
@@ -170,7 +188,7 @@ pub(super) fn assemble_with(
     Ok(WorkPlan {
         tools: once(steps.iter().flat_map(|step| &step.tools)),
         materials: once(steps.iter().flat_map(|step| &step.materials)),
-        proofs: proofs(library, &corrections, situation, sheet),
+        proofs: without(proofs(library, &corrections, situation, sheet), doubted),
         sheet: asked(&steps, sheet),
         corrections,
         steps,
@@ -200,6 +218,9 @@ fn corrections(
                 causes: vec![treatment.cause.clone()],
             }),
         }
+    }
+    for correction in &mut corrections {
+        correction.causes.retain(|cause| !cause.is_empty());
     }
     if corrections.is_empty() {
         return Err(AssembleError::NothingToTreat);
@@ -259,6 +280,7 @@ fn planned(
         timers: step
             .timers
             .iter()
+            .filter(|timer| can_run(timer, sheet))
             .map(|timer| planned_timer(timer, sheet))
             .collect(),
         quantities: step.quantities.clone(),
@@ -338,6 +360,14 @@ fn borne(point: ReadingPoint, limit: Limit, sheet: &Sheet) -> Limit {
     rating(point, &limit, sheet).unwrap_or(limit)
 }
 
+/// Whether a watch would show anything: not where hardly anything stands on the gauge.
+fn can_run(timer: &Timer, sheet: &Sheet) -> bool {
+    let too_low = |lacking: &Lacking| {
+        timer.quantity == Some(lacking.kind) && lacking.lack == Lack::GaugeTooLow
+    };
+    !sheet.lacking.iter().any(too_low)
+}
+
 /// The computed time, unless the least time is longer.
 fn planned_timer(timer: &Timer, sheet: &Sheet) -> PlannedTimer {
     let least = Figure::exact(timer.least);
@@ -383,14 +413,43 @@ fn proofs(
         .flat_map(|procedure| &procedure.proofs);
     let mut proofs: Vec<(&Proof, PlannedProof)> = Vec::new();
     for proof in named.filter_map(|id| library.proof(id)) {
-        let known = proofs.iter().any(|(other, _)| other.id == proof.id);
         let planned = planned_proof(proof, sheet);
-        if !known && proof.only.applies(situation) != Some(false) && has_meaning(&planned, sheet) {
+        // One reading at one time is held to one band: that of this loop, if there is one.
+        let same = proofs.iter_mut().find(|(_, other)| {
+            (other.reading, other.mode, other.when) == (planned.reading, planned.mode, planned.when)
+        });
+        if let Some((_, other)) = same {
+            if is_worked_out(&planned) && !is_worked_out(other) {
+                *other = planned;
+            }
+            continue;
+        }
+        if proof.only.applies(situation) != Some(false) && has_meaning(&planned, sheet) {
             proofs.push((proof, planned));
         }
     }
     proofs.sort_by_key(|(proof, _)| (proof.when, proof.reading));
     proofs.into_iter().map(|(_, planned)| planned).collect()
+}
+
+/// The proofs without those of the flow by a meter in doubt, where exchanger drop or
+/// electric input of the circulators tell it.
+fn without(proofs: Vec<PlannedProof>, doubted: &BTreeSet<Instrument>) -> Vec<PlannedProof> {
+    use ReadingPoint::{CirculatorPower, ExchangerDrop, Flow};
+    let in_doubt = |proof: &PlannedProof| doubted.contains(&proof.reading.usual_instrument());
+    let tells_flow = |proof: &PlannedProof| {
+        let tells = [CirculatorPower, ExchangerDrop].contains(&proof.reading);
+        tells && proof.at_least.is_some() && !in_doubt(proof)
+    };
+    let told = proofs.iter().any(tells_flow);
+    let kept = |proof: &PlannedProof| !(told && proof.reading == Flow && in_doubt(proof));
+    proofs.into_iter().filter(kept).collect()
+}
+
+/// Whether a band is computed for this loop at either end.
+fn is_worked_out(proof: &PlannedProof) -> bool {
+    let mut ends = [&proof.at_least, &proof.at_most].into_iter().flatten();
+    ends.any(|end| matches!(end.basis, Basis::Computed(_)))
 }
 
 /// Whether a proof says anything here: not where its limit is one of another season.

@@ -17,10 +17,60 @@ const USUAL_LOWEST_SPREAD: f64 = 2.5;
 /// How far below the freeze point to reach a fluid is needlessly strong, K.
 /// Judgement.
 const TOO_STRONG: f64 = 10.0 / 1.8;
+/// 95 % of a normal distribution lie below so many standard uncertainties.
+const ONE_SIDED: f64 = 1.645;
 /// Strength of an alcohol premix, by volume. Judgement: stated beside the dose.
 const PREMIX: f64 = 0.5;
 
+/// A freeze point and the water that it is too near to.
+#[derive(Copy, Clone, PartialEq, Debug)]
+pub struct Freezing {
+    /// Freeze point that was measured.
+    pub at: Uncertain<Temperature>,
+    /// Water that leaves the heat pump, or must be reckoned with.
+    pub leaving: Uncertain<Temperature>,
+}
+
+/// Whether the fluid that was measured may freeze where the water leaves: by the readings
+/// of both as well as they are known, or because it freezes above the lowest water that
+/// must be reckoned with. None where it does not, for plain water, and without a sample
+/// read by an instrument that can tell this fluid.
+pub fn may_freeze(known: &Known<'_>) -> Option<Freezing> {
+    let kind = known
+        .model
+        .fluid
+        .kind
+        .filter(|kind| *kind != FluidKind::Water)?;
+    if known.model.fluid.concentration != Concentration::Measured {
+        return None;
+    }
+    let at = freezing_as_met(known, kind);
+    let read = known.read_in(ReadingPoint::LeavingWater, OperatingMode::Heating);
+    let too_near = |leaving: &Uncertain<Temperature>| {
+        let doubt = at.standard().hypot(leaving.standard());
+        at.value().si() + ONE_SIDED * doubt >= leaving.value().si()
+    };
+    if let Some(leaving) = read.filter(too_near) {
+        return Some(Freezing { at, leaving });
+    }
+    if let Some(asked) = known.file.visit.means.wanted_freeze_point {
+        // What was asked for lies the margin below the water that was reckoned with.
+        let leaving = asked.get() + TemperatureDifference::from_si(FREEZE_MARGIN);
+        let leaving = Uncertain::exact(leaving);
+        return (at.value() >= leaving.value()).then_some(Freezing { at, leaving });
+    }
+    let heats = super::running::mode(known) == OperatingMode::Heating;
+    let (leaving, _) = reckoned_leaving(known);
+    (heats && at.value() >= leaving.value()).then_some(Freezing { at, leaving })
+}
+
 pub(super) fn compute(known: &Known<'_>, sheet: &mut Sheet) {
+    if let Some(Freezing { at, leaving }) = may_freeze(known) {
+        sheet.remarks.push(Remark::FreezesWhereItLeaves {
+            freezes: Figure::uncertain(at),
+            leaving: Figure::uncertain(leaving),
+        });
+    }
     let leaving = lowest_leaving(known, sheet);
     let wanted = wanted(known, leaving, sheet);
     let floor = wanted - TemperatureDifference::from_si(TOO_STRONG);
@@ -126,9 +176,14 @@ fn reasoning(
 
 /// Freeze point of what is in the loop before the dose.
 fn freezing_now(known: &Known<'_>, kind: FluidKind) -> Uncertain<Temperature> {
-    if known.refilled {
-        return Uncertain::exact(Fluid::WATER.freezing_point());
+    match known.refilled {
+        true => Uncertain::exact(Fluid::WATER.freezing_point()),
+        false => freezing_as_met(known, kind),
     }
+}
+
+/// Freeze point of what is in the loop as it was met.
+fn freezing_as_met(known: &Known<'_>, kind: FluidKind) -> Uncertain<Temperature> {
     let at = |fraction: Fraction| -> Result<Temperature, Infallible> {
         let fraction = Fraction::from_si(fraction.si().clamp(0.0, 0.6));
         let fluid = Fluid::from_volume_fraction(kind, fraction);
@@ -143,8 +198,33 @@ fn freezing_now(known: &Known<'_>, kind: FluidKind) -> Uncertain<Temperature> {
 
 /// The lowest water that will leave the heat pump.
 fn lowest_leaving(known: &Known<'_>, sheet: &mut Sheet) -> Uncertain<Temperature> {
+    let (lowest, why) = reckoned_leaving(known);
+    // What is reckoned with is one number, too: how far it is known is told beside it.
+    sheet.add(Q::LowestLeavingWater, Figure::exact(lowest.value()), why);
+    let logged = known.read::<Temperature>(ReadingPoint::LowestEnteringWater);
+    if known.conditions.lowest_leaving.is_none() && logged.is_none() {
+        let entering = Temperature::from_celsius(USUAL_LOWEST_ENTERING);
+        sheet.remarks.push(Remark::LowestEnteringAssumed {
+            entering: Figure::exact(entering),
+        });
+    }
+    // A limit is one number: that with which the dose reckons. What it may be off is
+    // covered by the margin between it and the freeze point. In cooling the water leaves
+    // warmer than it comes, and freezing is no question.
+    if super::running::mode(known) == OperatingMode::Cooling {
+        sheet.lack(&[Q::LeavingWaterLimit], Lack::Cooling);
+    } else {
+        let why = Reasoning::new("plan-leaving-water-limit", Authority::CommonPractice)
+            .with("plan-lowest-leaving-water", Figure::uncertain(lowest));
+        sheet.add(Q::LeavingWaterLimit, Figure::exact(lowest.value()), why);
+    }
+    lowest
+}
+
+/// The same, with its reasons.
+fn reckoned_leaving(known: &Known<'_>) -> (Uncertain<Temperature>, Reasoning) {
     let demand = &known.model.demand;
-    let (lowest, why) = if let Some(given) = known.conditions.lowest_leaving {
+    if let Some(given) = known.conditions.lowest_leaving {
         let why = Reasoning::new("plan-lowest-leaving-known", Authority::CommonPractice);
         (given, why)
     } else {
@@ -162,19 +242,7 @@ fn lowest_leaving(known: &Known<'_>, sheet: &mut Sheet) -> Uncertain<Temperature
             Uncertain::new(entering.value() - change.value(), spread),
             why,
         )
-    };
-    sheet.add(Q::LowestLeavingWater, Figure::uncertain(lowest), why);
-    // A limit is one number: that with which the dose reckons. What it may be off is
-    // covered by the margin between it and the freeze point. In cooling the water leaves
-    // warmer than it comes, and freezing is no question.
-    if super::running::mode(known) == OperatingMode::Cooling {
-        sheet.lack(&[Q::LeavingWaterLimit], Lack::Cooling);
-    } else {
-        let why = Reasoning::new("plan-leaving-water-limit", Authority::CommonPractice)
-            .with("plan-lowest-leaving-water", Figure::uncertain(lowest));
-        sheet.add(Q::LeavingWaterLimit, Figure::exact(lowest.value()), why);
     }
-    lowest
 }
 
 /// The freeze point to reach: what was asked for, or the trade's margin below

@@ -187,7 +187,6 @@ pub(super) fn standing(
     known: &Known<'_>,
     belief: &Belief,
     now: Temperature,
-    today: &Today,
     sheet: &mut Sheet,
 ) -> Result<(), PressureError> {
     let both = [Q::StandingHoldTime, Q::StandingFallLimit];
@@ -202,7 +201,7 @@ pub(super) fn standing(
             gauge: 0.0,
             held: days(STOOD_DAYS),
             temperature: Uncertain::exact(now),
-            ..*today
+            earlier: None,
         },
     );
     let watches = watches(&stood, pressure, now, reading.standard())?;

@@ -19,6 +19,10 @@ named! {
         LeastFlow = "least-flow",
         /// Flow that carries air out of a section, at the transport velocity.
         PurgeFlow = "purge-flow",
+        /// Flow that carries air out of one circuit, all others shut.
+        CircuitPurgeFlow = "circuit-purge-flow",
+        /// Fluid that one circuit holds.
+        CircuitVolume = "circuit-volume",
         /// Pressure lost in loop and hoses at the purge flow.
         PurgeLoss = "purge-loss",
         /// Velocity the cart reaches in a section.
@@ -99,8 +103,12 @@ named! {
         TemperatureChangeLow = "temperature-change-low",
         /// Upper end of the fluid's temperature change across the unit.
         TemperatureChangeHigh = "temperature-change-high",
+        /// Pressure drop across the exchanger at the least flow, lower end.
+        ExchangerDropLow = "exchanger-drop-low",
         /// Pressure drop across the exchanger at the needed flow, upper end.
         ExchangerDropHigh = "exchanger-drop-high",
+        /// Electric input of all circulators together, no less than.
+        CirculatorPowerLow = "circulator-power-low",
         /// Lowest leaving water that the fluid must stand.
         LowestLeavingWater = "lowest-leaving-water",
         /// Leaving water in heating, no lower than.
@@ -116,6 +124,7 @@ impl QuantityKind {
         match self {
             Self::LoopVolume
             | Self::IndoorVolume
+            | Self::CircuitVolume
             | Self::DeadHeadAir
             | Self::AntifreezeDose
             | Self::DrainVolume
@@ -123,7 +132,9 @@ impl QuantityKind {
             | Self::MissingVolume
             | Self::ReservoirFill
             | Self::ReleaseVolume => Dimension::Volume,
-            Self::NeededFlow | Self::LeastFlow | Self::PurgeFlow => Dimension::VolumeFlow,
+            Self::NeededFlow | Self::LeastFlow | Self::PurgeFlow | Self::CircuitPurgeFlow => {
+                Dimension::VolumeFlow
+            }
             Self::LowestRating
             | Self::DeadHeadPressure
             | Self::StretchPressure
@@ -143,7 +154,9 @@ impl QuantityKind {
             Self::PurgeLoss
             | Self::HoldFallLimit
             | Self::StandingFallLimit
+            | Self::ExchangerDropLow
             | Self::ExchangerDropHigh => Dimension::Pressure,
+            Self::CirculatorPowerLow => Dimension::Power,
             Self::CartVelocity => Dimension::Velocity,
             Self::PurgeGroups => Dimension::Number,
             Self::TurnoverTime
@@ -171,6 +184,7 @@ impl QuantityKind {
         match self {
             Self::DeadHeadLimit => Some((Unit::Inch, Unit::Centimetre)),
             Self::CoarseFilter | Self::FineFilter => Some((Unit::Micrometre, Unit::Micrometre)),
+            Self::CirculatorPowerLow => Some((Unit::Watt, Unit::Watt)),
             _ => None,
         }
     }

@@ -33,6 +33,8 @@ pub(super) fn compute(known: &Known<'_>, sheet: &mut Sheet) {
     let flows = [
         Q::PurgeFlow,
         Q::PurgeLoss,
+        Q::CircuitPurgeFlow,
+        Q::CircuitVolume,
         Q::CartVelocity,
         Q::PurgeGroups,
         Q::TurnoverTime,
@@ -63,7 +65,7 @@ pub(super) fn compute(known: &Known<'_>, sheet: &mut Sheet) {
     if curve.is_some() {
         reached(&planned, rules, sheet);
     } else {
-        sheet.lack(&flows[2..], Lack::CartCurve);
+        sheet.lack(&flows[4..], Lack::CartCurve);
     }
 }
 
@@ -233,11 +235,19 @@ fn needs(
         if let Some(need) = own {
             let reasoning = why().with("plan-bore", bore(group.pipe.bore()));
             let flow = Uncertain::relative(need.needed, BORE_SPREAD);
+            for kind in [Q::PurgeFlow, Q::CircuitPurgeFlow] {
+                let part = Part::Circuits(place);
+                sheet.add_part(kind, part, Figure::uncertain(flow), reasoning.clone());
+            }
+            let holds = group.pipe.volume(group.length);
             sheet.add_part(
-                Q::PurgeFlow,
+                Q::CircuitVolume,
                 Part::Circuits(place),
-                Figure::uncertain(flow),
-                reasoning,
+                Figure::uncertain(Uncertain::relative(holds, BORE_SPREAD)),
+                Reasoning::new(
+                    "plan-circuit-volume",
+                    Authority::Published("pipe-standards"),
+                ),
             );
         }
         first += group.count as usize;

@@ -19,6 +19,9 @@ const WITHIN: f64 = 0.9;
 /// The same where only the capacity is known: the lower end of 2.25 to 3 gpm
 /// per ton, common practice, no source.
 const LEAST_GPM_PER_TON: f64 = 2.25;
+/// Electric input of circulators that turn, over that of their plates. Judgement, as for
+/// the reading of it.
+const LEAST_INPUT: f64 = 0.75;
 /// Water temperature for which exchanger curves are printed where the curve
 /// does not say. Judgement.
 const CURVE_CELSIUS: f64 = 20.0;
@@ -35,6 +38,27 @@ pub(super) fn compute(known: &Known<'_>, sheet: &mut Sheet) {
     reservoir(known, sheet);
     changes(known, sheet);
     exchanger(known, sheet);
+    input(known, sheet);
+}
+
+/// What all circulators together take when all of them turn: the sum of the nameplates
+/// less what input falls towards no flow and plates are rounded. With one of two dead it
+/// is half.
+fn input(known: &Known<'_>, sheet: &mut Sheet) {
+    let circulators = &known.file.system.circulators;
+    let plates = circulators.iter().map(|circulator| circulator.rated_power);
+    let plates: Option<f64> = plates.map(|power| Some(power?.get().si())).sum();
+    let Some(plates) = plates.filter(|plates| *plates > 0.0) else {
+        sheet.lack(&[Q::CirculatorPowerLow], Lack::Nameplates);
+        return;
+    };
+    let shown = |si: f64| Figure::exact(Power::from_si(si)).shown_in(Unit::Watt, Unit::Watt);
+    sheet.add(
+        Q::CirculatorPowerLow,
+        shown(LEAST_INPUT * plates),
+        Reasoning::new("plan-circulator-power", Authority::Judgement)
+            .with("plan-nameplates", shown(plates)),
+    );
 }
 
 fn flow(known: &Known<'_>, sheet: &mut Sheet) {
@@ -205,7 +229,10 @@ fn exchanger(known: &Known<'_>, sheet: &mut Sheet) {
         .map(|point| (point.flow.get(), point.drop.get()))
         .collect();
     if points.is_empty() {
-        sheet.lack(&[Q::ExchangerDropHigh], Lack::ExchangerCurve);
+        sheet.lack(
+            &[Q::ExchangerDropLow, Q::ExchangerDropHigh],
+            Lack::ExchangerCurve,
+        );
         return;
     }
     let printed = exchanger
@@ -218,18 +245,30 @@ fn exchanger(known: &Known<'_>, sheet: &mut Sheet) {
         .and_then(|water| LossCurve::through(&points, water).ok());
     let state = FluidState::of(fluid, at).ok();
     let (Some(curve), Some(state)) = (curve, state) else {
-        sheet.lack(&[Q::ExchangerDropHigh], Lack::OutsideModel);
+        sheet.lack(
+            &[Q::ExchangerDropLow, Q::ExchangerDropHigh],
+            Lack::OutsideModel,
+        );
         return;
     };
     let needed = known.model.demand.flow.value();
-    let drop = Uncertain::relative(curve.pressure_drop(needed, state), CURVE_SPREAD);
-    let why = Reasoning::new("plan-exchanger-drop", Authority::Judgement)
-        .with("plan-needed-flow", Figure::exact(needed))
-        .with("plan-loop-temperature", Figure::exact(at))
-        .with("plan-drop-expected", Figure::uncertain(drop));
+    let least = sheet.si(Q::LeastFlow).map_or(needed, VolumeFlow::from_si);
+    let at_flow = |flow| Uncertain::relative(curve.pressure_drop(flow, state), CURVE_SPREAD);
+    let why = |flow, drop| {
+        Reasoning::new("plan-exchanger-drop", Authority::Judgement)
+            .with("plan-needed-flow", Figure::exact(flow))
+            .with("plan-loop-temperature", Figure::exact(at))
+            .with("plan-drop-expected", Figure::uncertain(drop))
+    };
+    let (low, high) = (at_flow(least), at_flow(needed));
+    sheet.add(
+        Q::ExchangerDropLow,
+        Figure::exact(low.interval(2.0).0),
+        why(least, low),
+    );
     sheet.add(
         Q::ExchangerDropHigh,
-        Figure::exact(drop.interval(2.0).1),
-        why,
+        Figure::exact(high.interval(2.0).1),
+        why(needed, high),
     );
 }

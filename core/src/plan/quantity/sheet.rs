@@ -8,9 +8,10 @@ use crate::pressure::belief::Belief;
 use crate::pressure::belief::Unknown;
 use crate::pressure::year::Year;
 use crate::records::visit_file::VisitFile;
-use crate::records::{Phase, ReadingPoint};
+use crate::records::{Instrument, OperatingMode, Phase, Reading, ReadingPoint};
 use crate::uncertainty::Uncertain;
 use crate::units::{GaugePressure, Quantity, Temperature, Unit};
+use std::collections::BTreeSet;
 
 /// What the day brings.
 #[derive(Clone, Debug)]
@@ -25,6 +26,8 @@ pub struct Conditions {
     pub year: Option<(Year, f64)>,
     /// What earlier readings taught of pipe and ground.
     pub learned: Option<Belief>,
+    /// Instruments that the diagnosis doubts.
+    pub doubted: BTreeSet<Instrument>,
 }
 
 /// Everything that quantities are computed from.
@@ -40,6 +43,9 @@ pub struct Known<'a> {
     pub refilled: bool,
     /// Whether the pressure is set on this visit.
     pub charges: bool,
+    /// Whether the pressure is itself what is wrong, or a leak is looked for: what the loop
+    /// stands at is then no pattern for what to leave.
+    pub treats_pressure: bool,
     /// Whether the loop is purged, so that air may stay in it.
     pub purges: bool,
     /// Whether a leak is looked for.
@@ -47,15 +53,38 @@ pub struct Known<'a> {
 }
 
 impl Known<'_> {
-    /// The last reading of a point as it was met, with its uncertainty.
+    /// The last reading of a point as it was met, with its uncertainty; one by an
+    /// instrument in doubt only where there is no other.
     pub(super) fn read<Q: Quantity>(&self, point: ReadingPoint) -> Option<Uncertain<Q>> {
-        let readings = self.file.visit.readings.iter().rev();
-        readings
-            .filter(|reading| reading.point() == point && reading.phase == Phase::Found)
-            .find_map(|reading| {
-                let value = reading.quantity::<Q>()?;
-                Some(Uncertain::new(value, reading.standard_uncertainty()))
-            })
+        self.read_where(point, |_| true)
+    }
+    /// The same, of those in one mode of operation.
+    pub(super) fn read_in<Q: Quantity>(
+        &self,
+        point: ReadingPoint,
+        mode: OperatingMode,
+    ) -> Option<Uncertain<Q>> {
+        self.read_where(point, |reading| reading.mode == Some(mode))
+    }
+    fn read_where<Q: Quantity>(
+        &self,
+        point: ReadingPoint,
+        counts: impl Fn(&Reading) -> bool,
+    ) -> Option<Uncertain<Q>> {
+        let of = |reading: &&Reading| {
+            reading.point() == point && reading.phase == Phase::Found && counts(reading)
+        };
+        let trusted = |reading: &&Reading| {
+            let instrument = reading.instrument_or_usual();
+            !self.conditions.doubted.contains(&instrument)
+        };
+        let quantity = |reading: &Reading| {
+            let value = reading.quantity::<Q>()?;
+            Some(Uncertain::new(value, reading.standard_uncertainty()))
+        };
+        let found = || self.file.visit.readings.iter().rev().filter(of);
+        let mut sound = found().filter(trusted).filter_map(quantity);
+        sound.next().or_else(|| found().find_map(quantity))
     }
     /// What the gauge read when the loop was left, on the day of the visit: what is read
     /// on a later day carries its time.
@@ -125,10 +154,14 @@ named! {
         CartTank = "cart-tank",
         /// The exchanger's curve is not known.
         ExchangerCurve = "exchanger-curve",
+        /// The nameplates of the circulators are not known.
+        Nameplates = "nameplates",
         /// The pressure at rest has not been read.
         StaticReading = "static-reading",
         /// So little stands on the gauge that a leak would hardly move it.
         GaugeTooLow = "gauge-too-low",
+        /// So little is known of pipe, ground and seasons that the band holds everything.
+        TooLittleKnown = "too-little-known",
         /// Volume or pre-charge of the expansion tank is not known.
         TankData = "tank-data",
         /// The reservoir's diameter is not known.
@@ -182,6 +215,11 @@ pub enum Remark {
     },
     /// The hoses are not known: 20 ft of 1 in hose were assumed.
     HosesAssumed,
+    /// Nobody logged the lowest entering water of the season: this one was taken.
+    LowestEnteringAssumed {
+        /// What was taken.
+        entering: Figure,
+    },
     /// What is added was assumed: pure glycol, or alcohol premixed half and half.
     ProductAssumed,
     /// No pressure is certain to stay inside the limits in every season: see it again.
@@ -195,6 +233,13 @@ pub enum Remark {
         /// What makes the band widest.
         widest: Option<Unknown>,
     },
+    /// The fluid may freeze at the water that leaves, or that must be reckoned with.
+    FreezesWhereItLeaves {
+        /// Its freeze point.
+        freezes: Figure,
+        /// The water.
+        leaving: Figure,
+    },
     /// From which fall on a leak shows in the hour after a charge.
     HoldShows {
         /// Fall per day that shows.
@@ -207,6 +252,26 @@ pub enum Remark {
         /// Fall per day that shows.
         shows: Figure,
     },
+    /// No pressure is certain to keep both limits; this one keeps what the loop cannot run
+    /// without, and under the rating.
+    BareLeast {
+        /// Probability that it stays inside the limits.
+        inside: Figure,
+    },
+    /// Nothing speaks against what the loop stood at: it is left so.
+    PressureKept {
+        /// Probability that it stays inside the limits.
+        inside: Figure,
+    },
+    /// At the upper end of its band the loop may come above its weakest part's rating.
+    MayPassRating {
+        /// What it may come to.
+        high: Figure,
+        /// The rating.
+        rating: Figure,
+    },
+    /// What the loop stands at was not read.
+    ReadGaugeFirst,
     /// What the seasons ask for is more than may be put on: see it again.
     LimitedByRating {
         /// Probability that the pressure to leave stays inside the limits.
@@ -218,7 +283,7 @@ pub enum Remark {
 
 impl Remark {
     /// Stable ids of all kinds.
-    pub const IDS: [&'static str; 9] = [
+    pub const IDS: [&'static str; 15] = [
         "rating-unknown",
         "cart-too-small",
         "large-header",
@@ -228,6 +293,12 @@ impl Remark {
         "limited-by-rating",
         "hold-shows",
         "hold-cannot-show",
+        "bare-least",
+        "pressure-kept",
+        "may-pass-rating",
+        "read-gauge-first",
+        "freezes-where-it-leaves",
+        "lowest-entering-assumed",
     ];
     /// The quantities that it is said beside.
     pub fn about(&self) -> &'static [QuantityKind] {
@@ -237,7 +308,14 @@ impl Remark {
             Self::CartTooSmall | Self::LargeHeader { .. } => &[Q::PurgeFlow, Q::CartVelocity],
             Self::HosesAssumed => &[Q::PurgeLoss, Q::CartVelocity],
             Self::ProductAssumed => &[Q::AntifreezeDose],
-            Self::NoPressureServes { .. } | Self::LimitedByRating { .. } => &[Q::LeavePressure],
+            Self::NoPressureServes { .. }
+            | Self::BareLeast { .. }
+            | Self::PressureKept { .. }
+            | Self::MayPassRating { .. }
+            | Self::ReadGaugeFirst
+            | Self::LimitedByRating { .. } => &[Q::LeavePressure],
+            Self::FreezesWhereItLeaves { .. } => &[Q::TargetFreezePoint],
+            Self::LowestEnteringAssumed { .. } => &[Q::LowestLeavingWater],
             Self::HoldShows { .. } | Self::HoldCannotShow { .. } => &[Q::HoldFallLimit],
         }
     }
@@ -253,6 +331,12 @@ impl Remark {
             Self::LimitedByRating { .. } => Self::IDS[6],
             Self::HoldShows { .. } => Self::IDS[7],
             Self::HoldCannotShow { .. } => Self::IDS[8],
+            Self::BareLeast { .. } => Self::IDS[9],
+            Self::PressureKept { .. } => Self::IDS[10],
+            Self::MayPassRating { .. } => Self::IDS[11],
+            Self::ReadGaugeFirst => Self::IDS[12],
+            Self::FreezesWhereItLeaves { .. } => Self::IDS[13],
+            Self::LowestEnteringAssumed { .. } => Self::IDS[14],
         }
     }
 }

@@ -5,11 +5,12 @@ use super::sheet::has_tank;
 use super::{Known, Lack, QuantityKind as Q, Remark, Sheet, hold};
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::pressure::PressureError;
-use crate::pressure::balance::{ChargeState, Properties, SealedLoop, balance};
+use crate::pressure::balance::{ChargeState, Earlier, Properties, SealedLoop, balance};
 use crate::pressure::band::Band;
 use crate::pressure::belief::Unknown;
 use crate::pressure::belief::{Belief, Charge, Moment, Unknowns};
 use crate::pressure::leave::{Demand, Leave, Outcome, Today};
+use crate::records::visit_file::VisitFile;
 use crate::records::{FlowCentre, ReadingPoint};
 use crate::uncertainty::{Uncertain, propagate};
 use crate::units::{
@@ -40,8 +41,10 @@ const RECHECKS: [(f64, Q, Q); 3] = [
     (7.0, Q::RecheckWeekLow, Q::RecheckWeekHigh),
     (30.0, Q::RecheckMonthLow, Q::RecheckMonthHigh),
 ];
-/// How long a loop that nobody charges has stood at the least, days. Judgement.
+/// How long a loop has stood as it reads at the least, and where nobody knows when it was
+/// charged, days. Judgement.
 const STOOD_DAYS: f64 = 1.0;
+const UNKNOWN_DAYS: f64 = 30.0;
 /// How far the loop's temperature may move from one recheck to the next, K. Judgement.
 const RECHECK_SPREAD: f64 = 2.0;
 /// Time the pipe is held stretched, min: 20 to 30, common practice, no source.
@@ -53,6 +56,9 @@ const STRETCH_PSI: f64 = 10.0;
 const GAUGE_PSI: f64 = 1.0;
 /// How near a pressure can be set by a valve and a dial gauge, psi. Judgement.
 const SETTING_PSI: f64 = 3.0;
+
+/// A full vacuum on a gauge, Pa.
+const VACUUM: f64 = -1e5;
 
 /// All quantities of this file.
 const ALL: [Q; 19] = [
@@ -154,14 +160,16 @@ fn charge(known: &Known<'_>, system: SealedLoop, sheet: &mut Sheet) -> Result<()
         temperature: now,
         held: minutes(STRETCHED_MINUTES),
         gauge: psi(GAUGE_PSI),
-        earlier: None,
+        earlier: known
+            .read::<GaugePressure>(ReadingPoint::StaticPressure)
+            .map(|read| stood_under(known.file, read.value())),
     };
     let start = Charge {
         pressure: Uncertain::new(GaugePressure::from_si(0.5 * (least + most)), today.gauge),
         temperature: now,
         held: today.held,
         air: None,
-        earlier: None,
+        earlier: today.earlier,
     };
     let belief = match &known.conditions.learned {
         Some(learned) => learned.recharged(start.pressure.value(), &today),
@@ -170,6 +178,11 @@ fn charge(known: &Known<'_>, system: SealedLoop, sheet: &mut Sheet) -> Result<()
     let moments = seasons(known);
     let demand = Demand {
         least: GaugePressure::from_si(least),
+        bare: Some(GaugePressure::from_si(
+            sheet.si(Q::SuctionFloor).unwrap_or(0.0).min(least),
+        )),
+        stands: today.earlier.map(|earlier| earlier.pressure),
+        keep: !known.treats_pressure,
         most: GaugePressure::from_si(most),
         limit_today: GaugePressure::from_si(most),
         ceiling: GaugePressure::from_si(rating),
@@ -192,7 +205,7 @@ fn charge(known: &Known<'_>, system: SealedLoop, sheet: &mut Sheet) -> Result<()
         .read::<GaugePressure>(ReadingPoint::StaticPressure)
         .map_or(psi(GAUGE_PSI), |read| read.standard());
     hold::charged(known, &left, leave.pressure, now.value(), gauge, sheet)?;
-    hold::standing(known, &belief, now.value(), &today, sheet)?;
+    hold::standing(known, &belief, now.value(), sheet)?;
     rechecks(known, &belief, &leave, &same_day, sheet)?;
     volumes(known, &system, unknowns, &leave, now, sheet);
     Ok(())
@@ -226,10 +239,33 @@ fn seasons(known: &Known<'_>) -> Vec<Moment> {
         .collect()
 }
 
+/// What the pipe has stood under, by what the gauge reads before anything is changed, and
+/// how long. It keeps the stretch of that time: only what is put on or let off today
+/// relaxes, or comes back, afresh. (The strains of earlier loads add up: Boltzmann's
+/// superposition, as in `pressure::balance`.)
+pub fn stood_under(file: &VisitFile, read: GaugePressure) -> Earlier {
+    let record = &file.commissioning;
+    let charged = record.charge_date.or(record.date);
+    let mut readings = file.visit.readings.iter();
+    let topped_up = readings
+        .any(|reading| reading.point() == ReadingPoint::TopUpVolume && reading.value().si() > 0.0);
+    let since = || {
+        let day = charged.or(file.system.installed_on)?;
+        Some((file.visit.date? - day).num_days() as f64)
+    };
+    let held = match topped_up {
+        true => STOOD_DAYS,
+        false => since().unwrap_or(UNKNOWN_DAYS).max(STOOD_DAYS),
+    };
+    Earlier {
+        pressure: read,
+        held: days(held),
+    }
+}
+
 fn ends(bands: &[Band]) -> (GaugePressure, GaugePressure) {
     // The belief's tails may lie below a full vacuum, a gauge may not.
-    let vacuum = -Unit::Bar.to_si(1.0);
-    let low = bands.iter().map(|band| band.low.si().max(vacuum));
+    let low = bands.iter().map(|band| band.low.si().max(VACUUM));
     let high = bands.iter().map(|band| band.high.si());
     (
         GaugePressure::from_si(low.fold(f64::INFINITY, f64::min)),
@@ -241,6 +277,20 @@ fn ends(bands: &[Band]) -> (GaugePressure, GaugePressure) {
 fn widest(bands: &[Band]) -> Option<Unknown> {
     let wider = |a: &&Band, b: &&Band| a.width().total_cmp(&b.width());
     bands.iter().max_by(wider)?.widest()
+}
+
+/// Around the pressure to leave: half of what does, for it is set more exactly than that,
+/// and what is read later is held against all that may be left; but never so little that
+/// it cannot be set.
+fn within(
+    from: GaugePressure,
+    to: GaugePressure,
+    pressure: GaugePressure,
+    setting: PressureDifference,
+) -> (GaugePressure, GaugePressure) {
+    let half = (0.25 * (to.si() - from.si())).max(setting.si());
+    let end = |off: f64| GaugePressure::from_si(pressure.si() + off);
+    (end(-half), end(half))
 }
 
 fn leaving(
@@ -261,8 +311,17 @@ fn leaving(
         Figure::exact(Fraction::from_si(leave.inside)).shown_in(Unit::Percent, Unit::Percent);
     let setting = PressureDifference::from_si(psi(SETTING_PSI));
     let difference = |pressure: PressureDifference| Figure::exact(pressure);
+    let near = (leave.pressure - setting, leave.pressure + setting);
     let (from, to) = match leave.outcome {
-        Outcome::Possible { from, to } => (from, to),
+        Outcome::Possible { from, to } => within(from, to, leave.pressure, setting),
+        Outcome::Bare { .. } => {
+            sheet.remarks.push(Remark::BareLeast { inside });
+            near
+        }
+        Outcome::Kept => {
+            sheet.remarks.push(Remark::PressureKept { inside });
+            near
+        }
         Outcome::Impossible { short, over } => {
             sheet.remarks.push(Remark::NoPressureServes {
                 inside,
@@ -270,14 +329,14 @@ fn leaving(
                 over: difference(over),
                 widest: widest(&leave.bands),
             });
-            (leave.pressure - setting, leave.pressure + setting)
+            near
         }
         Outcome::LimitedToday { short } => {
             sheet.remarks.push(Remark::LimitedByRating {
                 inside,
                 short: difference(short),
             });
-            (leave.pressure - setting, leave.pressure + setting)
+            near
         }
     };
     let capped = |pressure: GaugePressure, limit| if pressure > limit { limit } else { pressure };
@@ -290,8 +349,25 @@ fn leaving(
     sheet.add(Q::LeavePressureLow, Figure::exact(today_most(from)), why());
     sheet.add(Q::LeavePressureHigh, Figure::exact(today_most(to)), why());
     let (low, high) = ends(&leave.bands);
-    sheet.add(Q::SeasonLow, Figure::exact(low), why());
-    sheet.add(Q::SeasonHigh, Figure::exact(high), why());
+    if high > demand.ceiling {
+        sheet.remarks.push(Remark::MayPassRating {
+            high: Figure::exact(high),
+            rating: Figure::exact(demand.ceiling),
+        });
+    }
+    if demand.stands.is_none() {
+        sheet.remarks.push(Remark::ReadGaugeFirst);
+    }
+    let season = || Reasoning {
+        formula: "plan-season-band",
+        ..why()
+    };
+    if low.si() <= VACUUM {
+        sheet.lack(&[Q::SeasonLow, Q::SeasonHigh], Lack::TooLittleKnown);
+    } else {
+        sheet.add(Q::SeasonLow, Figure::exact(low), season());
+        sheet.add(Q::SeasonHigh, Figure::exact(high), season());
+    }
     let higher = leave.pressure + PressureDifference::from_si(psi(STRETCH_PSI));
     // The gauge may be off: what it shows stays below the rating by as much, unless the
     // pressure to leave is itself as high.
@@ -353,6 +429,7 @@ fn rechecks(
         let stood = Today {
             gauge: read.standard(),
             held: days(STOOD_DAYS),
+            earlier: None,
             ..*today
         };
         let read = read.value();

@@ -11,7 +11,7 @@ mod shown;
 use crate::api::Call;
 use crate::plan::WorkPlan;
 use crate::plan::quantity::{
-    LEAST_PSI, MOST_PSI, QuantityKind, SEASONS, TANK_LEAST_BAR, TANK_MOST_BAR,
+    LEAST_PSI, MOST_PSI, QuantityKind, SEASONS, TANK_LEAST_BAR, TANK_MOST_BAR, stood_under,
 };
 use crate::pressure::band::Band as Expected;
 use crate::pressure::belief::{Belief, Charge, Moment};
@@ -186,7 +186,7 @@ impl Call {
                     temperature: charge.temperature,
                     held: charge.held,
                     gauge: charge.pressure.standard(),
-                    earlier: None,
+                    earlier: charge.earlier,
                 },
             ),
             None => Belief::prior(self.model.sealed_loop()?, unknowns, charge).ok()?,
@@ -284,12 +284,19 @@ impl Call {
         } else {
             (read(Phase::Found)?, days(STANDING_DAYS), Start::Found)
         };
+        // What is put on today comes on top of what the pipe has stood under.
+        let earlier = match start {
+            Start::Found => None,
+            Start::Left | Start::Planned => {
+                read(Phase::Found).map(|found| stood_under(&self.file, found.value()))
+            }
+        };
         let charge = Charge {
             pressure,
             temperature: Uncertain::exact(Temperature::from_celsius(SEASONS[0].0)),
             held,
             air: None,
-            earlier: None,
+            earlier,
         };
         Some((charge, start))
     }

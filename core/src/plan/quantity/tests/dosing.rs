@@ -72,6 +72,7 @@ fn a_strong_loop_is_thinned_and_a_refilled_one_dosed_from_water() {
         conditions: conditions(5.0),
         refilled: true,
         charges: true,
+        treats_pressure: true,
         purges: true,
         seeks_leak: false,
     });
@@ -100,13 +101,22 @@ fn without_a_sample_nothing_is_said_to_be_right() {
 #[test]
 fn the_leaving_water_has_a_lower_limit_in_heating_only_and_it_is_one_number() {
     // The usual lowest entering water, 30.2 °F, less the change of 4 tons of heat at
-    // 12 gpm; what both may be off is stated beside it and no part of the limit.
+    // 12 gpm.
     let cold = computed(&file(), 4.0);
     let limit = cold.get(Q::LeavingWaterLimit).expect("a limit").figure;
     assert!(limit.standard.abs() < f64::EPSILON);
     let reckoned = cold.get(Q::LowestLeavingWater).expect("a temperature");
-    assert!(reckoned.figure.standard > 0.0);
     near(limit.si, reckoned.figure.si, 1e-12);
+    // That it is a usual one is told beside it, and how to know it better.
+    let assumed = |sheet: &Sheet| {
+        let mut remarks = sheet.remarks.iter();
+        remarks.any(|remark| matches!(remark, Remark::LowestEnteringAssumed { .. }))
+    };
+    assert!(assumed(&cold));
+    let mut logged = file();
+    let lowest = ReadingPoint::LowestEnteringWater;
+    read(&mut logged, lowest, 31.0, Unit::Fahrenheit);
+    assert!(!assumed(&computed(&logged, 4.0)));
     // Entering at 96 °F, 35.6 °C, the unit cools: nothing freezes.
     let warm = computed(&file(), 35.6);
     assert!(warm.get(Q::LeavingWaterLimit).is_none());
@@ -114,4 +124,52 @@ fn the_leaving_water_has_a_lower_limit_in_heating_only_and_it_is_one_number() {
         kind: Q::LeavingWaterLimit,
         lack: Lack::Cooling,
     }));
+}
+
+/// A sample of glycol read with the compressor heating.
+fn heating(freezes: f64, leaves: f64) -> VisitFile {
+    let mut file = file();
+    let sample = ReadingPoint::FreezePointSupply;
+    read(&mut file, sample, freezes, Unit::Fahrenheit);
+    read(
+        &mut file,
+        ReadingPoint::LeavingWater,
+        leaves,
+        Unit::Fahrenheit,
+    );
+    file.visit.readings.last_mut().unwrap().mode = Some(crate::records::OperatingMode::Heating);
+    file
+}
+
+#[test]
+fn a_fluid_may_freeze_where_the_water_leaves() {
+    let near_freezing = |file: &VisitFile| {
+        let model = LoopModel::of(file);
+        let known = known(file, &model, conditions(4.0));
+        may_freeze(&known).is_some()
+    };
+    // 23 °F read by a refractometer and 23.6 °F by a thermometer are the same within what
+    // both may be off; 10 °F below it is the trade's margin (common practice, no source).
+    assert!(near_freezing(&heating(23.0, 23.6)));
+    assert!(near_freezing(&heating(25.0, 23.6)));
+    assert!(!near_freezing(&heating(13.6, 23.6)));
+    // What must be reckoned with counts where the water of today is warm: 30.2 °F less
+    // the change of some 6 °F across the unit is 24 °F.
+    assert!(near_freezing(&heating(27.0, 40.0)));
+    assert!(!near_freezing(&heating(20.0, 40.0)));
+    // Without a sample nothing is known, and plain water is not strengthened.
+    assert!(!near_freezing(&file()));
+    let mut water = heating(32.0, 36.0);
+    water.system.fluid = Some(LoopFluid {
+        kind: LoopFluidKind::Water,
+        volume_fraction: None,
+    });
+    assert!(!near_freezing(&water));
+    // The remark goes with it.
+    let mut twice = heating(23.0, 23.6);
+    let sheet = computed(&twice, 4.0);
+    let says = |remark: &Remark| matches!(remark, Remark::FreezesWhereItLeaves { .. });
+    assert!(sheet.remarks.iter().any(says));
+    twice.visit.readings.clear();
+    assert!(!computed(&twice, 4.0).remarks.iter().any(says));
 }

@@ -3,6 +3,7 @@
 mod dosing;
 mod pressures;
 mod purging;
+mod stood;
 mod vented;
 
 use super::*;
@@ -78,20 +79,27 @@ fn conditions(celsius: f64) -> Conditions {
         lowest_leaving: None,
         year: None,
         learned: None,
+        doubted: std::collections::BTreeSet::new(),
+    }
+}
+
+/// A loop that is purged and charged because its pressure is wrong.
+fn known<'a>(file: &'a VisitFile, model: &'a LoopModel, conditions: Conditions) -> Known<'a> {
+    Known {
+        file,
+        model,
+        conditions,
+        refilled: false,
+        charges: true,
+        treats_pressure: true,
+        purges: true,
+        seeks_leak: false,
     }
 }
 
 fn computed(file: &VisitFile, celsius: f64) -> Sheet {
     let model = LoopModel::of(file);
-    sheet(&Known {
-        file,
-        model: &model,
-        conditions: conditions(celsius),
-        refilled: false,
-        charges: true,
-        purges: true,
-        seeks_leak: false,
-    })
+    sheet(&known(file, &model, conditions(celsius)))
 }
 
 fn read(file: &mut VisitFile, point: ReadingPoint, value: f64, unit: Unit) {

@@ -67,3 +67,16 @@ fn times_are_the_longer_of_minimum_and_turnovers() {
     );
     assert!(value(&sheet, Q::MixTime, Unit::Minute) >= 180.0);
 }
+
+#[test]
+fn one_circuit_alone_takes_its_own_flow_and_holds_its_own_volume() {
+    // 1.050 in outside less two walls of 0.0955 in: 0.859 in, 0.5795 in². At 2 ft/s
+    // 13.9 in³/s of 231 in³ a gallon are 3.61 gpm; 500 ft hold 15.05 gal.
+    let sheet = computed(&file(), 12.0);
+    near(
+        value(&sheet, Q::CircuitPurgeFlow, Unit::GallonPerMinute),
+        3.61,
+        0.03,
+    );
+    near(value(&sheet, Q::CircuitVolume, Unit::Gallon), 15.05, 0.1);
+}
