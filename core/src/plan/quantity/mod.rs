@@ -5,13 +5,16 @@ mod dose;
 mod hold;
 mod kind;
 mod purge;
+mod recheck;
+mod remark;
 mod running;
 mod sheet;
 mod static_pressure;
 
 pub use dose::{Freezing, may_freeze};
 pub use kind::QuantityKind;
-pub use sheet::{Computed, Conditions, Known, Lack, Lacking, Part, Remark, Sheet, sheet};
+pub use remark::Remark;
+pub use sheet::{Computed, Conditions, Known, Lack, Lacking, Part, Sheet, sheet};
 pub use static_pressure::{
     LEAST_PSI, MOST_PSI, SEASON_DAYS, SEASONS, TANK_LEAST_BAR, TANK_MOST_BAR, stood_under,
 };

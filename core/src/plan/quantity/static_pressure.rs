@@ -2,7 +2,7 @@
 //! missing, and the hold test.
 
 use super::sheet::has_tank;
-use super::{Known, Lack, QuantityKind as Q, Remark, Sheet, hold};
+use super::{Known, Lack, QuantityKind as Q, Remark, Sheet, hold, recheck};
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::pressure::PressureError;
 use crate::pressure::balance::{ChargeState, Earlier, Properties, SealedLoop, balance};
@@ -35,18 +35,10 @@ pub const SEASONS: [(f64, f64); 2] = [(4.0, 4.0), (23.0, 7.0)];
 /// Days after today at which the seasons are looked at: half a year and five
 /// years. In between the pipe relaxes steadily, so the ends are enough.
 pub const SEASON_DAYS: [f64; 2] = [182.0, 1_826.0];
-/// The rechecks: days after, and the ends of what the gauge should read.
-const RECHECKS: [(f64, Q, Q); 3] = [
-    (1.0, Q::RecheckDayLow, Q::RecheckDayHigh),
-    (7.0, Q::RecheckWeekLow, Q::RecheckWeekHigh),
-    (30.0, Q::RecheckMonthLow, Q::RecheckMonthHigh),
-];
 /// How long a loop has stood as it reads at the least, and where nobody knows when it was
 /// charged, days. Judgement.
-const STOOD_DAYS: f64 = 1.0;
+pub(super) const STOOD_DAYS: f64 = 1.0;
 const UNKNOWN_DAYS: f64 = 30.0;
-/// How far the loop's temperature may move from one recheck to the next, K. Judgement.
-const RECHECK_SPREAD: f64 = 2.0;
 /// Time the pipe is held stretched, min: 20 to 30, common practice, no source.
 const STRETCHED_MINUTES: f64 = 30.0;
 /// How far above the pressure to leave the pipe is stretched, psi; the step
@@ -206,7 +198,7 @@ fn charge(known: &Known<'_>, system: SealedLoop, sheet: &mut Sheet) -> Result<()
         .map_or(psi(GAUGE_PSI), |read| read.standard());
     hold::charged(known, &left, leave.pressure, now.value(), gauge, sheet)?;
     hold::standing(known, &belief, now.value(), sheet)?;
-    rechecks(known, &belief, &leave, &same_day, sheet)?;
+    recheck::rechecks(known, &belief, &leave, &same_day, sheet)?;
     volumes(known, &system, unknowns, &leave, now, sheet);
     Ok(())
 }
@@ -382,87 +374,6 @@ fn leaving(
             .with("plan-leave-pressure", Figure::exact(leave.pressure))
             .with("plan-lowest-rating", Figure::exact(demand.ceiling)),
     );
-}
-
-/// What a tight loop reads later, on its own after each time. A loop that is charged on
-/// this visit goes on from what it is left at, any other from what it reads.
-fn rechecks(
-    known: &Known<'_>,
-    belief: &Belief,
-    leave: &Leave,
-    today: &Today,
-    sheet: &mut Sheet,
-) -> Result<(), PressureError> {
-    let now = today.temperature.value();
-    let (from, ends) = if known.charges {
-        let end = |kind| sheet.si(kind).map(GaugePressure::from_si);
-        let usual = |kind| end(kind).unwrap_or(leave.pressure);
-        // Before it is read, it may be left at anything that the plan lets be left.
-        let left = known.left_at();
-        let from = left.unwrap_or(leave.pressure);
-        let ends = [Q::LeavePressureLow, Q::LeavePressureHigh]
-            .map(|kind| left.unwrap_or_else(|| usual(kind)));
-        let charged = |pressure: GaugePressure| {
-            let left = belief.recharged(pressure, today);
-            // In a loop that is only topped up, what air there was has long dissolved.
-            match known.purges {
-                true => {
-                    let (volume, air) = known.model.trapped_air();
-                    left.with_air(volume, air)
-                }
-                false => left,
-            }
-        };
-        (
-            from,
-            ends.map(|pressure| (pressure.si(), charged(pressure))),
-        )
-    } else {
-        let Some(read) = known.read::<GaugePressure>(ReadingPoint::StaticPressure) else {
-            let all: Vec<Q> = RECHECKS
-                .iter()
-                .flat_map(|(_, low, high)| [*low, *high])
-                .collect();
-            sheet.lack(&all, Lack::StaticReading);
-            return Ok(());
-        };
-        let stood = Today {
-            gauge: read.standard(),
-            held: days(STOOD_DAYS),
-            earlier: None,
-            ..*today
-        };
-        let read = read.value();
-        let stood = belief.recharged(read, &stood);
-        (read, [(read.si(), stood.clone()), (read.si(), stood)])
-    };
-    let [(least, lowest), (most, highest)] = ends;
-    // Below this the circulators starve: no loop is left to go there, tight or not.
-    let floor = sheet.si(Q::SuctionFloor).unwrap_or(0.0);
-    for (day, low, high) in RECHECKS {
-        let moment = Moment {
-            elapsed: days(day),
-            temperature: Uncertain::new(now, RECHECK_SPREAD),
-        };
-        let (mut lower, mut upper) = (
-            lowest.band(&moment)?.low.si(),
-            highest.band(&moment)?.high.si(),
-        );
-        if day <= 1.0 {
-            // What was left may not have relaxed yet: it is no fault.
-            (lower, upper) = (lower.min(least), upper.max(most));
-        }
-        let lower = lower.max(floor);
-        let why = || {
-            Reasoning::new("plan-recheck-band", Authority::Published("ppi-handbook"))
-                .with("plan-pressure-at-start", Figure::exact(from))
-                .with("plan-loop-temperature", Figure::exact(now))
-        };
-        let shown = |si: f64| Figure::exact(GaugePressure::from_si(si));
-        sheet.add(low, shown(lower), why());
-        sheet.add(high, shown(upper.max(lower)), why());
-    }
-    Ok(())
 }
 
 /// Fluid to bring the loop from what it reads now to the pressure to leave.
