@@ -414,6 +414,7 @@ plan-remark-may-pass-rating = At the upper end of its band the loop may come to 
 plan-remark-read-gauge-first = The pressure at rest was not read. Read it before anything is opened: if it lies inside the limits and the loop ran well on it, set it back to that instead.
 plan-remark-freezes-where-it-leaves = The fluid freezes at { $freezes }, and the water leaves at { $leaving } or must be reckoned with there: strengthening comes first, whatever the cause. The heat pump stays off until it is done.
 plan-remark-lowest-entering-assumed = Nobody logged the lowest entering water of the season: { $entering } is taken, as in loops of usual size. Log it in the coldest weeks; the dose can then be made exact.
+plan-remark-comes-back = What is let down comes back in part, for the pipe goes on shrinking: after a month the gauge reads some { $after } at the same temperature. Do not let it down further today; read it at the rechecks and let it down again where it lies above their band.
 plan-remark-hold-shows = The hour after a charge shows only a leak that takes { $shows } a day or more, for the pipe relaxes too. A slower one shows after a night at rest and at the rechecks.
 plan-remark-hold-cannot-show = The gauge fell { $leak } a day. The hour after a charge shows only { $shows } a day or more, for the pipe relaxes too: a hold that passes does not prove it tight. Let it stand for a night, watch it again, and let the rechecks decide.
 plan-narrow-modulus = Most would be gained by recording the pipe and its wall, and by a second reading some days after the charge.

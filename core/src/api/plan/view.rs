@@ -94,6 +94,7 @@ impl Call {
                 Remark::FreezesWhereItLeaves { freezes, leaving } => Args::new()
                     .text("freezes", show(freezes))
                     .text("leaving", show(leaving)),
+                Remark::ComesBack { after } => Args::new().text("after", show(after)),
                 Remark::LowestEnteringAssumed { entering } => {
                     Args::new().text("entering", show(entering))
                 }
@@ -331,6 +332,10 @@ fn why_remark(remark: &Remark, plan: &WorkPlan) -> Option<Reasoning> {
         Remark::FreezesWhereItLeaves { .. } => {
             let target = plan.sheet.get(QuantityKind::TargetFreezePoint)?;
             Some(target.reasoning.clone())
+        }
+        Remark::ComesBack { .. } => {
+            let month = plan.sheet.get(QuantityKind::RecheckMonthHigh);
+            month.map(|month| month.reasoning.clone()).or_else(leave)
         }
         Remark::LowestEnteringAssumed { .. } => {
             let lowest = plan.sheet.get(QuantityKind::LowestLeavingWater)?;

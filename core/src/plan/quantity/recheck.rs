@@ -1,14 +1,14 @@
 //! What a tight loop reads at the rechecks.
 
 use super::static_pressure::{STOOD_DAYS, days};
-use super::{Known, Lack, QuantityKind as Q, Sheet};
+use super::{Known, Lack, QuantityKind as Q, Remark, Sheet};
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::pressure::PressureError;
 use crate::pressure::belief::{Belief, Moment};
 use crate::pressure::leave::{Leave, Today};
 use crate::records::ReadingPoint;
 use crate::uncertainty::Uncertain;
-use crate::units::{GaugePressure, Quantity};
+use crate::units::{GaugePressure, Quantity, Unit};
 
 /// The rechecks: days after, and the ends of what the gauge should read.
 const RECHECKS: [(f64, Q, Q); 3] = [
@@ -16,6 +16,8 @@ const RECHECKS: [(f64, Q, Q); 3] = [
     (7.0, Q::RecheckWeekLow, Q::RecheckWeekHigh),
     (30.0, Q::RecheckMonthLow, Q::RecheckMonthHigh),
 ];
+/// A rise that is worth a word, psi. Judgement.
+const NOTED_PSI: f64 = 3.0;
 /// How far the loop's temperature may move from one recheck to the next, K. Judgement.
 const RECHECK_SPREAD: f64 = 2.0;
 
@@ -88,6 +90,13 @@ pub(super) fn rechecks(
             (lower, upper) = (lower.min(least), upper.max(most));
         }
         let lower = lower.max(floor);
+        let later = belief.recharged(from, today).band(&moment)?.median;
+        let rise = later.si() - from.si();
+        if known.charges && low == Q::RecheckMonthLow && rise > Unit::Psi.to_si(NOTED_PSI) {
+            sheet.remarks.push(Remark::ComesBack {
+                after: Figure::exact(later),
+            });
+        }
         let why = || {
             Reasoning::new("plan-recheck-band", Authority::Published("ppi-handbook"))
                 .with("plan-pressure-at-start", Figure::exact(from))

@@ -75,6 +75,11 @@ pub enum Remark {
         /// The rating.
         rating: Figure,
     },
+    /// What is let down comes back in part, for the pipe shrinks after.
+    ComesBack {
+        /// What the gauge most likely reads after a month.
+        after: Figure,
+    },
     /// What the loop stands at was not read.
     ReadGaugeFirst,
     /// What the seasons ask for is more than may be put on: see it again.
@@ -88,7 +93,7 @@ pub enum Remark {
 
 impl Remark {
     /// Stable ids of all kinds.
-    pub const IDS: [&'static str; 15] = [
+    pub const IDS: [&'static str; 16] = [
         "rating-unknown",
         "cart-too-small",
         "large-header",
@@ -104,6 +109,7 @@ impl Remark {
         "read-gauge-first",
         "freezes-where-it-leaves",
         "lowest-entering-assumed",
+        "comes-back",
     ];
     /// The quantities that it is said beside.
     pub fn about(&self) -> &'static [QuantityKind] {
@@ -117,6 +123,7 @@ impl Remark {
             | Self::BareLeast { .. }
             | Self::PressureKept { .. }
             | Self::MayPassRating { .. }
+            | Self::ComesBack { .. }
             | Self::ReadGaugeFirst
             | Self::LimitedByRating { .. } => &[Q::LeavePressure],
             Self::FreezesWhereItLeaves { .. } => &[Q::TargetFreezePoint],
@@ -142,6 +149,7 @@ impl Remark {
             Self::ReadGaugeFirst => Self::IDS[12],
             Self::FreezesWhereItLeaves { .. } => Self::IDS[13],
             Self::LowestEnteringAssumed { .. } => Self::IDS[14],
+            Self::ComesBack { .. } => Self::IDS[15],
         }
     }
 }

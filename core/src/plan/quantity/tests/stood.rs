@@ -35,6 +35,15 @@ fn a_loop_that_is_let_down_comes_back_and_does_not_relax_afresh() {
     let (low, high) = (psi(Q::RecheckMonthLow), psi(Q::RecheckMonthHigh));
     assert!(low < back && back < high, "{low} {back} {high}");
     assert!(low > left, "{low} {left}");
+    // Which is said beforehand: 38 psi in a hundred are more than a technician expects.
+    let said = sheet.remarks.iter().find_map(|remark| match remark {
+        Remark::ComesBack { after } => Some(Unit::Psi.from_si(after.si)),
+        _ => None,
+    });
+    near(said.expect("a remark"), back, 0.15 * back);
+    let raised = of(&stood(5.0), true);
+    let says = |remark: &Remark| matches!(remark, Remark::ComesBack { .. });
+    assert!(!raised.remarks.iter().any(says));
 }
 
 #[test]
