@@ -1,7 +1,7 @@
 //! Where the numbers of an answer come from, each asked for on its own.
 
 use super::assess::checks::{moved_most, outcome_id};
-use super::assess::{better_pair, bits, percent, weight};
+use super::assess::{bits, percent, weight};
 use super::knowledge::knowledge;
 use super::types::{FigureView, WhyQuestion};
 use super::{ApiError, Call, OpenCall, Wording};
@@ -251,7 +251,7 @@ impl Call {
     /// How the best pair stands beside the best single cause.
     fn why_pair(&self) -> Option<FigureView> {
         let diagnosis = self.diagnosis.as_ref()?;
-        let pair = better_pair(diagnosis)?;
+        let pair = diagnosis.explanations.better_pair()?;
         let single = diagnosis.explanations.single.as_ref()?;
         let alone = |causes: &[CauseId]| {
             let args = Args::new().text("cause", self.named(causes));

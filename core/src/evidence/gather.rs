@@ -26,7 +26,7 @@ pub struct Gathered {
     pub explained: Vec<Explained>,
     /// Readings and answers that nothing could be made of.
     pub unused: Vec<Unused>,
-    /// Findings that no reading could tell with what is on record.
+    /// Findings that nothing tells yet and no reading could, with what is on record.
     pub out_of_reach: BTreeSet<FindingId>,
     /// The season, and how it is known.
     pub season: Option<(Season, SeasonBasis)>,
@@ -139,7 +139,8 @@ pub fn gather(file: &VisitFile, model: &LoopModel, graph: &Graph, today: NaiveDa
             });
         }
     }
-    let out_of_reach = reach::out_of_reach(file, graph, &used, call.day);
+    let told = observations.iter().map(|seen: &Observation| &seen.finding);
+    let out_of_reach = reach::out_of_reach(file, graph, &told.collect(), &used, call.day);
     let mut unused = unused_readings(&call, &used, &asked);
     answers(file, graph, &mut observations, &mut unused);
     let found = verdicts(file, graph, &mut unused);

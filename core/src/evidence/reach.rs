@@ -21,11 +21,13 @@ const CIRCUITS: u32 = 2;
 /// can be made of it counts, not what.
 const AT: f64 = 0.4;
 
-/// The findings that no reading could tell, though all of them were taken. `used`
-/// are the places of the readings that tell something now.
+/// Of the findings that nothing tells yet those that no reading could tell, though all of
+/// them were taken. `told` are the findings that readings tell now, `used` the places of
+/// those readings.
 pub(super) fn out_of_reach(
     file: &VisitFile,
     graph: &Graph,
+    told: &BTreeSet<&FindingId>,
     used: &BTreeSet<usize>,
     day: NaiveDate,
 ) -> BTreeSet<FindingId> {
@@ -33,7 +35,8 @@ pub(super) fn out_of_reach(
     let model = LoopModel::of(&whole);
     let call = Call::new(&whole, &model, day);
     let findings = graph.findings().iter();
-    let silent = findings.filter(|finding| match &finding.evidence {
+    let untold = findings.filter(|finding| !told.contains(&finding.id));
+    let silent = untold.filter(|finding| match &finding.evidence {
         EvidenceKind::Evaluator(name) => {
             Evaluator::named(name).is_some_and(|evaluator| evaluator.evaluate(&call).is_empty())
         }

@@ -48,7 +48,6 @@ pub fn work_plan(
     model: &LoopModel,
     conditions: Conditions,
 ) -> Result<WorkPlan, AssembleError> {
-    let doubted = conditions.doubted.clone();
     let mut known = Known {
         file,
         model,
@@ -62,12 +61,8 @@ pub fn work_plan(
     let treatments = safe_first(library, treatments, &known);
     let mut situation = Situation::of(model);
     let bare = assemble(library, &treatments, &situation)?;
-    let planned = |holds: &dyn Fn(&Step) -> bool| {
-        let mut steps = bare.steps.iter().filter_map(|step| library.step(&step.id));
-        steps.any(holds)
-    };
-    let asks = |kind| planned(&|step| step.quantities.contains(&kind));
-    known.refilled = planned(&|step| step.refills);
+    let asks = |kind| plans(library, &bare, |step| step.quantities.contains(&kind));
+    known.refilled = plans(library, &bare, |step| step.refills);
     // What is drained is not what was thought, or what is filled is not what
     // was drained: the cautions of every fluid stay.
     if known.refilled && situation.fluid != Some(FluidKind::Water) {
@@ -80,7 +75,14 @@ pub fn work_plan(
     let mut own = treatments.iter();
     known.treats_pressure =
         known.seeks_leak || own.any(|treatment| holds(library, treatment, sets_pressure));
-    assemble_with(library, &treatments, &situation, &sheet(&known), &doubted)
+    let doubted = &known.conditions.doubted;
+    assemble_with(library, &treatments, &situation, &sheet(&known), doubted)
+}
+
+/// Whether a plan holds such a step.
+fn plans(library: &Library, plan: &WorkPlan, such: impl Fn(&Step) -> bool) -> bool {
+    let steps = plan.steps.iter().map(|step| &step.id);
+    steps.filter_map(|id| library.step(id)).any(such)
 }
 
 /// Whether a procedure names such a step itself.
@@ -103,10 +105,7 @@ fn safe_first(library: &Library, treatments: &[Treatment], known: &Known<'_>) ->
             std::slice::from_ref(treatment),
             &Situation::default(),
         );
-        alone.is_ok_and(|plan| {
-            let mut steps = plan.steps.iter().filter_map(|step| library.step(&step.id));
-            steps.any(|step| step.refills)
-        })
+        alone.is_ok_and(|plan| plans(library, &plan, |step| step.refills))
     };
     if treatments.iter().any(refills) {
         let wait = Treatment::in_any_case(WAIT);
@@ -118,15 +117,15 @@ fn safe_first(library: &Library, treatments: &[Treatment], known: &Known<'_>) ->
     // What was to be strengthened anyway keeps its causes.
     let (weak, others): (Vec<_>, Vec<_>) =
         (treatments.iter().cloned()).partition(|known| known.procedure.as_str() == STRENGTHEN);
-    let causes = weak.into_iter().map(|known| known.cause);
-    let causes: Vec<String> = causes.collect();
-    let first = |cause: String| Treatment {
-        cause,
-        ..Treatment::in_any_case(FIRST)
-    };
-    let firsts = match causes.is_empty() {
-        true => vec![Treatment::in_any_case(FIRST)],
-        false => causes.into_iter().map(first).collect(),
-    };
+    let mut firsts: Vec<Treatment> = weak
+        .into_iter()
+        .map(|known| Treatment {
+            cause: known.cause,
+            ..Treatment::in_any_case(FIRST)
+        })
+        .collect();
+    if firsts.is_empty() {
+        firsts.push(Treatment::in_any_case(FIRST));
+    }
     firsts.into_iter().chain(others).collect()
 }

@@ -252,8 +252,8 @@ impl Belief {
 
     /// The pressure to leave today, and how probably it keeps inside the limits. Both ends of
     /// the band rise with it, so that the lowest and the highest pressure that do are found by
-    /// bracketing; where there is none, the answer is one that keeps the bare least and the ceiling, else
-    /// the pressure that most probably does.
+    /// bracketing; where there is none, the answer is one that keeps the bare least and the
+    /// ceiling, else the pressure that most probably does.
     ///
     /// # Errors
     /// [`PressureError::EmptyBand`] for limits the wrong way round,

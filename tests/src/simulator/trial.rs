@@ -205,9 +205,8 @@ fn follow(call: &mut SimulatedCall, diagnosis: &Diagnosis, made: &mut BTreeSet<C
         check.obstacle.is_none() && check.bits >= policy.worth_bits && !made.contains(&check.check)
     });
     let graph = graph();
-    let checks = graph.checks().iter();
-    let Some(check) = next.and_then(|next| checks.into_iter().find(|check| check.id == next.check))
-    else {
+    let mut checks = graph.checks().iter();
+    let Some(check) = next.and_then(|next| checks.find(|check| check.id == next.check)) else {
         return false;
     };
     made.insert(check.id.clone());

@@ -127,13 +127,8 @@ impl System {
         let model = LoopModel::of(&file);
         let treatments = treatments(&LIBRARY, &self.procedures);
         let celsius = self.loop_celsius.unwrap_or(13.0);
-        let conditions = Conditions {
-            loop_temperature: Uncertain::new(Temperature::from_celsius(celsius), 1.0),
-            lowest_leaving: None,
-            year: None,
-            learned: None,
-            doubted: std::collections::BTreeSet::new(),
-        };
+        let temperature = Uncertain::new(Temperature::from_celsius(celsius), 1.0);
+        let conditions = Conditions::at(temperature);
         work_plan(&LIBRARY, &treatments, &file, &model, conditions).expect("a plan")
     }
 

@@ -5,9 +5,7 @@ pub(super) mod checks;
 
 use super::Call;
 use super::types::{AssessmentView, DoubtView, PairView};
-use crate::diagnosis::{
-    CauseId, Diagnosis, Explanation, FindingId, Level, NextStep, TraceStep, Verdict,
-};
+use crate::diagnosis::{CauseId, Diagnosis, FindingId, Level, NextStep, TraceStep, Verdict};
 use crate::evidence::{Unused, WhyUnused};
 use crate::text::{Args, Catalog};
 use std::fmt::Display;
@@ -164,7 +162,7 @@ impl Call {
     }
 
     fn pair(&self, diagnosis: &Diagnosis) -> Option<PairView> {
-        let pair = better_pair(diagnosis)?;
+        let pair = diagnosis.explanations.better_pair()?;
         let args = Args::new().text("causes", self.named(&pair.causes));
         Some(PairView {
             words: self.catalog().fill("pair-better", &args),
@@ -209,13 +207,6 @@ impl Call {
             .text("why", self.title("unused", why.code()));
         Some(self.catalog().fill("unused-line", &args))
     }
-}
-
-/// The pair that explains better than any single cause, if one does.
-pub(super) fn better_pair(diagnosis: &Diagnosis) -> Option<&Explanation> {
-    let explanations = &diagnosis.explanations;
-    let pair = explanations.pair.as_ref();
-    pair.filter(|_| explanations.pair_is_better)
 }
 
 fn level_id(level: Level) -> &'static str {

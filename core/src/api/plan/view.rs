@@ -307,11 +307,9 @@ impl Call {
 
 /// Where the numbers of a remark come from, if it holds any.
 fn why_remark(remark: &Remark, plan: &WorkPlan) -> Option<Reasoning> {
+    let of = |kind| Some(plan.sheet.get(kind)?.reasoning.clone());
     // They come out of the same reckoning as the pressure to leave.
-    let leave = || {
-        let leave = plan.sheet.get(QuantityKind::LeavePressure)?;
-        Some(leave.reasoning.clone())
-    };
+    let leave = || of(QuantityKind::LeavePressure);
     match remark {
         Remark::LargeHeader { velocity, bore } => {
             let reasoning = Reasoning::new(
@@ -329,22 +327,10 @@ fn why_remark(remark: &Remark, plan: &WorkPlan) -> Option<Reasoning> {
         Remark::BareLeast { .. } | Remark::PressureKept { .. } | Remark::MayPassRating { .. } => {
             leave()
         }
-        Remark::FreezesWhereItLeaves { .. } => {
-            let target = plan.sheet.get(QuantityKind::TargetFreezePoint)?;
-            Some(target.reasoning.clone())
-        }
-        Remark::ComesBack { .. } => {
-            let month = plan.sheet.get(QuantityKind::RecheckMonthHigh);
-            month.map(|month| month.reasoning.clone()).or_else(leave)
-        }
-        Remark::LowestEnteringAssumed { .. } => {
-            let lowest = plan.sheet.get(QuantityKind::LowestLeavingWater)?;
-            Some(lowest.reasoning.clone())
-        }
-        Remark::HoldShows { .. } | Remark::HoldCannotShow { .. } => {
-            let limit = plan.sheet.get(QuantityKind::HoldFallLimit)?;
-            Some(limit.reasoning.clone())
-        }
+        Remark::FreezesWhereItLeaves { .. } => of(QuantityKind::TargetFreezePoint),
+        Remark::ComesBack { .. } => of(QuantityKind::RecheckMonthHigh).or_else(leave),
+        Remark::LowestEnteringAssumed { .. } => of(QuantityKind::LowestLeavingWater),
+        Remark::HoldShows { .. } | Remark::HoldCannotShow { .. } => of(QuantityKind::HoldFallLimit),
         Remark::RatingUnknown
         | Remark::CartTooSmall
         | Remark::ReadGaugeFirst

@@ -233,12 +233,8 @@ fn plan(out: &mut impl Write, plan: &PlanView, catalog: &Catalog) -> io::Result<
         for quantity in &step.quantities {
             writeln!(out, "       {}: {}", quantity.label, quantity.value)?;
         }
-        let said = |label: &str| {
-            step.quantities
-                .iter()
-                .any(|quantity| quantity.label == label)
-        };
-        for timer in step.timers.iter().filter(|timer| !said(&timer.label)) {
+        let said = |time: &str| step.quantities.iter().any(|one| one.value == time);
+        for timer in step.timers.iter().filter(|timer| !said(&timer.shown)) {
             writeln!(out, "       {}: {}", timer.label, timer.shown)?;
         }
         if let Some(gate) = &step.gate {

@@ -101,13 +101,11 @@ impl Explanations {
             pair_is_better,
         }
     }
-}
 
-impl Explanations {
-    /// Whether these two together are the best explanation of all.
-    pub(super) fn is_better_pair(&self, pair: [&CauseId; 2]) -> bool {
-        let better = self.pair.as_ref().filter(|_| self.pair_is_better);
-        better.is_some_and(|better| pair.iter().all(|cause| better.causes.contains(cause)))
+    /// The pair that explains better than any single cause, if one does.
+    #[must_use]
+    pub fn better_pair(&self) -> Option<&Explanation> {
+        self.pair.as_ref().filter(|_| self.pair_is_better)
     }
 }
 

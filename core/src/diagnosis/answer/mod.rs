@@ -96,7 +96,8 @@ pub fn diagnose(
             )
         },
     );
-    let ranked = verdict::in_answer_order(&inference, &health, left_out.before(), policy);
+    let is_sound = health.is_sound(&inference, policy);
+    let ranked = verdict::in_answer_order(&inference, is_sound, left_out.before());
     let leading = explanation::leading_set(&inference);
     let doubted = trace::doubted(&inference, policy);
     let mut told: Vec<CauseIx> = ranked.iter().copied().take(traced).collect();
@@ -105,7 +106,14 @@ pub fn diagnose(
         told.extend(instrument.filter(|instrument| !told.contains(instrument)));
     }
     Ok(Diagnosis {
-        verdict: verdict::verdict(&inference, &health, &explanations, &outlooks, policy),
+        verdict: verdict::verdict(
+            &inference,
+            &health,
+            is_sound,
+            &explanations,
+            &outlooks,
+            policy,
+        ),
         causes: ranked
             .iter()
             .map(|&cause| RankedCause {

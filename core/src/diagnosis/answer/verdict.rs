@@ -94,7 +94,7 @@ impl Health {
 
     /// Whether "nothing to correct" may be said. Where nothing was looked at there is
     /// nothing to say.
-    fn is_sound(&self, inference: &Inference<'_>, policy: &Policy) -> bool {
+    pub(super) fn is_sound(&self, inference: &Inference<'_>, policy: &Policy) -> bool {
         let faults = ranked(inference, &[CauseKind::Loop, CauseKind::Unit]);
         let most = faults.first().map_or(0.0, |&cause| inference.cause(cause));
         let unrivalled =
@@ -125,15 +125,14 @@ pub(super) fn ranked(inference: &Inference<'_>, kinds: &[CauseKind]) -> Vec<Caus
 /// little and most gauges sink in summer: that is an answer only where nothing is to
 /// be corrected. And some gauge is always off: an instrument is an
 /// answer only where a sign speaks for it. What somebody found stands by its
-/// probability. `before` is the probability of each cause before any observation.
+/// probability. `is_sound` says whether nothing is to be corrected, `before` is the
+/// probability of each cause before any observation.
 pub(super) fn in_answer_order(
     inference: &Inference<'_>,
-    health: &Health,
+    is_sound: bool,
     before: &[f64],
-    policy: &Policy,
 ) -> Vec<CauseIx> {
     let graph = inference.graph();
-    let is_sound = health.is_sound(inference, policy);
     let is_answer = |cause: CauseIx| {
         inference.found_bits(cause).is_some()
             || match graph.cause(cause).kind {
@@ -161,6 +160,7 @@ fn in_safe_order(inference: &Inference<'_>, a: CauseIx, b: CauseIx) -> Vec<Cause
 pub(super) fn verdict(
     inference: &Inference<'_>,
     health: &Health,
+    is_sound: bool,
     explanations: &Explanations,
     outlooks: &Outlooks,
     policy: &Policy,
@@ -180,7 +180,7 @@ pub(super) fn verdict(
         probability: p(instrument),
     });
 
-    if health.is_sound(inference, policy) {
+    if is_sound {
         // Sound only if a gauge that contradicts the rest is wrong: settle that first.
         if let Some(instrument_first) = instrument_first {
             return instrument_first;
@@ -199,7 +199,8 @@ pub(super) fn verdict(
         let is_loop = |cause: CauseIx| graph.cause(cause).kind == CauseKind::Loop;
         let beside = p(a) >= policy.enough
             && p(b) >= 0.5
-            && explanations.is_better_pair([&id(a), &id(b)])
+            && (explanations.better_pair())
+                .is_some_and(|pair| [a, b].iter().all(|&one| pair.causes.contains(&id(one))))
             && (is_loop(a) || is_loop(b));
         if p(b) >= policy.enough || beside {
             return Verdict::Pair {

@@ -90,12 +90,13 @@ pub(super) fn rechecks(
             (lower, upper) = (lower.min(least), upper.max(most));
         }
         let lower = lower.max(floor);
-        let later = belief.recharged(from, today).band(&moment)?.median;
-        let rise = later.si() - from.si();
-        if known.charges && low == Q::RecheckMonthLow && rise > Unit::Psi.to_si(NOTED_PSI) {
-            sheet.remarks.push(Remark::ComesBack {
-                after: Figure::exact(later),
-            });
+        if known.charges && low == Q::RecheckMonthLow {
+            let later = belief.recharged(from, today).band(&moment)?.median;
+            if later.si() - from.si() > Unit::Psi.to_si(NOTED_PSI) {
+                sheet.remarks.push(Remark::ComesBack {
+                    after: Figure::exact(later),
+                });
+            }
         }
         let why = || {
             Reasoning::new("plan-recheck-band", Authority::Published("ppi-handbook"))

@@ -29,6 +29,20 @@ pub struct Conditions {
     pub doubted: BTreeSet<Instrument>,
 }
 
+impl Conditions {
+    /// A day of which only the loop temperature is known.
+    #[must_use]
+    pub fn at(loop_temperature: Uncertain<Temperature>) -> Self {
+        Self {
+            loop_temperature,
+            lowest_leaving: None,
+            year: None,
+            learned: None,
+            doubted: BTreeSet::new(),
+        }
+    }
+}
+
 /// Everything that quantities are computed from.
 #[derive(Clone, Debug)]
 pub struct Known<'a> {

@@ -46,11 +46,8 @@ fn planned(file: &VisitFile, procedures: &[&str]) -> WorkPlan {
 
 fn doubting(file: &VisitFile, procedures: &[&str], doubted: BTreeSet<Instrument>) -> WorkPlan {
     let conditions = Conditions {
-        loop_temperature: Uncertain::new(Temperature::from_celsius(9.0), 1.0),
-        lowest_leaving: None,
-        year: None,
-        learned: None,
         doubted,
+        ..Conditions::at(Uncertain::new(Temperature::from_celsius(9.0), 1.0))
     };
     let model = LoopModel::of(file);
     work_plan(&LIBRARY, &treatments(procedures), file, &model, conditions).unwrap()

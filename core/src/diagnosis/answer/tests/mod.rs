@@ -56,11 +56,12 @@ check = [
 "#;
 
 fn graph() -> Graph {
-    Graph::load(&[SourceText {
-        name: "invented",
-        text: GRAPH,
-    }])
-    .unwrap_or_else(|problems| panic!("{problems:#?}"))
+    loaded(GRAPH)
+}
+
+fn loaded(text: &str) -> Graph {
+    let name = "invented";
+    Graph::load(&[SourceText { name, text }]).unwrap_or_else(|problems| panic!("{problems:#?}"))
 }
 
 fn told(graph: &Graph, seen: &[(&str, Level)]) -> Diagnosis {
@@ -318,11 +319,7 @@ fn graph_of_calls() -> Graph {
     let call = r#"
 call = [{ leak = 0.1, loop = 0.9, unit = 0.9, normal = 0.3, instrument = 0.1, source = "judgement" }]
 "#;
-    Graph::load(&[SourceText {
-        name: "invented",
-        text: &format!("{GRAPH}{call}"),
-    }])
-    .unwrap_or_else(|problems| panic!("{problems:#?}"))
+    loaded(&format!("{GRAPH}{call}"))
 }
 
 #[test]

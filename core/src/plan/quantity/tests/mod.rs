@@ -74,13 +74,7 @@ fn file() -> VisitFile {
 }
 
 fn conditions(celsius: f64) -> Conditions {
-    Conditions {
-        loop_temperature: Uncertain::new(Temperature::from_celsius(celsius), 1.0),
-        lowest_leaving: None,
-        year: None,
-        learned: None,
-        doubted: std::collections::BTreeSet::new(),
-    }
+    Conditions::at(Uncertain::new(Temperature::from_celsius(celsius), 1.0))
 }
 
 /// A loop that is purged and charged because its pressure is wrong.

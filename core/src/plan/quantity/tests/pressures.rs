@@ -302,19 +302,8 @@ fn a_loop_that_nobody_charges_goes_on_from_what_it_reads() {
 fn bare() -> Sheet {
     let file = VisitFile::default();
     let model = LoopModel::of(&file);
-    sheet(&Known {
-        file: &file,
-        model: &model,
-        conditions: Conditions {
-            loop_temperature: Uncertain::new(Temperature::from_celsius(12.0), 6.0),
-            ..conditions(12.0)
-        },
-        refilled: false,
-        charges: true,
-        treats_pressure: true,
-        purges: true,
-        seeks_leak: false,
-    })
+    let conditions = Conditions::at(Uncertain::new(Temperature::from_celsius(12.0), 6.0));
+    sheet(&known(&file, &model, conditions))
 }
 
 #[test]
