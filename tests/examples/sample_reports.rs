@@ -47,11 +47,19 @@ fn write_all(folder: &Path) -> Done {
         calls.push((name, std::fs::read_to_string(sample(name))?, wording, page));
     }
     for (name, text, wording, page) in calls {
-        let call = call(&text, wording);
         let issue = issue(page, name != "bare");
-        for reader in Reader::ALL {
-            let path = folder.join(format!("{name}-{}.pdf", reader.id()));
-            write_whole(&path, &call.report(reader, &issue)?)?;
+        for language in Language::ALL {
+            let call = call(
+                &text,
+                Wording {
+                    language,
+                    ..wording
+                },
+            );
+            for reader in Reader::ALL {
+                let path = folder.join(format!("{name}-{}-{}.pdf", reader.id(), language.tag()));
+                write_whole(&path, &call.report(reader, &issue)?)?;
+            }
         }
     }
     let catalog = catalog(Language::English);

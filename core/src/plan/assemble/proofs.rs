@@ -1,6 +1,7 @@
 //! The readings that prove the work.
 
-use super::{Situation, borne, computed, rating, usual};
+use super::Situation;
+use super::steps::{borne, computed, rating, usual};
 use crate::plan::library::{Library, Proof, ProofLimit};
 use crate::plan::quantity::{Lack, Sheet};
 use crate::plan::work::{Basis, Correction, PlannedProof};

@@ -4,6 +4,7 @@ mod dead_head;
 mod dose;
 mod hold;
 mod kind;
+mod leaving;
 mod purge;
 mod recheck;
 mod remark;

@@ -1,21 +1,18 @@
 //! The pressure to leave, what the gauge should read later, the fluid that is
 //! missing, and the hold test.
 
+use super::leaving::{leaving, volumes};
 use super::sheet::has_tank;
-use super::{Known, Lack, QuantityKind as Q, Remark, Sheet, hold, recheck};
+use super::{Known, Lack, QuantityKind as Q, Sheet, hold, recheck};
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::pressure::PressureError;
-use crate::pressure::balance::{ChargeState, Earlier, Properties, SealedLoop, balance};
-use crate::pressure::band::Band;
-use crate::pressure::belief::{Belief, Charge, Moment, Unknown, Unknowns};
-use crate::pressure::leave::{Demand, Leave, Outcome, Today};
+use crate::pressure::balance::{Earlier, SealedLoop};
+use crate::pressure::belief::{Belief, Charge, Moment};
+use crate::pressure::leave::{Demand, Today};
 use crate::records::visit_file::VisitFile;
 use crate::records::{FlowCentre, ReadingPoint};
-use crate::uncertainty::{Uncertain, propagate};
-use crate::units::{
-    Duration, Fraction, GaugePressure, Number, PressureDifference, Quantity, Temperature, Unit,
-    Volume,
-};
+use crate::uncertainty::Uncertain;
+use crate::units::{Duration, GaugePressure, Quantity, Temperature, Unit};
 
 /// Least pressure at any time, psi: a utility's guide to testing loops.
 pub const LEAST_PSI: f64 = 15.0;
@@ -39,17 +36,9 @@ pub const SEASON_DAYS: [f64; 2] = [182.0, 1_826.0];
 pub(super) const STOOD_DAYS: f64 = 1.0;
 const UNKNOWN_DAYS: f64 = 30.0;
 /// Time the pipe is held stretched, min: 20 to 30, common practice, no source.
-const STRETCHED_MINUTES: f64 = 30.0;
-/// How far above the pressure to leave the pipe is stretched, psi; the step
-/// by which ASTM F2164 lowers the pressure before the watch (from memory).
-const STRETCH_PSI: f64 = 10.0;
+pub(super) const STRETCHED_MINUTES: f64 = 30.0;
 /// Standard uncertainty of the gauge, psi: a dial gauge in ordinary repair.
 const GAUGE_PSI: f64 = 1.0;
-/// How near a pressure can be set by a valve and a dial gauge, psi. Judgement.
-const SETTING_PSI: f64 = 3.0;
-
-/// A full vacuum on a gauge, Pa.
-const VACUUM: f64 = -1e5;
 
 /// All quantities of this file.
 const ALL: [Q; 19] = [
@@ -76,10 +65,10 @@ const ALL: [Q; 19] = [
 /// Those that need the balance of the loop: all but the last.
 const BALANCED: usize = ALL.len() - 1;
 
-fn psi(value: f64) -> f64 {
+pub(super) fn psi(value: f64) -> f64 {
     Unit::Psi.to_si(value)
 }
-fn minutes(value: f64) -> Duration {
+pub(super) fn minutes(value: f64) -> Duration {
     Duration::from_si(Unit::Minute.to_si(value))
 }
 pub(super) fn days(value: f64) -> Duration {
@@ -252,181 +241,4 @@ pub fn stood_under(file: &VisitFile, read: GaugePressure) -> Earlier {
         pressure: read,
         held: days(held),
     }
-}
-
-fn ends(bands: &[Band]) -> (GaugePressure, GaugePressure) {
-    // The belief's tails may lie below a full vacuum, a gauge may not.
-    let low = bands.iter().map(|band| band.low.si().max(VACUUM));
-    let high = bands.iter().map(|band| band.high.si());
-    (
-        GaugePressure::from_si(low.fold(f64::INFINITY, f64::min)),
-        GaugePressure::from_si(high.fold(f64::NEG_INFINITY, f64::max)),
-    )
-}
-
-/// What makes the widest of some bands wide.
-fn widest(bands: &[Band]) -> Option<Unknown> {
-    let wider = |a: &&Band, b: &&Band| a.width().total_cmp(&b.width());
-    bands.iter().max_by(wider)?.widest()
-}
-
-/// Around the pressure to leave: half of what does, for it is set more exactly than that,
-/// and what is read later is held against all that may be left; but never so little that
-/// it cannot be set.
-fn within(
-    from: GaugePressure,
-    to: GaugePressure,
-    pressure: GaugePressure,
-    setting: PressureDifference,
-) -> (GaugePressure, GaugePressure) {
-    let half = (0.25 * (to.si() - from.si())).max(setting.si());
-    let end = |off: f64| GaugePressure::from_si(pressure.si() + off);
-    (end(-half), end(half))
-}
-
-fn leaving(
-    leave: &Leave,
-    demand: &Demand,
-    now: Uncertain<Temperature>,
-    today: &Today,
-    sheet: &mut Sheet,
-) {
-    let why = || {
-        Reasoning::new("plan-leave-pressure", Authority::Published("ppi-handbook"))
-            .with("plan-least-pressure", Figure::exact(demand.least))
-            .with("plan-most-pressure", Figure::exact(demand.most))
-            .with("plan-lowest-rating", Figure::exact(demand.ceiling))
-            .with("plan-loop-temperature", Figure::uncertain(now))
-    };
-    let inside =
-        Figure::exact(Fraction::from_si(leave.inside)).shown_in(Unit::Percent, Unit::Percent);
-    let setting = PressureDifference::from_si(psi(SETTING_PSI));
-    let difference = |pressure: PressureDifference| Figure::exact(pressure);
-    let near = (leave.pressure - setting, leave.pressure + setting);
-    let (from, to) = match leave.outcome {
-        Outcome::Possible { from, to } => within(from, to, leave.pressure, setting),
-        Outcome::Bare { .. } => {
-            sheet.remarks.push(Remark::BareLeast { inside });
-            near
-        }
-        Outcome::Kept => {
-            sheet.remarks.push(Remark::PressureKept { inside });
-            near
-        }
-        Outcome::Impossible { short, over } => {
-            sheet.remarks.push(Remark::NoPressureServes {
-                inside,
-                short: difference(short),
-                over: difference(over),
-                widest: widest(&leave.bands),
-            });
-            near
-        }
-        Outcome::LimitedToday { short } => {
-            sheet.remarks.push(Remark::LimitedByRating {
-                inside,
-                short: difference(short),
-            });
-            near
-        }
-    };
-    let capped = |pressure: GaugePressure, limit| if pressure > limit { limit } else { pressure };
-    let today_most = |pressure| capped(pressure, demand.limit_today);
-    sheet.add(
-        Q::LeavePressure,
-        Figure::uncertain(Uncertain::new(today_most(leave.pressure), today.gauge)),
-        why().with("plan-inside-limits", inside),
-    );
-    sheet.add(Q::LeavePressureLow, Figure::exact(today_most(from)), why());
-    sheet.add(Q::LeavePressureHigh, Figure::exact(today_most(to)), why());
-    let (low, high) = ends(&leave.bands);
-    if high > demand.ceiling {
-        sheet.remarks.push(Remark::MayPassRating {
-            high: Figure::exact(high),
-            rating: Figure::exact(demand.ceiling),
-        });
-    }
-    if demand.stands.is_none() {
-        sheet.remarks.push(Remark::ReadGaugeFirst);
-    }
-    let season = || Reasoning {
-        formula: "plan-season-band",
-        ..why()
-    };
-    if low.si() <= VACUUM {
-        sheet.lack(&[Q::SeasonLow, Q::SeasonHigh], Lack::TooLittleKnown);
-    } else {
-        sheet.add(Q::SeasonLow, Figure::exact(low), season());
-        sheet.add(Q::SeasonHigh, Figure::exact(high), season());
-    }
-    let higher = leave.pressure + PressureDifference::from_si(psi(STRETCH_PSI));
-    // The gauge may be off: what it shows stays below the rating by as much, unless the
-    // pressure to leave is itself as high.
-    let doubt = PressureDifference::from_si(2.0 * today.gauge);
-    let stretch = capped(higher, demand.ceiling - doubt);
-    let base = capped(leave.pressure, demand.ceiling);
-    let stretch = if stretch > base { stretch } else { base };
-    sheet.add(
-        Q::StretchPressure,
-        Figure::exact(stretch),
-        Reasoning::new("plan-stretch-pressure", Authority::FromMemory("astm-f2164"))
-            .with("plan-leave-pressure", Figure::exact(leave.pressure))
-            .with("plan-lowest-rating", Figure::exact(demand.ceiling)),
-    );
-}
-
-/// Fluid to bring the loop from what it reads now to the pressure to leave.
-fn volumes(
-    known: &Known<'_>,
-    system: &SealedLoop,
-    unknowns: Unknowns,
-    leave: &Leave,
-    now: Uncertain<Temperature>,
-    sheet: &mut Sheet,
-) {
-    let both = [Q::MissingVolume, Q::ReleaseVolume];
-    let Some(reading) = known.read::<GaugePressure>(ReadingPoint::StaticPressure) else {
-        sheet.lack(&both, Lack::StaticReading);
-        return;
-    };
-    let missing = |(shown, scale, restraint): (GaugePressure, Number, Fraction)| {
-        let properties = Properties {
-            modulus_scale: scale.si(),
-            restraint: Fraction::from_si(restraint.si().clamp(0.0, 0.98)),
-            ..unknowns.middle()
-        };
-        let state = ChargeState {
-            pressure: leave.pressure,
-            temperature: now.value(),
-            held: minutes(STRETCHED_MINUTES),
-            air: None,
-            earlier: None,
-        };
-        let at = balance(system, &properties, &state, Duration::ZERO, now.value())?;
-        Ok::<Volume, PressureError>(at.missing(shown))
-    };
-    let scale = Uncertain::new(Number::from_si(1.0), unknowns.modulus.si());
-    let Ok(volume) = propagate((reading, scale, unknowns.restraint), missing) else {
-        sheet.lack(&both, Lack::OutsideModel);
-        return;
-    };
-    let volume = volume.result;
-    let size = Uncertain::new(
-        Volume::from_si(volume.value().si().abs()),
-        volume.standard(),
-    );
-    let why = Reasoning::new("plan-missing-volume", Authority::Published("ppi-handbook"))
-        .with("plan-static-pressure", Figure::uncertain(reading))
-        .with("plan-leave-pressure", Figure::exact(leave.pressure))
-        .with(
-            "plan-loop-volume",
-            Figure::uncertain(known.model.piping.volume),
-        );
-    let (kind, other) = if volume.value().si() >= 0.0 {
-        (Q::MissingVolume, Q::ReleaseVolume)
-    } else {
-        (Q::ReleaseVolume, Q::MissingVolume)
-    };
-    sheet.add(kind, Figure::uncertain(size), why);
-    sheet.lack(&[other], Lack::NothingToDo);
 }
