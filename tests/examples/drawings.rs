@@ -92,8 +92,8 @@ fn year_with_history(width: f32) -> Result<Vec<PictureView>, Box<dyn std::error:
 
 /// Causes that a call brings along; a screen shows five.
 const CAUSES: usize = 8;
-/// The call that brings its plan along.
-const WITH_PLAN: &str = "edge";
+/// The calls that bring their plans along.
+const WITH_PLAN: [&str; 2] = ["edge", "unread"];
 
 /// What the engine says of calls with findings that few calls have, by name and
 /// language: what stands on screen is then real, and as long as it gets.
@@ -104,6 +104,7 @@ fn calls() -> Result<BTreeMap<String, Value>, Box<dyn std::error::Error>> {
         ("gone", gone(), &["en"]),
         ("warm", warm(), &["en"]),
         ("edge", edge(), &["en", "es"]),
+        ("unread", unread(), &["en", "es"]),
     ] {
         let mut file: Value = serde_json::from_slice(SAMPLE)?;
         for (part, value) in changed {
@@ -129,7 +130,7 @@ fn calls() -> Result<BTreeMap<String, Value>, Box<dyn std::error::Error>> {
                 .points
                 .retain(|point| reads.contains(point.id.as_str()));
             let mut spoken = json!({ "visit": visit, "assessment": assessment });
-            if name == WITH_PLAN {
+            if WITH_PLAN.contains(&name) {
                 spoken["plan"] = json!(answer.plan);
             }
             said.insert(format!("{name}-{language}"), spoken);
@@ -208,6 +209,17 @@ fn gone() -> Changes {
             ]),
         ),
     ]
+}
+
+/// The sample before anybody read a gauge.
+fn unread() -> Changes {
+    vec![(
+        "/visit/readings",
+        json!([
+            { "point": "entering_water", "value": { "value": 78, "unit": "degF" }, "mode": "cooling" },
+            { "point": "leaving_water", "value": { "value": 94, "unit": "degF" }, "mode": "cooling" }
+        ]),
+    )]
 }
 
 /// The sample itself, whose water is warm, after somebody worked on it.

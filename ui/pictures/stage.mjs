@@ -49,6 +49,11 @@ export const SCREENS = {
   "edge-causes-es": "?call=edge-es&open=[data-cause]#/visit/v1/causes",
   "edge-plan": "?call=edge-en#/visit/v1/plan",
   "edge-plan-es": "?call=edge-es#/visit/v1/plan",
+  // The step that sets the pressure: of a loop that is left as it stood, and of one that nobody read.
+  "edge-charge": "?call=edge-en&open=[data-step-id=charge-to-pressure]#/visit/v1/plan",
+  "edge-charge-es": "?call=edge-es&open=[data-step-id=charge-to-pressure]#/visit/v1/plan",
+  "unread-plan": "?call=unread-en&open=[data-step-id=charge-to-pressure]#/visit/v1/plan",
+  "unread-plan-es": "?call=unread-es&open=[data-step-id=read-gauge-at-rest]#/visit/v1/plan",
   "edge-report-es": "?call=edge-es#/visit/v1/report",
 };
 

@@ -14,6 +14,8 @@ use crate::records::visit_file::VisitFile;
 /// of them holds.
 const FIRST: &str = "strengthen-first";
 const WAIT: &str = "wait-for-fluid";
+/// The procedure that comes first where a loop is charged that nobody read.
+const READ: &str = "read-gauge-first";
 const STRENGTHEN: &str = "correct-freeze-point-dose";
 
 impl Situation {
@@ -76,6 +78,13 @@ pub fn work_plan(
     known.treats_pressure =
         known.seeks_leak || own.any(|treatment| holds(library, treatment, sets_pressure));
     let doubted = &known.conditions.doubted;
+    let mut treatments = treatments;
+    if known.charges && known.gauge_unread() {
+        // What keeps the exchanger from freezing is named first.
+        let named = |treatment: &Treatment| [FIRST, WAIT].contains(&treatment.procedure.as_str());
+        let at = treatments.iter().take_while(|first| named(first)).count();
+        treatments.insert(at, Treatment::in_any_case(READ));
+    }
     assemble_with(library, &treatments, &situation, &sheet(&known), doubted)
 }
 

@@ -5,6 +5,7 @@ procedure-bleed-circulators = Bleed the circulators
 procedure-clean-strainer = Clean the strainer and find what loaded it
 procedure-flush-debris = Flush out debris with the unit valved off
 procedure-clear-exchanger = Back-flush the unit's exchanger
+procedure-read-gauge-first = Read the gauge at rest before anything is opened
 procedure-strengthen-first = Strengthen the antifreeze before the heat pump runs
 procedure-wait-for-fluid = Keep the heat pump off until the new fluid is in
 procedure-correct-freeze-point-dose = Add antifreeze to the wanted freeze point

@@ -148,6 +148,7 @@ homeowner-work-bleed-circulators = Let the trapped air out of the pumps.
 homeowner-work-clean-strainer = Clean the strainer, the sieve that catches dirt, and find where the dirt came from.
 homeowner-work-flush-debris = Wash dirt out of the ground pipe, with the heat pump shut off so that nothing gets into it.
 homeowner-work-clear-exchanger = Wash out the part of the heat pump where the loop fluid passes.
+homeowner-work-read-gauge-first = Read the pressure in the ground pipe before anything is opened.
 homeowner-work-strengthen-first = Make the fluid safe against freezing before the heat pump runs again; until then the house is heated by its back-up.
 homeowner-work-wait-for-fluid = Keep the heat pump off until the new fluid is in.
 homeowner-work-correct-freeze-point-dose = Add antifreeze until the fluid is safe at your winter temperatures.

@@ -32,6 +32,7 @@ plan-step-check-refractometer = Clean the prism. Distilled water at room tempera
 plan-step-check-hydrometer = Clean it. Distilled water at its calibration temperature must read one; correct for any other temperature. Look for cracks and a shifted paper scale. Read at the lower edge of the meniscus.
 plan-step-check-power-meter = With nothing running it must read zero. One conductor only in the clamp, jaws closed, right range.
 plan-step-check-test-kit = Read the expiry date. Test a buffer solution for pH, and distilled water for hardness, chloride and iron: it must show none.
+plan-step-read-gauge-at-rest = Circulators off, and before anything is opened: read the loop gauge at rest and the loop temperature, and enter both. The plan changes with them: a pressure that has served is left again.
 plan-step-read-run-hours = Read run hours and the entering-water log for the season.
 
 plan-step-valve-off-unit = Close the valves to the heat pump, so that nothing washed out of the loop passes through it. If it is to be opened, it was let down before: check its zero once more.
@@ -377,7 +378,8 @@ plan-part-group = group { $number }
 # What is unknown is a clause, which stands in one of these two sentences.
 
 plan-not-worked-out = Cannot be worked out: { $why }.
-plan-hardly-known = { $value }: hardly known, nothing to work by. Measure it first.
+plan-hardly-known = { $value }: hardly known, nothing to work by. Look it up or measure it first.
+plan-without-gauge = Read the gauge at rest first and enter it; this figure is reckoned without it: { $value }
 plan-usual-figure = { $figure }, the usual figure, because { $why }.
 
 plan-lack-circuits = the circuits are not recorded
@@ -409,7 +411,12 @@ plan-remark-product-assumed = Glycol is taken as pure concentrate, alcohol as pr
 plan-remark-no-pressure-serves = No pressure is certain to keep this loop inside its limits in every season. The one given is the best: it stays inside with a probability of { $inside }. At the ends of its band it reads { $short } too low or { $over } too high. { $narrow } See it again before the season turns.
 plan-remark-limited-by-rating = The seasons ask for more than may be left in the loop today: at the end of its band the pressure falls { $short } too low. It stays inside its limits with a probability of { $inside }. See it again before the season turns.
 plan-remark-bare-least = No pressure is certain to keep this loop inside both its limits in every season: it stays there with a probability of { $inside }. The one given keeps at least what the circulators need, and stays below the lowest rating. Read the gauge again before the season turns.
-plan-remark-pressure-kept = Nothing speaks against the pressure at which the loop stood when it was met: set it back to that. What the seasons do to it is known only so far; it stays inside its limits with a probability of { $inside } or better, for it has stood so. Read the gauge again before the season turns.
+plan-remark-pressure-kept = Nothing speaks against the pressure at which the loop stood when it was met: set it back to that. By pipe and seasons alone it stays inside its limits with a probability of { $inside }; { $stood } Read the gauge again before the season turns.
+plan-remark-pressure-kept-unsure = Nothing speaks against the pressure at which the loop stood when it was met: set it back to that. What is known of pipe and seasons does not suffice to foretell whether it stays inside its limits; { $stood } Read the gauge again in the coldest and in the warmest week, with the water temperature.
+plan-stood-every-season = it has come through every season on the charge of { $day }, as far as is on record.
+plan-stood-since = it has stood on the charge of { $day }, not yet through every season.
+plan-stood-unknown = since when it stands so is not on record.
+plan-remark-seasons-unsure = Even in one and the same week the reckoning leaves { $width } open: that is what is not known of this loop, not how far it will swing. { $narrow } Note gauge and water temperature together in the cold and in the warm season: such a pair tells how far this loop itself moves.
 plan-remark-may-pass-rating = At the upper end of its band the loop may come to { $high }, above the lowest rating of { $rating }. No pressure that serves today rules it out. See that a relief valve set no higher than the rating is on the loop, and read the gauge before the cold season.
 plan-remark-read-gauge-first = The pressure at rest was not read. Read it before anything is opened: if it lies inside the limits and the loop ran well on it, set it back to that instead.
 plan-remark-freezes-where-it-leaves = The fluid freezes at { $freezes }, and the water leaves at { $leaving } or must be reckoned with there: strengthening comes first, whatever the cause. The heat pump stays off until it is done.

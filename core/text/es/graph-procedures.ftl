@@ -5,6 +5,7 @@ procedure-bleed-circulators = Purgar los circuladores
 procedure-clean-strainer = Limpiar el filtro de malla y hallar qué lo cargó
 procedure-flush-debris = Sacar los residuos con un lavado, con la unidad aislada
 procedure-clear-exchanger = Lavar en sentido inverso el intercambiador de la unidad
+procedure-read-gauge-first = Leer el manómetro en reposo antes de abrir nada
 procedure-strengthen-first = Reforzar el anticongelante antes de que funcione la bomba de calor
 procedure-wait-for-fluid = Dejar apagada la bomba de calor hasta que esté el fluido nuevo
 procedure-correct-freeze-point-dose = Añadir anticongelante hasta el punto de congelación deseado

@@ -148,6 +148,7 @@ homeowner-work-bleed-circulators = Sacar el aire atrapado en las bombas de circu
 homeowner-work-clean-strainer = Limpiar el filtro de malla, el colador que retiene la suciedad, y averiguar de dónde vino la suciedad.
 homeowner-work-flush-debris = Sacar la suciedad de la tubería enterrada con agua, con la bomba de calor cerrada para que no le entre nada.
 homeowner-work-clear-exchanger = Lavar la parte de la bomba de calor por donde pasa el fluido de la tubería.
+homeowner-work-read-gauge-first = Leer la presión de la tubería enterrada antes de abrir nada.
 homeowner-work-strengthen-first = Dejar el fluido seguro contra la congelación antes de que la bomba de calor vuelva a funcionar; hasta entonces la casa se calienta con su apoyo.
 homeowner-work-wait-for-fluid = Dejar apagada la bomba de calor hasta que esté el fluido nuevo.
 homeowner-work-correct-freeze-point-dose = Añadir anticongelante hasta que el fluido esté seguro con sus temperaturas de invierno.

@@ -32,6 +32,7 @@ plan-step-check-refractometer = Limpiar el prisma. El agua destilada a temperatu
 plan-step-check-hydrometer = Limpiarlo. El agua destilada a su temperatura de calibración debe marcar uno; corregir para cualquier otra temperatura. Buscar grietas y una escala de papel corrida. Leer en el borde inferior del menisco.
 plan-step-check-power-meter = Sin nada en marcha debe marcar cero. Un solo conductor en la pinza, mordazas cerradas, rango correcto.
 plan-step-check-test-kit = Leer la fecha de caducidad. Probar con una solución tampón para el pH y con agua destilada para dureza, cloruros y hierro: no debe mostrar nada.
+plan-step-read-gauge-at-rest = Parados los circuladores, y antes de abrir nada: leer el manómetro del lazo en reposo y la temperatura del lazo, e introducir ambas. El plan cambia con ellas: una presión que ha servido vuelve a dejarse.
 plan-step-read-run-hours = Leer las horas de marcha y el registro de agua de entrada de la temporada.
 
 plan-step-valve-off-unit = Cerrar las válvulas hacia la bomba de calor, para que nada de lo que salga del lazo pase por ella. Si se va a abrir, ya se alivió antes: comprobar su cero una vez más.
@@ -377,7 +378,8 @@ plan-part-group = grupo { $number }
 
 # Lo desconocido es una cláusula que va en una de estas dos frases.
 plan-not-worked-out = No se puede calcular: { $why }.
-plan-hardly-known = { $value }: apenas se conoce y no sirve de base. Medirlo primero.
+plan-hardly-known = { $value }: apenas se conoce y no sirve de base. Consultarlo o medirlo primero.
+plan-without-gauge = Leer antes el manómetro en reposo e introducirlo; esta cifra se calcula sin él: { $value }
 plan-usual-figure = { $figure }, la cifra habitual, porque { $why }.
 plan-lack-circuits = los circuitos no constan
 plan-lack-indoor-pipe = la tubería interior no está registrada
@@ -408,7 +410,12 @@ plan-remark-product-assumed = Se toma el glicol como concentrado puro y el alcoh
 plan-remark-no-pressure-serves = Ninguna presión mantiene con seguridad este lazo dentro de sus límites en todas las temporadas. La que se da es la mejor: se mantiene dentro con una probabilidad de { $inside }. En los extremos de su margen marca { $short } demasiado baja o { $over } demasiado alta. { $narrow } Vuelva a verlo antes del cambio de temporada.
 plan-remark-limited-by-rating = Las temporadas piden más de lo que se puede dejar hoy en el lazo: en el extremo de su margen, la presión queda { $short } demasiado baja. Se mantiene dentro de sus límites con una probabilidad de { $inside }. Vuelva a verlo antes del cambio de temporada.
 plan-remark-bare-least = Ninguna presión mantiene con seguridad este lazo dentro de sus dos límites en todas las temporadas: se queda en ellos con una probabilidad de { $inside }. La que se da conserva al menos lo que necesitan los circuladores y queda por debajo de la presión nominal más baja. Volver a leer el manómetro antes del cambio de temporada.
-plan-remark-pressure-kept = Nada habla en contra de la presión que tenía el lazo al llegar: volver a dejarlo en ella. Lo que le hacen las temporadas solo se conoce hasta cierto punto; se mantiene dentro de sus límites con una probabilidad de { $inside } o mejor, pues ya ha estado así. Volver a leer el manómetro antes del cambio de temporada.
+plan-remark-pressure-kept = Nada habla en contra de la presión que tenía el lazo al llegar: volver a dejarlo en ella. Según la tubería y las temporadas por sí solas, se mantiene dentro de sus límites con una probabilidad de { $inside }; { $stood } Volver a leer el manómetro antes del cambio de temporada.
+plan-remark-pressure-kept-unsure = Nada habla en contra de la presión que tenía el lazo al llegar: volver a dejarlo en ella. Lo que se sabe de la tubería y de las temporadas no basta para prever si se mantiene dentro de sus límites; { $stood } Volver a leer el manómetro en la semana más fría y en la más cálida, junto con la temperatura del agua.
+plan-stood-every-season = ha pasado por todas las temporadas con la carga del { $day }, hasta donde consta.
+plan-stood-since = lleva así con la carga del { $day }, sin haber pasado aún por todas las temporadas.
+plan-stood-unknown = no consta desde cuándo está así.
+plan-remark-seasons-unsure = Incluso en una misma semana el cálculo deja { $width } sin determinar: es lo que no se sabe de este lazo, no lo que va a variar. { $narrow } Anotar juntos el manómetro y la temperatura del agua en la temporada fría y en la cálida: ese par de lecturas dice cuánto se mueve este lazo.
 plan-remark-may-pass-rating = En el extremo superior de su margen el lazo puede llegar a { $high }, por encima de la presión nominal más baja, de { $rating }. Ninguna presión que sirva hoy lo descarta. Comprobar que haya en el lazo una válvula de alivio ajustada a no más de esa presión nominal, y leer el manómetro antes de la temporada fría.
 plan-remark-read-gauge-first = No se leyó la presión en reposo. Leerla antes de abrir nada: si está dentro de los límites y el lazo funcionaba bien con ella, volver a dejarlo en esa presión.
 plan-remark-freezes-where-it-leaves = El fluido se congela a { $freezes }, y el agua sale a { $leaving } o hay que contar con ella: reforzar va primero, sea cual sea la causa. La bomba de calor queda apagada hasta que esté hecho.

@@ -18,6 +18,10 @@ label: string,
  */
 shown: string, 
 /**
+ * Whether a quantity of the step tells that time already.
+ */
+told: boolean, 
+/**
  * The same in seconds.
  */
 seconds: number, 

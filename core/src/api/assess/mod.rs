@@ -26,11 +26,7 @@ impl Call {
     pub(super) fn assessment(&self) -> AssessmentView {
         let assumptions = self.model.assumptions.iter();
         let assumptions = assumptions.map(|assumed| self.title("assumption", assumed.id()));
-        let unused = self
-            .gathered
-            .unused
-            .iter()
-            .filter_map(|unused| self.unused(unused));
+        let unused = self.all_unused();
         let Some(diagnosis) = &self.diagnosis else {
             return AssessmentView {
                 verdict: "open".to_owned(),
@@ -44,7 +40,7 @@ impl Call {
                 stop: None,
                 records: Vec::new(),
                 assumptions: assumptions.collect(),
-                unused: unused.collect(),
+                unused,
             };
         };
         let (verdict, headline) = self.verdict(diagnosis);
@@ -73,7 +69,7 @@ impl Call {
             stop: self.stop(diagnosis),
             records: self.records(diagnosis),
             assumptions: assumptions.collect(),
-            unused: unused.collect(),
+            unused,
         }
     }
 
@@ -191,21 +187,44 @@ impl Call {
         }
     }
 
-    fn unused(&self, unused: &Unused) -> Option<String> {
-        let (what, why) = match unused {
-            // As expected: these prove the work, they do not explain the fault.
-            Unused::Reading {
-                why: WhyUnused::AsLeft,
-                ..
-            } => return None,
-            Unused::Reading { point, why, .. } => (self.title("point", point.id()), why),
-            Unused::Answer { finding, why } => (finding.clone(), why),
-            Unused::Verdict { cause, why } => (cause.clone(), why),
-        };
-        let args = Args::new()
-            .text("what", what)
-            .text("why", self.title("unused", why.code()));
-        Some(self.catalog().fill("unused-line", &args))
+    /// What was not used, each with why; readings of one point that share it in one line,
+    /// with what they read.
+    fn all_unused(&self) -> Vec<String> {
+        let mut lines: Vec<(String, WhyUnused, Vec<String>)> = Vec::new();
+        for unused in &self.gathered.unused {
+            let (what, why, read) = match unused {
+                // As expected: these prove the work, they do not explain the fault.
+                Unused::Reading {
+                    why: WhyUnused::AsLeft,
+                    ..
+                } => continue,
+                Unused::Reading { place, point, why } => {
+                    let reading = self.file.visit.readings.get(*place);
+                    let read = reading.map(|reading| reading.text_for(self.wording.units));
+                    (self.title("point", point.id()), *why, read)
+                }
+                Unused::Answer { finding, why } => (finding.clone(), *why, None),
+                Unused::Verdict { cause, why } => (cause.clone(), *why, None),
+            };
+            let same = lines
+                .iter_mut()
+                .find(|line| line.0 == what && line.1 == why);
+            match same {
+                Some((_, _, told)) => told.extend(read),
+                None => lines.push((what, why, read.into_iter().collect())),
+            }
+        }
+        let said = lines.into_iter().map(|(what, why, read)| {
+            let what = match read.is_empty() {
+                true => what,
+                false => format!("{what} ({})", read.join(", ")),
+            };
+            let args = Args::new()
+                .text("what", what)
+                .text("why", self.title("unused", why.code()));
+            self.catalog().fill("unused-line", &args)
+        });
+        said.collect()
     }
 }
 

@@ -112,7 +112,15 @@ fn every_number_of_a_chart_says_where_it_comes_from() {
 #[test]
 fn a_remark_with_a_probability_says_where_it_comes_from() {
     let mut told = 0;
-    for call in calls(Language::English) {
+    // A loop that nobody read: no pressure is certain to serve it.
+    let mut unread = read_visit_file(SAMPLES[0], Wording::default()).expect("a sample");
+    unread
+        .visit
+        .readings
+        .retain(|reading| reading.point() != ReadingPoint::StaticPressure);
+    let day = NaiveDate::from_ymd_opt(2026, 8, 14).expect("a day");
+    let unread = Call::assess(&unread, day, Wording::default());
+    for call in calls(Language::English).into_iter().chain([unread]) {
         let plan = call.answer().plan.as_ref().expect("a plan");
         for remark in plan.remarks.iter().filter(|one| one.words.contains('%')) {
             let why = remark.why.as_ref().expect("explained");

@@ -94,3 +94,39 @@ fn a_usual_figure_that_stands_in_for_an_unknown_one_says_so_and_why() {
     let mut lacking = air.steps.iter().flat_map(|step| &step.quantities);
     assert!(lacking.any(|known| known.value.starts_with("Cannot be worked out: ")));
 }
+
+#[test]
+fn the_pressure_to_leave_of_a_loop_that_nobody_read_is_not_told_alone() {
+    let plan = plan_for("air-left-in-circuit", 15.0);
+    let told = |plan: &PlanView| {
+        let mut quantities = plan.steps.iter().flat_map(|step| step.quantities.clone());
+        let told = quantities.find(|one| one.label == "Pressure to leave");
+        told.expect("a pressure").value
+    };
+    let first = "Read the gauge at rest first and enter it";
+    assert!(told(&plan).starts_with(first), "{}", told(&plan));
+    let remarks = plan.remarks.iter();
+    let remarks: Vec<&str> = remarks.map(|remark| remark.words.as_str()).collect();
+    let at = |words: &str| remarks.iter().position(|told| told.starts_with(words));
+    let unread = at("The pressure at rest was not read.").expect("a remark");
+    for other in ["The seasons ask", "No pressure is certain", "Even in one"] {
+        assert!(at(other).is_none_or(|place| place > unread), "{remarks:?}");
+    }
+    let sample = include_str!("../../../data/samples/air-in-one-circuit.json");
+    let file = read_visit_file(sample.as_bytes(), Wording::default()).expect("a sample");
+    let call = Call::assess(&file, NaiveDate::default(), Wording::default());
+    let read = call.answer().plan.clone().expect("a plan");
+    assert!(!told(&read).contains("gauge"), "{}", told(&read));
+}
+
+#[test]
+fn a_time_that_a_quantity_tells_is_told_once() {
+    let plan = plan_for("antifreeze-too-weak", 27.0);
+    let step = |id: &str| plan.steps.iter().find(|step| step.id == id).expect(id);
+    // Three hours of mixing stand in for turnovers that nobody can count.
+    let mix = &step("mix-loop").timers[0];
+    assert!(mix.told, "{mix:?}");
+    // The stretch lasts 20 to 30 minutes, common practice, and nothing else says so.
+    let stretch = &step("stretch-pipe").timers[0];
+    assert!(!stretch.told && stretch.shown == "30 min", "{stretch:?}");
+}

@@ -9,7 +9,10 @@ use crate::api::types::{
 };
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::plan::quantity::{Computed, Lack, Part, QuantityKind, Remark};
-use crate::plan::{Limit, PlanNote, PlannedStep, PlannedTimer, Progress, Run, StepId, WorkPlan};
+use crate::plan::{
+    Basis, Limit, PlanNote, PlannedStep, PlannedTimer, Progress, Run, StepId, WorkPlan,
+};
+use crate::pressure::belief::Unknown;
 use crate::records::Action;
 use crate::text::Args;
 use crate::units::{Quantity, Unit};
@@ -74,17 +77,25 @@ impl Call {
                     short,
                     over,
                     widest,
-                } => {
-                    let doubt = widest.map_or("none", |unknown| unknown.id());
-                    Args::new()
-                        .text("inside", show(inside))
-                        .text("short", show(short))
-                        .text("over", show(over))
-                        .text("narrow", self.words(&format!("plan-narrow-{doubt}")))
+                } => Args::new()
+                    .text("inside", show(inside))
+                    .text("short", show(short))
+                    .text("over", show(over))
+                    .text("narrow", self.narrow(*widest)),
+                Remark::BareLeast { inside } => Args::new().text("inside", show(inside)),
+                Remark::PressureKept { inside, stood } => {
+                    let day = stood.day().map(|day| day.to_string());
+                    let day = Args::new().text("day", day.unwrap_or_default());
+                    let stood = catalog.fill(&format!("plan-stood-{}", stood.id()), &day);
+                    let args = Args::new().text("stood", stood);
+                    match inside {
+                        Some(inside) => args.text("inside", show(inside)),
+                        None => args,
+                    }
                 }
-                Remark::BareLeast { inside } | Remark::PressureKept { inside } => {
-                    Args::new().text("inside", show(inside))
-                }
+                Remark::SeasonsUnsure { width, widest } => Args::new()
+                    .text("width", show(width))
+                    .text("narrow", self.narrow(*widest)),
                 Remark::MayPassRating { high, rating } => Args::new()
                     .text("high", show(high))
                     .text("rating", show(rating)),
@@ -127,11 +138,33 @@ impl Call {
         said.chain(noted).collect()
     }
 
+    /// What would make a band of pressures narrower.
+    fn narrow(&self, widest: Option<Unknown>) -> String {
+        let doubt = widest.map_or("none", |unknown| unknown.id());
+        self.words(&format!("plan-narrow-{doubt}"))
+    }
+
     fn step(&self, plan: &WorkPlan, step: &PlannedStep) -> StepView {
         let id = step.id.as_str();
         let (progress, action) = self.progress(step);
         let none = Action::default();
         let taken_up = action.unwrap_or(&none);
+        let quantities = self.quantities(plan, &step.quantities, Some(step));
+        let timers = step.timers.iter().map(|timer| {
+            let view = self.timer(plan, timer, taken_up);
+            let usual = match &timer.time.basis {
+                Basis::Usual(_, kind) => step.quantities.contains(kind),
+                Basis::Computed(_) | Basis::Fixed(_) => false,
+            };
+            let said = quantities
+                .iter()
+                .any(|quantity| quantity.value == view.shown);
+            TimerView {
+                told: usual || said,
+                ..view
+            }
+        });
+        let timers = timers.collect();
         StepView {
             id: id.to_owned(),
             stage: self.words(&format!("plan-stage-{}", step.stage.id())),
@@ -149,13 +182,9 @@ impl Call {
                         .any(|known| known == caution.as_str()),
                 })
                 .collect(),
-            quantities: self.quantities(plan, &step.quantities, Some(step)),
+            quantities,
             gate: self.gate(plan, &step.gate, taken_up),
-            timers: step
-                .timers
-                .iter()
-                .map(|timer| self.timer(plan, timer, taken_up))
-                .collect(),
+            timers,
             done: action.map(|action| action.done),
             progress: progress.id().to_owned(),
             earlier: match progress.is_settled() {
@@ -196,6 +225,7 @@ impl Call {
         step: Option<&PlannedStep>,
     ) -> Vec<QuantityView> {
         let mut views = Vec::new();
+        let unread = plan.sheet.remarks.contains(&Remark::ReadGaugeFirst);
         for kind in kinds {
             let mut computed = plan.sheet.all(*kind).peekable();
             if computed.peek().is_none() {
@@ -206,6 +236,13 @@ impl Call {
                 }
             }
             views.extend(computed.map(|computed| self.quantity(computed)));
+        }
+        if unread {
+            let leave = self.quantity_label(QuantityKind::LeavePressure, Part::Whole);
+            for view in views.iter_mut().filter(|view| view.label == leave) {
+                let value = Args::new().text("value", view.value.clone());
+                view.value = self.wording.catalog().fill("plan-without-gauge", &value);
+            }
         }
         views
     }
@@ -241,6 +278,7 @@ impl Call {
             kind: kind.to_owned(),
             label: self.words(&format!("plan-timer-{kind}")),
             shown: self.limit(&timer.time),
+            told: false,
             seconds: timer.time.value.si,
             started_at: started.map(|started| started.started_at.to_rfc3339()),
             stopped_at: started
@@ -327,6 +365,7 @@ fn why_remark(remark: &Remark, plan: &WorkPlan) -> Option<Reasoning> {
         Remark::BareLeast { .. } | Remark::PressureKept { .. } | Remark::MayPassRating { .. } => {
             leave()
         }
+        Remark::SeasonsUnsure { .. } => of(QuantityKind::SeasonLow).or_else(leave),
         Remark::FreezesWhereItLeaves { .. } => of(QuantityKind::TargetFreezePoint),
         Remark::ComesBack { .. } => of(QuantityKind::RecheckMonthHigh).or_else(leave),
         Remark::LowestEnteringAssumed { .. } => of(QuantityKind::LowestLeavingWater),

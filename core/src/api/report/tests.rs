@@ -390,3 +390,58 @@ fn readings_are_told_in_the_units_of_the_reader_with_what_was_written_beside_the
         assert_eq!(told(UnitSystem::Us, language), us);
     }
 }
+
+#[test]
+fn every_time_that_a_step_takes_stands_in_the_service_report_once() {
+    let call = call(SAMPLES[1]);
+    let plan = call.answer().plan.clone().expect("a plan");
+    let service = call.service_content(&issue());
+    let mut timed = 0;
+    for (step, part) in plan.steps.iter().zip(&service.steps) {
+        for timer in &step.timers {
+            let told = part.quantities.iter();
+            let told = told.filter(|(_, value)| value.starts_with(&timer.shown));
+            assert_eq!(told.count(), 1, "{}: {:?}", step.id, part.quantities);
+            timed += 1;
+        }
+    }
+    assert!(timed > 3, "{timed}");
+}
+
+#[test]
+fn readings_that_were_not_used_stand_in_one_line_with_what_they_read() {
+    // The sample holds three readings at rest, of which the last is that of today.
+    let call = call(SAMPLES[2]);
+    let lines = &call.answer().assessment.unused;
+    let [line] = lines.as_slice() else {
+        panic!("{lines:?}");
+    };
+    assert!(
+        line.contains("8.3 psi") && line.contains("8.6 psi"),
+        "{line}"
+    );
+    assert!(!line.contains("8.0 psi"), "{line}");
+}
+
+#[test]
+fn a_band_whose_likeliest_course_leaves_the_limits_is_no_forecast() {
+    // Of this loop nothing is recorded, and the sample was read in January.
+    let call = call(SAMPLES[1]);
+    let plan = call.work_plan();
+    assert!(call.season_to_keep(plan).is_none());
+    let told = call.season_told(plan).expect("a band");
+    assert!(told.vague);
+    let unit = crate::units::Unit::Bar;
+    let lowest = crate::units::Quantity::si(told.ends().0);
+    assert!(lowest >= unit.to_si(-1.0), "{lowest:?}");
+    // Nor what the gauge should read at any temperature.
+    assert!(call.gauge_by_temperature(&told).is_empty());
+    let service = call.service_content(&issue());
+    let captions: Vec<&str> = service.charts.iter().map(|c| c.caption.as_str()).collect();
+    let said = |words: &str| captions.iter().any(|caption| caption.contains(words));
+    assert!(said("Do not hold the gauge to this band"), "{captions:?}");
+    // Who lives there is told no number of a season.
+    let page = call.homeowner_content(&issue());
+    let notice = page.notice.join(" ");
+    assert!(!notice.contains("in the hottest"), "{notice}");
+}

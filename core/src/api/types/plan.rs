@@ -95,6 +95,8 @@ pub struct TimerView {
     pub label: String,
     /// How long it runs at least, in words.
     pub shown: String,
+    /// Whether a quantity of the step tells that time already.
+    pub told: bool,
     /// The same in seconds.
     pub seconds: f64,
     /// When it was started, RFC 3339; none if it was not.

@@ -233,8 +233,7 @@ fn plan(out: &mut impl Write, plan: &PlanView, catalog: &Catalog) -> io::Result<
         for quantity in &step.quantities {
             writeln!(out, "       {}: {}", quantity.label, quantity.value)?;
         }
-        let said = |time: &str| step.quantities.iter().any(|one| one.value == time);
-        for timer in step.timers.iter().filter(|timer| !said(&timer.shown)) {
+        for timer in step.timers.iter().filter(|timer| !timer.told) {
             writeln!(out, "       {}: {}", timer.label, timer.shown)?;
         }
         if let Some(gate) = &step.gate {

@@ -1,13 +1,13 @@
 //! The pressure to leave and what goes with it: how near it is to be set, the seasons, the
 //! stretch before it, the fluid that is missing for it.
 
-use super::static_pressure::{STRETCHED_MINUTES, minutes, psi};
+use super::static_pressure::{STRETCHED_MINUTES, minutes, psi, stood};
 use super::{Known, Lack, QuantityKind as Q, Remark, Sheet};
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::pressure::PressureError;
 use crate::pressure::balance::{ChargeState, Properties, SealedLoop, balance};
 use crate::pressure::band::Band;
-use crate::pressure::belief::{Unknown, Unknowns};
+use crate::pressure::belief::Unknowns;
 use crate::pressure::leave::{Demand, Leave, Outcome, Today};
 use crate::records::ReadingPoint;
 use crate::uncertainty::{Uncertain, propagate};
@@ -21,6 +21,17 @@ use crate::units::{
 const STRETCH_PSI: f64 = 10.0;
 /// How near a pressure can be set by a valve and a dial gauge, psi. Judgement.
 const SETTING_PSI: f64 = 3.0;
+/// From this probability on it is told how probably a pressure that is kept stays inside the
+/// limits: below it the reckoning tells less than that the loop has stood so. Judgement.
+const TELLING: f64 = 0.5;
+/// A band at one moment as wide as this is said to be wide for what is not known, psi: more
+/// than half of what lies between the usual limits. Judgement.
+const WIDE_PSI: f64 = 30.0;
+/// Pressures nearer to each other than this are the same on any gauge, psi. Judgement.
+const SAME_PSI: f64 = 0.1;
+/// No loop that runs reads below this, Pa: a season that may come there only tells how little
+/// is known. Judgement.
+const NEVER: f64 = -0.5e5;
 /// A full vacuum on a gauge, Pa.
 const VACUUM: f64 = -1e5;
 
@@ -34,10 +45,10 @@ fn ends(bands: &[Band]) -> (GaugePressure, GaugePressure) {
     )
 }
 
-/// What makes the widest of some bands wide.
-fn widest(bands: &[Band]) -> Option<Unknown> {
+/// The widest of some bands.
+fn widest(bands: &[Band]) -> Option<&Band> {
     let wider = |a: &&Band, b: &&Band| a.width().total_cmp(&b.width());
-    bands.iter().max_by(wider)?.widest()
+    bands.iter().max_by(wider)
 }
 
 /// Around the pressure to leave: half of what does, for it is set more exactly than that,
@@ -55,12 +66,16 @@ fn within(
 }
 
 pub(super) fn leaving(
+    known: &Known<'_>,
     leave: &Leave,
     demand: &Demand,
-    now: Uncertain<Temperature>,
     today: &Today,
     sheet: &mut Sheet,
 ) {
+    let now = today.temperature;
+    if demand.stands.is_none() {
+        sheet.remarks.push(Remark::ReadGaugeFirst);
+    }
     let why = || {
         Reasoning::new("plan-leave-pressure", Authority::Published("ppi-handbook"))
             .with("plan-least-pressure", Figure::exact(demand.least))
@@ -80,7 +95,10 @@ pub(super) fn leaving(
             near
         }
         Outcome::Kept => {
-            sheet.remarks.push(Remark::PressureKept { inside });
+            sheet.remarks.push(Remark::PressureKept {
+                inside: (leave.inside >= TELLING).then_some(inside),
+                stood: stood(known.file),
+            });
             near
         }
         Outcome::Impossible { short, over } => {
@@ -88,7 +106,7 @@ pub(super) fn leaving(
                 inside,
                 short: difference(short),
                 over: difference(over),
-                widest: widest(&leave.bands),
+                widest: widest(&leave.bands).and_then(Band::widest),
             });
             near
         }
@@ -116,14 +134,19 @@ pub(super) fn leaving(
             rating: Figure::exact(demand.ceiling),
         });
     }
-    if demand.stands.is_none() {
-        sheet.remarks.push(Remark::ReadGaugeFirst);
+    let wide = widest(&leave.bands).filter(|band| band.width() >= psi(WIDE_PSI));
+    // Where no pressure serves that is said already.
+    if let (Some(band), false) = (wide, matches!(leave.outcome, Outcome::Impossible { .. })) {
+        sheet.remarks.push(Remark::SeasonsUnsure {
+            width: Figure::exact(PressureDifference::from_si(band.width())),
+            widest: band.widest(),
+        });
     }
     let season = || Reasoning {
         formula: "plan-season-band",
         ..why()
     };
-    if low.si() <= VACUUM {
+    if low.si() <= NEVER {
         sheet.lack(&[Q::SeasonLow, Q::SeasonHigh], Lack::TooLittleKnown);
     } else {
         sheet.add(Q::SeasonLow, Figure::exact(low), season());
@@ -159,6 +182,10 @@ pub(super) fn volumes(
         sheet.lack(&both, Lack::StaticReading);
         return;
     };
+    if (leave.pressure.si() - reading.value().si()).abs() < psi(SAME_PSI) {
+        sheet.lack(&both, Lack::NothingToDo);
+        return;
+    }
     let missing = |(shown, scale, restraint): (GaugePressure, Number, Fraction)| {
         let properties = Properties {
             modulus_scale: scale.si(),

@@ -14,7 +14,7 @@ mod static_pressure;
 
 pub use dose::{Freezing, may_freeze};
 pub use kind::QuantityKind;
-pub use remark::Remark;
+pub use remark::{Remark, Stood};
 pub use sheet::{Computed, Conditions, Known, Lack, Lacking, Part, Sheet, sheet};
 pub use static_pressure::{
     LEAST_PSI, MOST_PSI, SEASON_DAYS, SEASONS, TANK_LEAST_BAR, TANK_MOST_BAR, stood_under,

@@ -3,6 +3,7 @@
 use super::QuantityKind;
 use crate::figures::Figure;
 use crate::pressure::belief::Unknown;
+use chrono::NaiveDate;
 
 /// Something to be said beside the quantities.
 #[derive(Copy, Clone, PartialEq, Debug)]
@@ -65,8 +66,18 @@ pub enum Remark {
     },
     /// Nothing speaks against what the loop stood at: it is left so.
     PressureKept {
-        /// Probability that it stays inside the limits.
-        inside: Figure,
+        /// Probability that it stays inside the limits, by pipe and seasons alone; none
+        /// where that is so low that it only tells how little is known.
+        inside: Option<Figure>,
+        /// How long it has stood on the charge that it holds.
+        stood: Stood,
+    },
+    /// The band over the seasons is wide for what is not known of the loop.
+    SeasonsUnsure {
+        /// Width of the band at one moment.
+        width: Figure,
+        /// What makes it widest.
+        widest: Option<Unknown>,
     },
     /// At the upper end of its band the loop may come above its weakest part's rating.
     MayPassRating {
@@ -91,9 +102,40 @@ pub enum Remark {
     },
 }
 
+/// How long a loop has stood on the charge that it holds, as far as is on record.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum Stood {
+    /// Through every season since this day.
+    EverySeason(NaiveDate),
+    /// Less than a year, since this day.
+    Since(NaiveDate),
+    /// That is not on record.
+    Unknown,
+}
+
+impl Stood {
+    /// Stable ids; their clauses are `plan-stood-<id>`.
+    pub const IDS: [&'static str; 3] = ["every-season", "since", "unknown"];
+    /// Stable id.
+    pub fn id(self) -> &'static str {
+        match self {
+            Self::EverySeason(_) => Self::IDS[0],
+            Self::Since(_) => Self::IDS[1],
+            Self::Unknown => Self::IDS[2],
+        }
+    }
+    /// The day, if one is on record.
+    pub fn day(self) -> Option<NaiveDate> {
+        match self {
+            Self::EverySeason(day) | Self::Since(day) => Some(day),
+            Self::Unknown => None,
+        }
+    }
+}
+
 impl Remark {
     /// Stable ids of all kinds.
-    pub const IDS: [&'static str; 16] = [
+    pub const IDS: [&'static str; 18] = [
         "rating-unknown",
         "cart-too-small",
         "large-header",
@@ -110,6 +152,8 @@ impl Remark {
         "freezes-where-it-leaves",
         "lowest-entering-assumed",
         "comes-back",
+        "pressure-kept-unsure",
+        "seasons-unsure",
     ];
     /// The quantities that it is said beside.
     pub fn about(&self) -> &'static [QuantityKind] {
@@ -126,6 +170,7 @@ impl Remark {
             | Self::ComesBack { .. }
             | Self::ReadGaugeFirst
             | Self::LimitedByRating { .. } => &[Q::LeavePressure],
+            Self::SeasonsUnsure { .. } => &[Q::SeasonLow, Q::SeasonHigh],
             Self::FreezesWhereItLeaves { .. } => &[Q::TargetFreezePoint],
             Self::LowestEnteringAssumed { .. } => &[Q::LowestLeavingWater],
             Self::HoldShows { .. } | Self::HoldCannotShow { .. } => &[Q::HoldFallLimit],
@@ -144,12 +189,16 @@ impl Remark {
             Self::HoldShows { .. } => Self::IDS[7],
             Self::HoldCannotShow { .. } => Self::IDS[8],
             Self::BareLeast { .. } => Self::IDS[9],
-            Self::PressureKept { .. } => Self::IDS[10],
+            Self::PressureKept {
+                inside: Some(_), ..
+            } => Self::IDS[10],
             Self::MayPassRating { .. } => Self::IDS[11],
             Self::ReadGaugeFirst => Self::IDS[12],
             Self::FreezesWhereItLeaves { .. } => Self::IDS[13],
             Self::LowestEnteringAssumed { .. } => Self::IDS[14],
             Self::ComesBack { .. } => Self::IDS[15],
+            Self::PressureKept { inside: None, .. } => Self::IDS[16],
+            Self::SeasonsUnsure { .. } => Self::IDS[17],
         }
     }
 }

@@ -7,7 +7,7 @@ use crate::named::named;
 use crate::pressure::belief::Belief;
 use crate::pressure::year::Year;
 use crate::records::visit_file::VisitFile;
-use crate::records::{Instrument, OperatingMode, Phase, Reading, ReadingPoint};
+use crate::records::{FlowCentre, Instrument, OperatingMode, Phase, Reading, ReadingPoint};
 use crate::uncertainty::Uncertain;
 use crate::units::{GaugePressure, Quantity, Temperature, Unit};
 use std::collections::BTreeSet;
@@ -78,6 +78,17 @@ impl Known<'_> {
         mode: OperatingMode,
     ) -> Option<Uncertain<Q>> {
         self.read_where(point, |reading| reading.mode == Some(mode))
+    }
+    /// Whether nobody read what stands in a loop that is not vented.
+    pub(in crate::plan) fn gauge_unread(&self) -> bool {
+        let vented = matches!(
+            self.model.flow_centre,
+            Some(FlowCentre::NonPressurised { .. })
+        );
+        !vented
+            && self
+                .read::<GaugePressure>(ReadingPoint::StaticPressure)
+                .is_none()
     }
     fn read_where<Q: Quantity>(
         &self,
@@ -321,7 +332,7 @@ fn rating(known: &Known<'_>, sheet: &mut Sheet) {
 pub(super) fn has_tank(known: &Known<'_>) -> bool {
     matches!(
         known.model.flow_centre,
-        Some(crate::records::FlowCentre::SealedWithTank { .. })
+        Some(FlowCentre::SealedWithTank { .. })
     )
 }
 

@@ -3,16 +3,18 @@
 
 use super::leaving::{leaving, volumes};
 use super::sheet::has_tank;
-use super::{Known, Lack, QuantityKind as Q, Sheet, hold, recheck};
+use super::{Known, Lack, QuantityKind as Q, Sheet, Stood, hold, recheck};
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::pressure::PressureError;
 use crate::pressure::balance::{Earlier, SealedLoop};
 use crate::pressure::belief::{Belief, Charge, Moment};
 use crate::pressure::leave::{Demand, Today};
+use crate::pressure::year::YEAR_DAYS;
 use crate::records::visit_file::VisitFile;
 use crate::records::{FlowCentre, ReadingPoint};
 use crate::uncertainty::Uncertain;
 use crate::units::{Duration, GaugePressure, Quantity, Temperature, Unit};
+use chrono::NaiveDate;
 
 /// Least pressure at any time, psi: a utility's guide to testing loops.
 pub const LEAST_PSI: f64 = 15.0;
@@ -169,7 +171,7 @@ fn charge(known: &Known<'_>, system: SealedLoop, sheet: &mut Sheet) -> Result<()
         moments,
     };
     let leave = belief.leave(&demand, &today)?;
-    leaving(&leave, &demand, now, &today, sheet);
+    leaving(known, &leave, &demand, &today, sheet);
     // What is read soon after is held against today's temperature, whatever it is,
     // and for the hold against what the same gauge read.
     let same_day = Today {
@@ -219,23 +221,41 @@ fn seasons(known: &Known<'_>) -> Vec<Moment> {
         .collect()
 }
 
+/// The day of the last charge on record, at the latest that of the installation, and how
+/// many days before the visit that was.
+fn charged_on(file: &VisitFile) -> Option<(NaiveDate, f64)> {
+    let record = &file.commissioning;
+    let day = record.charge_date.or(record.date);
+    let day = day.or(file.system.installed_on)?;
+    Some((day, (file.visit.date? - day).num_days() as f64))
+}
+
+fn topped_up(file: &VisitFile) -> bool {
+    let mut readings = file.visit.readings.iter();
+    readings
+        .any(|reading| reading.point() == ReadingPoint::TopUpVolume && reading.value().si() > 0.0)
+}
+
+/// How long the loop has stood on the charge that it holds.
+pub(super) fn stood(file: &VisitFile) -> Stood {
+    match charged_on(file) {
+        Some((day, ago)) if ago >= 0.0 && !topped_up(file) => match ago < YEAR_DAYS {
+            true => Stood::Since(day),
+            false => Stood::EverySeason(day),
+        },
+        _ => Stood::Unknown,
+    }
+}
+
 /// What the pipe has stood under, by what the gauge reads before anything is changed, and
 /// how long. It keeps the stretch of that time: only what is put on or let off today
 /// relaxes, or comes back, afresh. (The strains of earlier loads add up: Boltzmann's
 /// superposition, as in `pressure::balance`.)
 pub fn stood_under(file: &VisitFile, read: GaugePressure) -> Earlier {
-    let record = &file.commissioning;
-    let charged = record.charge_date.or(record.date);
-    let mut readings = file.visit.readings.iter();
-    let topped_up = readings
-        .any(|reading| reading.point() == ReadingPoint::TopUpVolume && reading.value().si() > 0.0);
-    let since = || {
-        let day = charged.or(file.system.installed_on)?;
-        Some((file.visit.date? - day).num_days() as f64)
-    };
-    let held = match topped_up {
-        true => STOOD_DAYS,
-        false => since().unwrap_or(UNKNOWN_DAYS).max(STOOD_DAYS),
+    let held = match (topped_up(file), charged_on(file)) {
+        (true, _) => STOOD_DAYS,
+        (false, Some((_, ago))) => ago.max(STOOD_DAYS),
+        (false, None) => UNKNOWN_DAYS,
     };
     Earlier {
         pressure: read,

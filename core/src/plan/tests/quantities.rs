@@ -171,7 +171,12 @@ fn what_may_freeze_is_strengthened_first_whatever_the_cause() {
         plan.corrections[0].causes,
         ["cause-of-correct-freeze-point-dose"]
     );
-    assert_eq!(plan.corrections.len(), 2);
+    let named = plan.corrections.iter().map(|one| one.procedure.as_str());
+    // Nobody read the gauge of this loop.
+    assert_eq!(
+        named.collect::<Vec<_>>(),
+        ["strengthen-first", "read-gauge-first", "purge-loop"]
+    );
     // A loop that is filled afresh is dosed for the whole of it; the unit waits.
     let plan = planned(&weak, &["replace-fluid"]);
     assert_eq!(violations(&LIBRARY, &plan), []);
@@ -274,4 +279,35 @@ fn one_reading_at_one_time_has_one_band() {
         let least = only.at_least.as_ref().unwrap();
         assert_eq!(least.basis, Basis::Computed(QuantityKind::LeavePressureLow));
     }
+}
+
+#[test]
+fn a_gauge_that_nobody_read_is_read_before_anything_is_opened() {
+    let unread = file();
+    for procedure in ["purge-loop", "recharge-pressure", "mix-charge"] {
+        let plan = planned(&unread, &[procedure]);
+        assert_eq!(violations(&LIBRARY, &plan), []);
+        assert_eq!(plan.corrections[0].procedure.as_str(), "read-gauge-first");
+        holds_in_order(
+            &plan,
+            &[
+                "lock-power-off",
+                "read-gauge-at-rest",
+                "connect-cart",
+                "charge-to-pressure",
+            ],
+        );
+        let mut read_already = file();
+        read(
+            &mut read_already,
+            ReadingPoint::StaticPressure,
+            36.0,
+            Unit::Psi,
+        );
+        let plan = planned(&read_already, &[procedure]);
+        assert!(position(&plan, "read-gauge-at-rest").is_none());
+    }
+    // Where nothing is charged nothing is to be read for it.
+    let plan = planned(&unread, &["hand-over-refrigerant"]);
+    assert!(position(&plan, "read-gauge-at-rest").is_none());
 }

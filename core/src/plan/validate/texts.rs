@@ -2,7 +2,7 @@
 
 use super::{Fault, Problem};
 use crate::plan::Library;
-use crate::plan::quantity::{Lack, QuantityKind, Remark};
+use crate::plan::quantity::{Lack, QuantityKind, Remark, Stood};
 use crate::plan::terms::{
     FlowCentreKind, Hazard, Observation, ProofTime, Rule, Section, Side, Stage, TimerKind,
 };
@@ -56,6 +56,9 @@ pub fn text_keys(library: &Library) -> Vec<(String, String)> {
     }
     for id in Remark::IDS {
         need("plan-remark", id);
+    }
+    for id in Stood::IDS {
+        need("plan-stood", id);
     }
     for unknown in Unknown::ALL.map(Unknown::id).into_iter().chain(["none"]) {
         need("plan-narrow", unknown);

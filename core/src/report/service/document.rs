@@ -282,10 +282,9 @@ fn after(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
     {
         blocks.push(section(catalog, "service-recommendations"));
     }
-    for items in [&report.recommendations, &report.remarks] {
-        if !items.is_empty() {
-            blocks.push(points(items));
-        }
+    let items = [report.recommendations.as_slice(), &report.remarks].concat();
+    if !items.is_empty() {
+        blocks.push(points(&items));
     }
     if !report.checks.is_empty() {
         blocks.push(part(catalog, "service-next"));

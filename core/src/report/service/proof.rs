@@ -52,11 +52,11 @@ pub(super) fn proof(report: &ServiceReport, catalog: &Catalog) -> Vec<Block> {
         Block::Table(Table {
             caption: None,
             columns: vec![
-                column(catalog, "service-point", Align::Start, Width::Share(2.0)),
+                column(catalog, "service-point", Align::Start, Width::Share(2.8)),
                 column(catalog, "service-expected", Align::End, Width::Share(1.6)),
-                column(catalog, "service-before", Align::End, Width::Share(1.2)),
-                column(catalog, "service-after", Align::End, Width::Share(1.2)),
-                column(catalog, "service-is-it", Align::Start, Width::Share(1.2)),
+                column(catalog, "service-before", Align::End, Width::Share(1.3)),
+                column(catalog, "service-after", Align::End, Width::Share(1.0)),
+                column(catalog, "service-is-it", Align::Start, Width::Share(1.3)),
             ],
             rows,
         }),

@@ -41,7 +41,7 @@ it("counts the cautions that wait, and lists the timers that run", () => {
   const cautions = [caution("power", true, false), caution("pressure", true, true), caution("lift", false, false)];
   expect(unread(step("a", { cautions }))).toBe(1);
   const why = { measured: null, expected: null, formula: "", inputs: [], source: "" };
-  const timer = { kind: "hold", label: "Hold", shown: "1 h", seconds: 3600, why, stopped_at: null, ran: null, met: null };
+  const timer = { kind: "hold", label: "Hold", shown: "1 h", told: false, seconds: 3600, why, stopped_at: null, ran: null, met: null };
   const started = { ...timer, started_at: "2026-08-14T10:00:00Z" };
   const steps = [
     step("a", { timers: [{ ...timer, started_at: null }] }),

@@ -33,6 +33,8 @@ const CHARGED_MINUTES: f64 = 30.0;
 const GAUGE_PSI: f64 = 1.0;
 /// Days after which a pipe charged anew has done most of its settling. Judgement.
 const SETTLED: f64 = 60.0;
+/// A full vacuum on a gauge, Pa.
+const VACUUM: f64 = -1e5;
 /// Months of the band.
 const MONTHS: u8 = 12;
 /// Half the share that the band covers, as standard uncertainties.
@@ -106,6 +108,8 @@ pub(in crate::api) struct Season {
     pub limits: [GaugePressure; 2],
     /// Lowest and highest by the model alone, where the limits cut the band.
     pub beyond: Option<(GaugePressure, GaugePressure)>,
+    /// Whether its likeliest course leaves the limits: no band to hold a gauge to.
+    pub vague: bool,
 }
 
 impl Season {
@@ -127,6 +131,13 @@ impl Season {
             beyond: cut.then_some(ends),
             ..self
         })
+    }
+
+    /// Whether its likeliest course stays between two limits.
+    fn stays_between(&self, least: f64, most: f64) -> bool {
+        let turns = [&self.winter, &self.summer].into_iter();
+        let mut all = turns.chain(self.points.iter().map(|(_, range)| range));
+        all.all(|range| (least..=most).contains(&range.middle.si()))
     }
 
     /// Lowest and highest of the year.
@@ -261,6 +272,7 @@ impl Call {
             by_temperature,
             limits: self.pressure_limits().map(GaugePressure::from_si),
             beyond: None,
+            vague: false,
         })
     }
 
@@ -320,18 +332,31 @@ impl Call {
     /// The part of the band that may stay as it is: what the loop may do by the
     /// model and what it should not do whatever the model says are two things,
     /// and a layperson shall call at the nearer of both. Every reader is told the
-    /// same part; none where nothing is left of the band.
+    /// same part; none where nothing is left of the band, or where its likeliest course
+    /// leaves the limits: what is cut off there is no forecast.
     pub(super) fn season_to_keep(&self, plan: Option<&WorkPlan>) -> Option<Season> {
         let [least, most] = self.pressure_limits();
         if least >= most {
             return None;
         }
-        self.season(plan)?.between(least, most)
+        let season = self.season(plan)?;
+        if !season.stays_between(least, most) {
+            return None;
+        }
+        season.between(least, most)
     }
 
-    /// What a technician is told: that part, or the band of the model itself where the
-    /// limits leave nothing of it.
+    /// What a technician is told: that part, or the band of the model itself where there is
+    /// none, above a full vacuum.
     pub(in crate::api) fn season_told(&self, plan: Option<&WorkPlan>) -> Option<Season> {
-        self.season_to_keep(plan).or_else(|| self.season(plan))
+        let all = || {
+            let season = self.season(plan)?.between(VACUUM, f64::INFINITY)?;
+            Some(Season {
+                beyond: None,
+                vague: true,
+                ..season
+            })
+        };
+        self.season_to_keep(plan).or_else(all)
     }
 }

@@ -131,6 +131,9 @@ impl Call {
 
     /// How far the model goes beyond the limits, where it does.
     fn beyond(&self, season: &Season) -> String {
+        if season.vague {
+            return format!(" {}", self.say("season-vague"));
+        }
         let said = season.beyond.map(|(low, high)| {
             let ends = [self.pressure(low), self.pressure(high)];
             let named = [("low", ends[0].as_str()), ("high", &ends[1])];
@@ -175,13 +178,15 @@ impl Call {
         start.into_iter().chain(turns).collect()
     }
 
-    /// Loop temperatures, and what the gauge should read at each in half a year.
+    /// Loop temperatures, and what the gauge should read at each in half a year; nothing
+    /// where that cannot be foretold.
     pub(in crate::api::report) fn gauge_by_temperature(
         &self,
         season: &Season,
     ) -> Vec<(String, String)> {
         let lines = season.by_temperature.iter();
         lines
+            .filter(|_| !season.vague)
             .map(|(at, range)| {
                 let at = Figure::exact(*at).text(self.wording.units);
                 (at, self.range(range))

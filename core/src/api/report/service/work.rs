@@ -30,6 +30,7 @@ impl Call {
                     .quantities
                     .iter()
                     .map(|quantity| (quantity.label.clone(), quantity.value.clone()))
+                    .chain(times(step))
                     .collect(),
                 gate: step
                     .gate
@@ -229,6 +230,14 @@ pub(super) fn proof_lines(plan: &PlanView) -> Vec<ProofLine> {
             missed: proof.verdict == "missed",
         })
         .collect()
+}
+
+/// The times that a step has to run for and that nothing else of it tells; what was started
+/// is told with how long it ran.
+fn times(step: &StepView) -> impl Iterator<Item = (String, String)> {
+    let waiting = |timer: &&TimerView| !timer.told && timer.started_at.is_none();
+    let timers = step.timers.iter().filter(waiting);
+    timers.map(|timer| (timer.label.clone(), timer.shown.clone()))
 }
 
 /// A unit as it is printed; what is no symbol of a unit stands as it is.

@@ -98,3 +98,90 @@ fn a_gauge_nobody_read_is_read_first() {
     assert!(says(&of(&file(), false)));
     assert!(!says(&of(&stood(36.0), false)));
 }
+
+fn kept(sheet: &Sheet) -> (Option<f64>, Stood) {
+    let mut remarks = sheet.remarks.iter();
+    let kept = remarks.find_map(|remark| match remark {
+        Remark::PressureKept { inside, stood } => Some((inside.map(|inside| inside.si), *stood)),
+        _ => None,
+    });
+    kept.unwrap_or_else(|| panic!("{:?}", sheet.remarks))
+}
+
+/// A loop of which nothing is recorded but what it reads.
+fn hardly_recorded() -> VisitFile {
+    let mut file = VisitFile::default();
+    read(&mut file, ReadingPoint::StaticPressure, 41.0, Unit::Psi);
+    file
+}
+
+#[test]
+fn a_pressure_that_is_kept_tells_a_probability_only_where_it_says_something() {
+    // Hardly anything is known: a chance worse than a coin's is no news of the loop.
+    let (inside, stood) = kept(&of(&hardly_recorded(), false));
+    assert_eq!((inside, stood), (None, Stood::Unknown));
+    // Whatever is told is better than that.
+    for psi in [20.0, 28.0, 36.0, 44.0, 52.0] {
+        for remark in of(&self::stood(psi), false).remarks {
+            if let Remark::PressureKept { inside, .. } = remark {
+                assert!(inside.is_none_or(|inside| inside.si >= 0.5), "{psi}");
+            }
+        }
+    }
+}
+
+#[test]
+fn how_long_a_kept_pressure_has_stood_is_told_as_it_is_on_record() {
+    let day = |year, month, day| NaiveDate::from_ymd_opt(year, month, day).unwrap();
+    let mut file = hardly_recorded();
+    file.visit.date = Some(day(2026, 9, 28));
+    let told = |file: &VisitFile| kept(&of(file, false)).1;
+    assert_eq!(told(&file), Stood::Unknown);
+    file.system.installed_on = Some(day(2019, 5, 2));
+    assert_eq!(told(&file), Stood::EverySeason(day(2019, 5, 2)));
+    // The last charge counts, not the installation.
+    file.commissioning.charge_date = Some(day(2026, 4, 1));
+    assert_eq!(told(&file), Stood::Since(day(2026, 4, 1)));
+    // A day after the visit is a slip of the pen.
+    file.commissioning.charge_date = Some(day(2027, 4, 1));
+    assert_eq!(told(&file), Stood::Unknown);
+    // And fluid that was put in since is another charge.
+    file.commissioning.charge_date = Some(day(2020, 4, 1));
+    read(&mut file, ReadingPoint::TopUpVolume, 1.0, Unit::Gallon);
+    assert_eq!(told(&file), Stood::Unknown);
+}
+
+#[test]
+fn a_pressure_that_is_kept_needs_no_fluid() {
+    let sheet = of(&hardly_recorded(), false);
+    for kind in [Q::MissingVolume, Q::ReleaseVolume] {
+        assert!(sheet.get(kind).is_none());
+        let mut lacking = sheet.lacking.iter().filter(|lacking| lacking.kind == kind);
+        assert_eq!(lacking.next().map(|one| one.lack), Some(Lack::NothingToDo));
+        assert!(lacking.next().is_none());
+    }
+}
+
+#[test]
+fn a_band_over_the_seasons_that_is_wide_says_for_what_unknown() {
+    let unsure = |sheet: &Sheet| {
+        let mut remarks = sheet.remarks.iter();
+        remarks.find_map(|remark| match remark {
+            Remark::SeasonsUnsure { width, widest } => Some((*width, *widest)),
+            _ => None,
+        })
+    };
+    let (width, widest) = unsure(&of(&hardly_recorded(), false)).expect("a wide band");
+    assert!(Unit::Psi.from_si(width.si) >= 30.0, "{width:?}");
+    assert!(widest.is_some());
+    // What one week leaves open is part of what all seasons span.
+    for psi in [20.0, 36.0, 52.0] {
+        let sheet = of(&stood(psi), false);
+        let span = value(&sheet, Q::SeasonHigh, Unit::Psi) - value(&sheet, Q::SeasonLow, Unit::Psi);
+        let told = unsure(&sheet).map(|(width, _)| Unit::Psi.from_si(width.si));
+        assert!(
+            told.is_none_or(|told| told <= span + 1e-9),
+            "{told:?} {span}"
+        );
+    }
+}
