@@ -405,6 +405,7 @@ plan-lack-outside-model = the values lie outside what the model covers
 
 plan-remark-rating-unknown = No pressure rating of the heat pump is recorded. The conservative limit is used; read the nameplate before you go near it.
 plan-remark-cart-too-small = This cart does not reach the velocity everywhere, not even one circuit at a time. Bring a larger one, shorter or wider hoses.
+plan-remark-loss-above-rating = All circuits at once would take { $loss } at the cart, and { $rating } is the limit: purge them in groups or one after the other, each at its own purge flow.
 plan-remark-large-header = A header this large clears of air only at { $velocity }: vent its high points.
 plan-remark-hoses-assumed = The hoses are not recorded: two of { AMOUNT("1 in") }, { AMOUNT("10 ft") } each, are assumed.
 plan-remark-product-assumed = Glycol is taken as pure concentrate, alcohol as premix half and half by volume. Read the label and correct the dose for what it says.

@@ -404,6 +404,7 @@ plan-lack-outside-model = los valores quedan fuera de lo que cubre el modelo
 
 plan-remark-rating-unknown = No consta la presión nominal de la bomba de calor. Se usa el límite conservador; lea la placa antes de acercarse a él.
 plan-remark-cart-too-small = Este carro no alcanza la velocidad en todas partes, ni siquiera con un circuito cada vez. Traiga uno mayor, o mangueras más cortas o más anchas.
+plan-remark-loss-above-rating = Todos los circuitos a la vez pedirían { $loss } en el carro, y { $rating } es el límite: purgarlos por grupos o uno tras otro, cada uno con su propio caudal de purga.
 plan-remark-large-header = Un cabezal tan grande solo se libra del aire a { $velocity }: ventear sus puntos altos.
 plan-remark-hoses-assumed = Las mangueras no constan: se suponen dos de { AMOUNT("1 in") }, de { AMOUNT("10 ft") } cada una.
 plan-remark-product-assumed = Se toma el glicol como concentrado puro y el alcohol como premezcla a partes iguales en volumen. Lea la etiqueta y corrija la dosis según lo que diga.

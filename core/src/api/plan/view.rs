@@ -96,6 +96,9 @@ impl Call {
                 Remark::SeasonsUnsure { width, widest } => Args::new()
                     .text("width", show(width))
                     .text("narrow", self.narrow(*widest)),
+                Remark::LossAboveRating { loss, rating } => Args::new()
+                    .text("loss", show(loss))
+                    .text("rating", show(rating)),
                 Remark::MayPassRating { high, rating } => Args::new()
                     .text("high", show(high))
                     .text("rating", show(rating)),
@@ -366,6 +369,7 @@ fn why_remark(remark: &Remark, plan: &WorkPlan) -> Option<Reasoning> {
             leave()
         }
         Remark::SeasonsUnsure { .. } => of(QuantityKind::SeasonLow).or_else(leave),
+        Remark::LossAboveRating { .. } => of(QuantityKind::PurgeLoss),
         Remark::FreezesWhereItLeaves { .. } => of(QuantityKind::TargetFreezePoint),
         Remark::ComesBack { .. } => of(QuantityKind::RecheckMonthHigh).or_else(leave),
         Remark::LowestEnteringAssumed { .. } => of(QuantityKind::LowestLeavingWater),

@@ -12,6 +12,13 @@ pub enum Remark {
     RatingUnknown,
     /// The cart reaches the velocity in some section in no group.
     CartTooSmall,
+    /// All circuits at once would take more pressure than the weakest part bears.
+    LossAboveRating {
+        /// Pressure at the cart.
+        loss: Figure,
+        /// The rating.
+        rating: Figure,
+    },
     /// A large header needs this velocity to clear of air: vent its high points.
     LargeHeader {
         /// The velocity.
@@ -135,7 +142,7 @@ impl Stood {
 
 impl Remark {
     /// Stable ids of all kinds.
-    pub const IDS: [&'static str; 18] = [
+    pub const IDS: [&'static str; 19] = [
         "rating-unknown",
         "cart-too-small",
         "large-header",
@@ -154,6 +161,7 @@ impl Remark {
         "comes-back",
         "pressure-kept-unsure",
         "seasons-unsure",
+        "loss-above-rating",
     ];
     /// The quantities that it is said beside.
     pub fn about(&self) -> &'static [QuantityKind] {
@@ -161,6 +169,7 @@ impl Remark {
         match self {
             Self::RatingUnknown => &[Q::LowestRating],
             Self::CartTooSmall | Self::LargeHeader { .. } => &[Q::PurgeFlow, Q::CartVelocity],
+            Self::LossAboveRating { .. } => &[Q::PurgeLoss],
             Self::HosesAssumed => &[Q::PurgeLoss, Q::CartVelocity],
             Self::ProductAssumed => &[Q::AntifreezeDose],
             Self::NoPressureServes { .. }
@@ -199,6 +208,7 @@ impl Remark {
             Self::ComesBack { .. } => Self::IDS[15],
             Self::PressureKept { inside: None, .. } => Self::IDS[16],
             Self::SeasonsUnsure { .. } => Self::IDS[17],
+            Self::LossAboveRating { .. } => Self::IDS[18],
         }
     }
 }

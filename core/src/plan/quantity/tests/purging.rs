@@ -80,3 +80,22 @@ fn one_circuit_alone_takes_its_own_flow_and_holds_its_own_volume() {
     );
     near(value(&sheet, Q::CircuitVolume, Unit::Gallon), 15.05, 0.1);
 }
+
+#[test]
+fn more_pressure_than_the_weakest_part_bears_is_not_asked_for_in_silence() {
+    for (count, rating) in [(4, 100.0), (40, 100.0), (4, 5.0)] {
+        let mut file = file();
+        file.system.ground.as_mut().unwrap().circuits[0].count = count;
+        let rated = Measure::<GaugePressure>::new(rating, Unit::Psi);
+        file.system.heat_pump.as_mut().unwrap().maximum_pressure = Some(rated);
+        let sheet = computed(&file, 12.0);
+        let over = value(&sheet, Q::PurgeLoss, Unit::Psi) > rating;
+        let says = |remark: &Remark| matches!(remark, Remark::LossAboveRating { .. });
+        assert_eq!(sheet.remarks.iter().any(says), over, "{count} {rating}");
+        // Friction alone of 500 ft of 3/4 in at 3.6 gpm, some 4.5 psi by the usual tables
+        // for water, and that of the hoses: more than five, less than a hundred.
+        if count == 4 {
+            assert_eq!(over, rating < 10.0, "{rating}");
+        }
+    }
+}
