@@ -63,10 +63,10 @@ pub(super) fn compute(known: &Known<'_>, sheet: &mut Sheet) {
     };
     needs(known, &planned, rules, state, sheet);
     let of = |kind| sheet.get(kind).map(|computed| computed.figure);
-    if let (Some(loss), Some(rating)) = (of(Q::PurgeLoss), of(Q::LowestRating)) {
-        if loss.si > rating.si {
-            sheet.remarks.push(Remark::LossAboveRating { loss, rating });
-        }
+    if let (Some(loss), Some(rating)) = (of(Q::PurgeLoss), of(Q::LowestRating))
+        && loss.si > rating.si
+    {
+        sheet.remarks.push(Remark::LossAboveRating { loss, rating });
     }
     if curve.is_some() {
         reached(&planned, rules, sheet);
