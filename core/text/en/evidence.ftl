@@ -77,6 +77,7 @@ input-circulator-rise = Rise across the circulators
 input-shut-off-rise = Rise with the discharge shut
 input-lowest-leaving-water = Lowest leaving water to expect
 input-freeze-margin = Margin
+input-recorded-freeze-point = Freeze point of the strength on record
 input-freeze-point = Freeze point
 input-log-readings = Readings in the log
 input-log-span = Time the log spans

@@ -76,6 +76,7 @@ input-circulator-rise = Elevación en los circuladores
 input-shut-off-rise = Elevación con la descarga cerrada
 input-lowest-leaving-water = Agua de salida más fría que cabe esperar
 input-freeze-margin = Margen
+input-recorded-freeze-point = Punto de congelación de la concentración registrada
 input-freeze-point = Punto de congelación
 input-log-readings = Lecturas en el registro
 input-log-span = Tiempo que abarca el registro

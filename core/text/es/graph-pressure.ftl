@@ -146,3 +146,5 @@ context-pipe-never-relaxed--charged-low = Una carga baja desde el principio no n
 context-pipe-never-relaxed--heating-season = La tubería fría está tensa y la presión perdida apenas se nota.
 context-pipe-never-relaxed--cooling-season = La tubería caliente cede más.
 context-charged-cold-without-allowance--charged-low = Una carga baja desde el principio no necesita un verano para agotarse.
+context-charged-cold-without-allowance--first-month = Desde la carga el lazo apenas ha pasado por otra estación.
+context-charged-cold-without-allowance--warm-loop = La presión puesta en frío falta cuando el lazo está caliente.

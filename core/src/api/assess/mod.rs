@@ -95,13 +95,17 @@ impl Call {
             Verdict::NothingToCorrect {
                 probability,
                 behaviour,
-            } => match behaviour {
-                Some(id) => (
-                    "normal",
-                    say("verdict-normal-because", cause(id), *probability),
-                ),
-                None => ("normal", say("verdict-normal", String::new(), *probability)),
-            },
+                settled,
+            } => {
+                let what = behaviour.as_ref().map(cause);
+                let (code, key) = match (settled, what.is_some()) {
+                    (true, true) => ("normal", "verdict-normal-because"),
+                    (true, false) => ("normal", "verdict-normal"),
+                    (false, true) => ("normal_so_far", "verdict-normal-because-so-far"),
+                    (false, false) => ("normal_so_far", "verdict-normal-so-far"),
+                };
+                (code, say(key, what.unwrap_or_default(), *probability))
+            }
             Verdict::NotTheLoop {
                 probability,
                 leading,

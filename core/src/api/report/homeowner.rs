@@ -121,10 +121,13 @@ impl Call {
                 (first.into_iter().collect(), Some(sure))
             }
             "tied" => (leading, Some(self.say("homeowner-sure-tied"))),
-            "normal" => {
+            verdict @ ("normal" | "normal_so_far") => {
                 let normal = view.causes.iter().find(|cause| cause.kind == "normal");
                 let why = normal.map(|cause| cause.homeowner.clone());
-                let nothing = self.say("homeowner-wrong-nothing");
+                let nothing = self.say(match verdict {
+                    "normal" => "homeowner-wrong-nothing",
+                    _ => "homeowner-wrong-nothing-so-far",
+                });
                 (std::iter::once(nothing).chain(why).collect(), None)
             }
             "not_the_loop" => (vec![self.say("homeowner-wrong-other")], None),

@@ -8,7 +8,7 @@ use ts_rs::TS;
 #[derive(Clone, PartialEq, Debug, Serialize, TS)]
 #[ts(export)]
 pub struct AssessmentView {
-    /// `likely`, `tied`, `normal`, `not_the_loop` or `open`.
+    /// `likely`, `tied`, `normal`, `normal_so_far`, `not_the_loop` or `open`.
     pub verdict: String,
     /// The answer in one sentence.
     pub headline: String,

@@ -14,6 +14,9 @@ pub struct Policy {
     pub healthy_unrivalled: f64,
     /// How many times the most probable fault that no fault must then be.
     pub rival: f64,
+    /// The same from which on it is said without reservation: below, what was not
+    /// looked at still hides a fault in one such call of four or five.
+    pub healthy_settled: f64,
     /// Probability of a unit fault without a loop fault at which "not the loop" is said.
     pub elsewhere: f64,
     /// Expected bits below which a check is not worth doing.
@@ -40,6 +43,7 @@ impl Default for Policy {
             healthy: 0.6,
             healthy_unrivalled: 0.4,
             rival: 4.5,
+            healthy_settled: 0.85,
             elsewhere: 0.7,
             worth_bits: 0.02,
             worth_bits_per_minute: 0.002,

@@ -33,6 +33,8 @@ pub enum Verdict {
         probability: f64,
         /// The ordinary behaviour that most probably explains what was seen.
         behaviour: Option<CauseId>,
+        /// Whether it is said without reservation, and not only as far as was looked.
+        settled: bool,
     },
     /// Not the loop: hand over to whoever is licensed.
     NotTheLoop {
@@ -190,6 +192,7 @@ pub(super) fn verdict(
         return Verdict::NothingToCorrect {
             probability: health.no_fault,
             behaviour,
+            settled: health.no_fault >= policy.healthy_settled,
         };
     }
     // Two that are found; or one that is, and one beside it that is more probable than

@@ -24,6 +24,9 @@ const MARGIN: f64 = 5.5;
 const USUAL_LOWEST_ENTERING: (f64, f64) = (-1.0, 2.5);
 /// What the rest of a season takes off the leaving water of a heating day. Judgement.
 const COLDER_LATER: (f64, f64) = (2.0, 2.0);
+/// How far the strength on record freezes below what the site needs, K: whoever chose it
+/// knew its winters, and rounded up. Judgement.
+const CHOSEN_BELOW_NEED: (f64, f64) = (1.0, 2.5);
 
 /// Difference of two samples, K: a mixed loop gives the same twice, within 4 °F.
 /// Common practice, no source.
@@ -120,39 +123,68 @@ fn freeze_points(call: &Call<'_>) -> Vec<Taken> {
     all
 }
 
-/// The freeze point needed, and what it stands on.
-fn needed(call: &Call<'_>) -> (Uncertain<Temperature>, Reasoning) {
+/// The freeze point needed, what it stands on, and the readings it was told from.
+fn needed(call: &Call<'_>) -> (Uncertain<Temperature>, Reasoning, Vec<usize>) {
     if let Some(wanted) = call.file.visit.means.wanted_freeze_point {
         let reasoning = Reasoning::new("wanted-freeze-point", Authority::CommonPractice);
-        return (Uncertain::exact(wanted.get()), reasoning);
+        return (Uncertain::exact(wanted.get()), reasoning, Vec::new());
     }
     let mode = OperatingMode::Heating;
     let logged = call.best(ReadingPoint::LowestEnteringWater, State::Any);
     let leaving = call.best_with_compressor(ReadingPoint::LeavingWater, mode);
-    let lowest = match (logged, leaving) {
-        (Some(logged), _) => below_entering(call, logged.uncertain()),
+    let is_logged = logged.is_some();
+    let (lowest, readings) = match (logged, leaving) {
+        (Some(logged), _) => (below_entering(call, logged.uncertain()), logged.readings),
         (None, Some(leaving)) if leaving.si < Temperature::from_celsius(8.0).si() => {
-            Uncertain::new(
-                Temperature::from_si(leaving.si - COLDER_LATER.0),
-                leaving.standard.hypot(COLDER_LATER.1),
-            )
+            let later = Temperature::from_si(leaving.si - COLDER_LATER.0);
+            let spread = leaving.standard.hypot(COLDER_LATER.1);
+            (Uncertain::new(later, spread), leaving.readings)
         }
         _ => {
             let (celsius, spread) = USUAL_LOWEST_ENTERING;
-            below_entering(
-                call,
-                Uncertain::new(Temperature::from_celsius(celsius), spread),
-            )
+            let usual = Uncertain::new(Temperature::from_celsius(celsius), spread);
+            (below_entering(call, usual), Vec::new())
         }
     };
-    let needed = lowest.value() - TemperatureDifference::from_si(MARGIN);
+    let below = lowest.value() - TemperatureDifference::from_si(MARGIN);
+    let needed = Uncertain::new(below, lowest.standard());
     let reasoning = Reasoning::new("freeze-margin", Authority::CommonPractice)
         .with("lowest-leaving-water", Figure::uncertain(lowest))
         .with(
             "freeze-margin",
             Figure::exact(TemperatureDifference::from_si(MARGIN)),
         );
-    (Uncertain::new(needed, lowest.standard()), reasoning)
+    // A season that was logged needs no guess at what somebody else expected of it.
+    match chosen(call).filter(|_| !is_logged) {
+        Some(chosen) => (
+            both(needed, above(chosen)),
+            reasoning.with("recorded-freeze-point", Figure::exact(chosen)),
+            readings,
+        ),
+        None => (needed, reasoning, readings),
+    }
+}
+
+/// Where the antifreeze freezes that the record says was put in.
+fn chosen(call: &Call<'_>) -> Option<Temperature> {
+    let kind = call.model.fluid.kind?;
+    let written = call.file.system.fluid?.volume_fraction?;
+    let solution = Fluid::from_volume_fraction(kind, written.get()).ok()?;
+    (kind != FluidKind::Water).then(|| solution.freezing_point())
+}
+
+/// What was needed where this was chosen.
+fn above(chosen: Temperature) -> Uncertain<Temperature> {
+    let needed = chosen + TemperatureDifference::from_si(CHOSEN_BELOW_NEED.0);
+    Uncertain::new(needed, CHOSEN_BELOW_NEED.1)
+}
+
+/// Two independent estimates of one temperature, each with the weight of its certainty.
+fn both(a: Uncertain<Temperature>, b: Uncertain<Temperature>) -> Uncertain<Temperature> {
+    let weight = |one: Uncertain<Temperature>| one.standard().powi(-2);
+    let (of_a, of_b) = (weight(a), weight(b));
+    let mean = (of_a * a.value().si() + of_b * b.value().si()) / (of_a + of_b);
+    Uncertain::new(Temperature::from_si(mean), (of_a + of_b).powf(-0.5))
 }
 
 /// Leaving water under an entering water, by the rated change at needed flow.
@@ -166,7 +198,7 @@ fn below_entering(call: &Call<'_>, entering: Uncertain<Temperature>) -> Uncertai
 }
 
 fn protection(call: &Call<'_>) -> Vec<Evaluation> {
-    let (needed, reasoning) = needed(call);
+    let (needed, reasoning, beside) = needed(call);
     let mut taken = freeze_points(call);
     taken.extend(by_gravity(call));
     taken
@@ -183,6 +215,7 @@ fn protection(call: &Call<'_>) -> Vec<Evaluation> {
                 reasoning.clone(),
             )
             .against(Beside::AtMost)
+            .using(&beside)
         })
         .collect()
 }

@@ -69,6 +69,32 @@ fn what_is_needed_lies_below_the_coldest_leaving_water() {
 }
 
 #[test]
+fn a_fluid_weaker_than_its_record_is_low_where_no_season_was_logged() {
+    // Lange's Handbook, 15th ed., table 5.13: propylene glycol of 25 % by volume freezes
+    // near 14 °F, of 10 % near 26 °F. In summer nothing read tells what winter needs.
+    let with = |recorded: Option<f64>, lowest: Option<f64>| {
+        let mut system = rich();
+        let mut fluid = json!({ "kind": "propylene_glycol" });
+        if let Some(percent) = recorded {
+            fluid["volume_fraction"] = value(percent, "%");
+        }
+        system["fluid"] = fluid;
+        let mut visit = json!({ "date": "2026-07-20", "readings": supply(26.0, "refractometer") });
+        if let Some(lowest) = lowest {
+            let list = visit["readings"].as_array_mut().expect("readings");
+            list.push(json!({ "point": "lowest_entering_water", "value": value(lowest, "degF") }));
+        }
+        only("freeze-protection", &file(system, json!({}), visit))
+    };
+    let low = |recorded, lowest| share(with(recorded, lowest), 0);
+    assert!(low(Some(25.0), None) > low(None, None));
+    assert!(low(Some(10.0), None) < low(None, None), "a mild climate");
+    // What was logged is the better witness: the record no longer counts.
+    let apart = low(Some(25.0), Some(45.0)) - low(None, Some(45.0));
+    assert!(apart.abs() < 1e-9, "{apart}");
+}
+
+#[test]
 fn two_samples_that_differ() {
     let two = |back| {
         let list = json!([

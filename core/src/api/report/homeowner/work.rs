@@ -119,6 +119,7 @@ impl Call {
             (None, _) if finished => "homeowner-short-done",
             (None, _) if begun => "homeowner-short-begun",
             (None, "normal") => "homeowner-short-nothing_wrong",
+            (None, "normal_so_far") => "homeowner-short-nothing-so-far",
             (None, "not_the_loop") => "homeowner-short-handed_over",
             (None, "likely" | "tied") => "homeowner-short-found",
             (None, _) if !work.is_empty() => "homeowner-short-open",

@@ -179,11 +179,13 @@ fn ordinary_behaviour_is_told_from_a_fault() {
     let Verdict::NothingToCorrect {
         behaviour,
         probability,
+        settled,
     } = &diagnosis.verdict
     else {
         panic!("{:?}", diagnosis.verdict)
     };
     assert!(*probability > 0.7);
+    assert_eq!(*settled, *probability >= Policy::default().healthy_settled);
     assert_eq!(behaviour.as_ref().map(CauseId::as_str), Some("relaxed"));
 }
 
