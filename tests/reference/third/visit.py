@@ -50,7 +50,7 @@ class Readings:
         unit = UNIT.get(point) or ("psi" if not point.startswith("water_") else "mg/L")
         if point.startswith(("water_", "top_up", "unit_", "circulator_p", "circulator_c")):
             value = max(value, 0.0)
-        if point in ("static_pressure", "suction_pressure", "tank_pre_charge"):
+        if "pressure" in point or point == "tank_pre_charge":
             value = max(value, -14.0)  # no gauge shows less than a vacuum
         if point in ("superheat", "subcooling", "air_temperature_change"):
             unit = "K"
