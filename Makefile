@@ -8,7 +8,7 @@ ALL := tauri/custom-protocol
 SAMPLES := $(wildcard core/data/samples/*.json)
 export CARGO_TERM_COLOR ?= auto
 
-.PHONY: all demo test app bench package package-test app-figures reference-inference simulate second ceiling disagree kills spoil lint core-test ui ui-test app-build app-test setup setup-ui types pictures drawings pages clean
+.PHONY: all demo test app bench package package-test app-figures reference-inference simulate second third ceiling disagree kills spoil lint core-test ui ui-test app-build app-test setup setup-ui types pictures drawings pages clean
 
 all: demo
 
@@ -145,6 +145,12 @@ second: setup-build
 	rm -rf target/second
 	$(PYTHON) tests/reference/second/write.py target/second --calls $(CALLS) --seed $(SEED)
 	$(CARGO) run --release -q -p returnline-tests --example simulate -- --handed target/second
+
+## The same on calls of a third simulator, which no number of the graph was held against.
+third: setup-build
+	rm -rf target/third
+	$(PYTHON) tests/reference/third/write.py target/third --calls $(CALLS) --seed $(SEED)
+	$(CARGO) run --release -q -p returnline-tests --example simulate -- --handed target/third
 
 LEARN ?= 24000
 ## How well a classifier does that was fitted to the same simulator: about what the
