@@ -9,7 +9,7 @@ import type { PairView } from "./PairView";
  */
 export type AssessmentView = { 
 /**
- * `likely`, `tied`, `normal`, `not_the_loop` or `open`.
+ * `likely`, `tied`, `normal`, `normal_so_far`, `not_the_loop` or `open`.
  */
 verdict: string, 
 /**
