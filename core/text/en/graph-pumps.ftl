@@ -96,7 +96,6 @@ finding-head-unaccounted = Rise across the circulators that no part on record ta
 link-circulator-too-small--low-flow = The curve of the pump meets the loop below the flow that the unit needs.
 link-circulator-too-small--computed-flow-short = The calculation shows it before any gauge does.
 link-circulator-too-small--worse-when-cold = Cold fluid is thicker and takes the last reserve.
-link-circulator-too-small--circulator-rise = Pushed back along its curve, the pump shows more rise than the flow that is needed would leave it.
 link-circulator-wrong-speed--low-flow = Flow falls with speed and head with its square.
 link-circulator-wrong-speed--speed-set-low = The switch shows it.
 link-circulator-wrong-speed--shut-off-rise = Shut-off head falls with the square of the speed.

@@ -96,7 +96,6 @@ finding-head-unaccounted = Elevación de los circuladores que ninguna parte regi
 link-circulator-too-small--low-flow = La curva de la bomba cruza la del lazo por debajo del caudal que necesita la unidad.
 link-circulator-too-small--computed-flow-short = El cálculo lo muestra antes que ningún manómetro.
 link-circulator-too-small--worse-when-cold = El fluido frío es más espeso y se lleva la última reserva.
-link-circulator-too-small--circulator-rise = Empujada hacia atrás en su curva, la bomba da más presión de la que le dejaría el caudal necesario.
 link-circulator-wrong-speed--low-flow = El caudal baja con la velocidad, y la altura con su cuadrado.
 link-circulator-wrong-speed--speed-set-low = El selector lo muestra.
 link-circulator-wrong-speed--shut-off-rise = La altura con descarga cerrada baja con el cuadrado de la velocidad.
