@@ -140,17 +140,12 @@ SEED ?= 1
 simulate: setup-build
 	$(CARGO) run --release -p returnline-tests --example simulate -- --calls $(CALLS) --seed $(SEED)
 
-## The same on calls of a second simulator, by another hand. Needs tests/reference/requirements.txt.
-second: setup-build
-	rm -rf target/second
-	$(PYTHON) tests/reference/second/write.py target/second --calls $(CALLS) --seed $(SEED)
-	$(CARGO) run --release -q -p returnline-tests --example simulate -- --handed target/second
-
-## The same on calls of a third simulator, which no number of the graph was held against.
-third: setup-build
-	rm -rf target/third
-	$(PYTHON) tests/reference/third/write.py target/third --calls $(CALLS) --seed $(SEED)
-	$(CARGO) run --release -q -p returnline-tests --example simulate -- --handed target/third
+## The same on calls of simulators by other hands; no number of the graph was held against
+## the third. Needs tests/reference/requirements.txt.
+second third: setup-build
+	rm -rf target/$@
+	$(PYTHON) tests/reference/$@/write.py target/$@ --calls $(CALLS) --seed $(SEED)
+	$(CARGO) run --release -q -p returnline-tests --example simulate -- --handed target/$@
 
 LEARN ?= 24000
 ## How well a classifier does that was fitted to the same simulator: about what the

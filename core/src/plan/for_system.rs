@@ -60,7 +60,7 @@ pub fn work_plan(
         treats_pressure: false,
         seeks_leak: false,
     };
-    let treatments = safe_first(library, treatments, &known);
+    let mut treatments = safe_first(library, treatments, &known);
     let mut situation = Situation::of(model);
     let bare = assemble(library, &treatments, &situation)?;
     let asks = |kind| plans(library, &bare, |step| step.quantities.contains(&kind));
@@ -78,7 +78,6 @@ pub fn work_plan(
     known.treats_pressure =
         known.seeks_leak || own.any(|treatment| holds(library, treatment, sets_pressure));
     let doubted = &known.conditions.doubted;
-    let mut treatments = treatments;
     if known.charges && known.gauge_unread() {
         // What keeps the exchanger from freezing is named first.
         let named = |treatment: &Treatment| [FIRST, WAIT].contains(&treatment.procedure.as_str());

@@ -238,14 +238,14 @@ impl Call {
                     views.push(self.lacking(plan, *kind, lack, usual));
                 }
             }
-            views.extend(computed.map(|computed| self.quantity(computed)));
-        }
-        if unread {
-            let leave = self.quantity_label(QuantityKind::LeavePressure, Part::Whole);
-            for view in views.iter_mut().filter(|view| view.label == leave) {
-                let value = Args::new().text("value", view.value.clone());
-                view.value = self.wording.catalog().fill("plan-without-gauge", &value);
-            }
+            views.extend(computed.map(|computed| {
+                let mut view = self.quantity(computed);
+                if unread && *kind == QuantityKind::LeavePressure {
+                    let value = Args::new().text("value", view.value);
+                    view.value = self.wording.catalog().fill("plan-without-gauge", &value);
+                }
+                view
+            }));
         }
         views
     }

@@ -7,7 +7,7 @@ use crate::evidence::levels::Levels;
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::fluids::{Fluid, FluidKind, HydrometerScale, Suitability, hydrometer};
 use crate::records::{Instrument, OperatingMode, ReadingPoint};
-use crate::uncertainty::{Uncertain, propagate};
+use crate::uncertainty::{Uncertain, propagate, weighted_mean};
 use crate::units::{Fraction, Number, Quantity, Temperature, TemperatureDifference};
 
 /// How far the fluid freezes below what is needed, K. The needed point itself
@@ -157,7 +157,7 @@ fn needed(call: &Call<'_>) -> (Uncertain<Temperature>, Reasoning, Vec<usize>) {
     // A season that was logged needs no guess at what somebody else expected of it.
     match chosen(call).filter(|_| !is_logged) {
         Some(chosen) => (
-            both(needed, above(chosen)),
+            weighted_mean(&[needed, above(chosen)]).map_or(needed, |both| both.mean),
             reasoning.with("recorded-freeze-point", Figure::exact(chosen)),
             readings,
         ),
@@ -177,14 +177,6 @@ fn chosen(call: &Call<'_>) -> Option<Temperature> {
 fn above(chosen: Temperature) -> Uncertain<Temperature> {
     let needed = chosen + TemperatureDifference::from_si(CHOSEN_BELOW_NEED.0);
     Uncertain::new(needed, CHOSEN_BELOW_NEED.1)
-}
-
-/// Two independent estimates of one temperature, each with the weight of its certainty.
-fn both(a: Uncertain<Temperature>, b: Uncertain<Temperature>) -> Uncertain<Temperature> {
-    let weight = |one: Uncertain<Temperature>| one.standard().powi(-2);
-    let (of_a, of_b) = (weight(a), weight(b));
-    let mean = (of_a * a.value().si() + of_b * b.value().si()) / (of_a + of_b);
-    Uncertain::new(Temperature::from_si(mean), (of_a + of_b).powf(-0.5))
 }
 
 /// Leaving water under an entering water, by the rated change at needed flow.

@@ -5,7 +5,7 @@ use super::static_pressure::{STRETCHED_MINUTES, minutes, psi, stood};
 use super::{Known, Lack, QuantityKind as Q, Remark, Sheet};
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::pressure::PressureError;
-use crate::pressure::balance::{ChargeState, Properties, SealedLoop, balance};
+use crate::pressure::balance::{ChargeState, LOOP_PRESSURE, Properties, SealedLoop, balance};
 use crate::pressure::band::Band;
 use crate::pressure::belief::Unknowns;
 use crate::pressure::leave::{Demand, Leave, Outcome, Today};
@@ -32,12 +32,11 @@ const SAME_PSI: f64 = 0.1;
 /// No loop that runs reads below this, Pa: a season that may come there only tells how little
 /// is known. Judgement.
 const NEVER: f64 = -0.5e5;
-/// A full vacuum on a gauge, Pa.
-const VACUUM: f64 = -1e5;
 
 fn ends(bands: &[Band]) -> (GaugePressure, GaugePressure) {
     // The belief's tails may lie below a full vacuum, a gauge may not.
-    let low = bands.iter().map(|band| band.low.si().max(VACUUM));
+    let vacuum = LOOP_PRESSURE.min().si();
+    let low = bands.iter().map(|band| band.low.si().max(vacuum));
     let high = bands.iter().map(|band| band.high.si());
     (
         GaugePressure::from_si(low.fold(f64::INFINITY, f64::min)),

@@ -13,6 +13,7 @@ use crate::plan::WorkPlan;
 use crate::plan::quantity::{
     LEAST_PSI, MOST_PSI, QuantityKind, SEASONS, TANK_LEAST_BAR, TANK_MOST_BAR, stood_under,
 };
+use crate::pressure::balance::LOOP_PRESSURE;
 use crate::pressure::band::Band as Expected;
 use crate::pressure::belief::{Belief, Charge, Moment};
 use crate::pressure::leave::Today;
@@ -33,8 +34,6 @@ const CHARGED_MINUTES: f64 = 30.0;
 const GAUGE_PSI: f64 = 1.0;
 /// Days after which a pipe charged anew has done most of its settling. Judgement.
 const SETTLED: f64 = 60.0;
-/// A full vacuum on a gauge, Pa.
-const VACUUM: f64 = -1e5;
 /// Months of the band.
 const MONTHS: u8 = 12;
 /// Half the share that the band covers, as standard uncertainties.
@@ -350,7 +349,8 @@ impl Call {
     /// none, above a full vacuum.
     pub(in crate::api) fn season_told(&self, plan: Option<&WorkPlan>) -> Option<Season> {
         let all = || {
-            let season = self.season(plan)?.between(VACUUM, f64::INFINITY)?;
+            let vacuum = LOOP_PRESSURE.min().si();
+            let season = self.season(plan)?.between(vacuum, f64::INFINITY)?;
             Some(Season {
                 beyond: None,
                 vague: true,
