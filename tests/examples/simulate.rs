@@ -17,7 +17,7 @@ use returnline_tests::simulator::call::Effort;
 use returnline_tests::simulator::score::{Score, by_fault, calibration_error, reliability};
 use returnline_tests::simulator::seen::seen;
 use returnline_tests::simulator::trial::{
-    Outcome, Setting, graph, many, read, simulated, tried, use_graph_of,
+    Outcome, Setting, graph, learn_from, many, read, simulated, tried, use_graph_of,
 };
 use std::collections::BTreeMap;
 use std::error::Error;
@@ -73,6 +73,15 @@ fn wanted() -> Result<Wanted, Box<dyn Error>> {
                 };
             }
             "--graph" => use_graph_of(&value()?),
+            "--confirmed" => {
+                let value = value()?;
+                let (folder, count) = value.split_once(',').ok_or("--confirmed FOLDER,300")?;
+                let truths = std::fs::read_to_string(format!("{folder}/truth.jsonl"))?;
+                let truths = truths.lines().take(count.parse()?);
+                let truths: Vec<Truth> =
+                    truths.map(serde_json::from_str).collect::<Result<_, _>>()?;
+                learn_from(truths.iter().map(|truth| &truth.truth[..]));
+            }
             "--practice" => wanted.practice = true,
             "--wrong" => wanted.wrong = true,
             "--brief" => wanted.brief = true,

@@ -3,17 +3,14 @@
 
 use super::Call;
 use crate::evidence::{Call as EvidenceCall, State, believed};
-use crate::plan::quantity::SEASONS;
+use crate::model::topped_up;
 use crate::pressure::belief::{Belief, Moment, Reading};
-use crate::pressure::year::{COLDEST_NORTH, COLDEST_SOUTH, Year};
+use crate::pressure::year::Year;
 use crate::records::{Phase, ReadingPoint};
 use crate::uncertainty::Uncertain;
 use crate::units::Temperature;
 use chrono::{Datelike, NaiveDate};
 
-/// A temperature that lies this far off the year of one half of the Earth, and
-/// twice as near to that of the other, tells on which the site lies. Judgement.
-const OTHER_HALF: f64 = 2.5;
 /// What the identifiers of leaks begin with, and how probable they may be
 /// together where a loop is taken to be tight. Judgement.
 const LEAKS: &str = "leak-";
@@ -30,25 +27,12 @@ impl Call {
     /// The loop's temperature over the year: the usual one, narrowed by what was
     /// read today. On which half of the Earth the site lies only a reading tells.
     pub(super) fn year(&self, read: Option<Uncertain<Temperature>>) -> Year {
-        let [cold, warm] = SEASONS
-            .map(|(celsius, spread)| Uncertain::new(Temperature::from_celsius(celsius), spread));
-        let years = [COLDEST_NORTH, COLDEST_SOUTH].map(|day| Year::prior(day, cold, warm));
-        let [north, south] = years;
-        let Some(read) = read else { return north };
-        let today = self.day_of_year();
-        let [here, there] = years.map(|year| year.surprise(today, read).abs());
-        let year = if here > OTHER_HALF && there < 0.5 * here {
-            south
-        } else {
-            north
-        };
-        year.after(today, read)
+        Year::told_by(self.day_of_year(), read)
     }
 
     /// Day of the charge on record.
     pub(super) fn charge_day(&self) -> Option<NaiveDate> {
-        let record = &self.file.commissioning;
-        record.charge_date.or(record.date)
+        self.file.commissioning.charged_on()
     }
 
     /// What the charge on record and today's reading together tell of pipe and
@@ -67,11 +51,7 @@ impl Call {
             .filter(|cause| cause.cause.as_str().starts_with(LEAKS))
             .map(|cause| cause.probability)
             .sum();
-        let mut readings = self.file.visit.readings.iter();
-        let topped_up = readings.any(|reading| {
-            reading.point() == ReadingPoint::TopUpVolume && reading.value().si() > 0.0
-        });
-        if leak > LEAK_RULED_OUT || topped_up {
+        if leak > LEAK_RULED_OUT || topped_up(&self.file) {
             return None;
         }
         let call = EvidenceCall::new(&self.file, &self.model, self.today);

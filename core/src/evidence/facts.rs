@@ -227,7 +227,7 @@ fn filling(known: &mut Known, file: &VisitFile) {
     let by_temperature = record
         .charge_temperature
         .map(|temperature| temperature.get().celsius() < COLD_CHARGE_CELSIUS);
-    let by_date = record.charge_date.or(record.date).map(northern_winter);
+    let by_date = record.charged_on().map(northern_winter);
     known.is("charged-in-winter", by_temperature.or(by_date));
     let psi = record
         .charge_pressure

@@ -9,11 +9,13 @@ mod demand;
 mod fluid;
 mod piping;
 mod sealed;
+mod stood;
 
 pub use assumption::Assumption;
 pub use demand::Demand;
 pub use fluid::{Concentration, FluidBelief, kind_of};
 pub use piping::{Piping, Section, pipe_of};
+pub use stood::{STOOD_DAYS, charged_on, stood_under, topped_up};
 
 use crate::fluids::atmospheric_pressure;
 use crate::records::visit_file::VisitFile;

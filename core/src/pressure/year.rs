@@ -19,6 +19,12 @@ pub const YEAR_DAYS: f64 = 365.25;
 pub const COLDEST_NORTH: f64 = 46.0;
 /// The same on the southern hemisphere.
 pub const COLDEST_SOUTH: f64 = COLDEST_NORTH + 0.5 * YEAR_DAYS;
+/// Mean loop temperatures of the seasons, °C, with their standard uncertainty:
+/// the middle of the usual entering water, common practice, no source.
+pub const SEASONS: [(f64, f64); 2] = [(4.0, 4.0), (23.0, 7.0)];
+/// A temperature that lies this many standard uncertainties off the year of one half of
+/// the Earth, and twice as near to that of the other, tells on which the site lies. Judgement.
+const OTHER_HALF: f64 = 2.5;
 /// How far a loop strays from its year on a given day, K. Judgement.
 const STRAYS: f64 = 2.0;
 
@@ -43,6 +49,27 @@ impl Year {
             variance: [cold.standard().powi(2), warm.standard().powi(2)],
             covariance: 0.0,
         }
+    }
+
+    /// The usual year of a loop whose coldest day is this.
+    pub fn usual(coldest: f64) -> Self {
+        let [cold, warm] = SEASONS
+            .map(|(celsius, spread)| Uncertain::new(Temperature::from_celsius(celsius), spread));
+        Self::prior(coldest, cold, warm)
+    }
+
+    /// The usual year, narrowed by what was read on a day. On which half of the Earth the
+    /// site lies only a reading tells: without one it is the northern.
+    pub fn told_by(day: f64, read: Option<Uncertain<Temperature>>) -> Self {
+        let [north, south] = [COLDEST_NORTH, COLDEST_SOUTH].map(Self::usual);
+        let Some(read) = read else { return north };
+        let [here, there] = [north, south].map(|year| year.surprise(day, read).abs());
+        let year = if here > OTHER_HALF && there < 0.5 * here {
+            south
+        } else {
+            north
+        };
+        year.after(day, read)
     }
 
     /// Warmth of a day: 0 on the coldest, 1 on the warmest.

@@ -83,6 +83,13 @@ pub struct Commissioning {
     pub concentration_checked: Option<bool>,
 }
 
+impl Commissioning {
+    /// Day of the last charge, as far as it is on record.
+    pub fn charged_on(&self) -> Option<NaiveDate> {
+        self.charge_date.or(self.date)
+    }
+}
+
 /// Where fill water came from.
 #[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]

@@ -59,6 +59,7 @@ input-charge-pressure = Pressure at the charge
 input-charge-temperature = Temperature at the charge
 input-time-since-charge = Time since the charge
 input-loop-temperature = Mean temperature of the loop
+input-warmest-temperature = The same at the warmest time of the year
 input-atmosphere = Air pressure at the site
 input-exchanger-drop = Pressure drop across the exchanger
 input-pipe-drop = Pressure drop of pipe and fittings

@@ -58,6 +58,7 @@ input-charge-pressure = Presión en la carga
 input-charge-temperature = Temperatura en la carga
 input-time-since-charge = Tiempo desde la carga
 input-loop-temperature = Temperatura media del lazo
+input-warmest-temperature = La misma en la época más cálida del año
 input-atmosphere = Presión atmosférica en el lugar
 input-exchanger-drop = Caída de presión en el intercambiador
 input-pipe-drop = Caída de presión en tuberías y accesorios

@@ -8,8 +8,8 @@ use crate::invented::Dice;
 use chrono::NaiveDate;
 use returnline_core::api::{Call, Wording, knowledge, read_visit_file};
 use returnline_core::diagnosis::{
-    Case, CauseKind, CheckId, Diagnosis, EvidenceKind, Graph, Licence, Means, NextStep, Policy,
-    SourceText, Verdict, diagnose, shipped,
+    Case, CauseId, CauseKind, CheckId, Diagnosis, EvidenceKind, Graph, Learned, Licence, Means,
+    NextStep, Policy, SourceText, Verdict, diagnose, shipped,
 };
 use returnline_core::evidence::{Evaluator, Gathered, gather};
 use returnline_core::model::LoopModel;
@@ -38,6 +38,19 @@ pub fn use_graph_of(folder: &str) {
         .collect();
     let graph = Graph::load(&sources).unwrap_or_else(|problems| panic!("{problems:#?}"));
     OTHER_GRAPH.set(graph).ok();
+}
+
+/// Confirmed causes of earlier callbacks, if the program is to have learned from some.
+static CONFIRMED: OnceLock<Learned> = OnceLock::new();
+
+/// Lets the program learn from callbacks from now on: the confirmed causes of each, none
+/// where nothing was wrong.
+pub fn learn_from<'a>(callbacks: impl Iterator<Item = &'a [String]>) {
+    let mut learned = Learned::default();
+    for causes in callbacks {
+        learned.add(1, causes.iter().map(|cause| (CauseId::new(cause), 1)));
+    }
+    CONFIRMED.set(learned).ok();
 }
 
 /// The graph in use.
@@ -159,7 +172,11 @@ fn today() -> NaiveDate {
 
 /// What the program makes of a call before it thinks, on the graph in use.
 fn gathered(file: &VisitFile) -> Gathered {
-    gather(file, &LoopModel::of(file), graph(), today())
+    let mut gathered = gather(file, &LoopModel::of(file), graph(), today());
+    if let Some(learned) = CONFIRMED.get() {
+        gathered.case.priors = learned.priors(graph());
+    }
+    gathered
 }
 
 /// What the inference gets of a call, on the graph in use.
@@ -174,7 +191,7 @@ pub fn case(file: &VisitFile) -> Case {
 /// If its evidence cannot be weighed, which takes certainties that exclude each other.
 #[must_use]
 pub fn assess(file: &VisitFile) -> Diagnosis {
-    if OTHER_GRAPH.get().is_some() {
+    if OTHER_GRAPH.get().is_some() || CONFIRMED.get().is_some() {
         let gathered = gathered(file);
         let mut means = Means {
             out_of_reach: gathered.out_of_reach,

@@ -34,7 +34,7 @@ pub(super) fn board_facts(file: &VisitFile) -> BoardFacts {
     };
     let mut result = BoardFacts {
         started,
-        charged: record.charge_date.or(record.date),
+        charged: record.charged_on(),
         crew: record.crew.clone(),
         fluid: choice("fluid.kind"),
         centre: choice("flow_centre"),

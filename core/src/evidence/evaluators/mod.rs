@@ -18,6 +18,7 @@ mod pressure;
 mod pump;
 mod solids;
 mod split;
+mod static_pressure;
 mod tank;
 mod trend;
 mod unaccounted;
@@ -64,7 +65,7 @@ impl Evaluator {
 
 /// Every evaluator.
 pub const ALL: &[Evaluator] = &[
-    pressure::STATIC_PRESSURE,
+    static_pressure::STATIC_PRESSURE,
     pressure::PRESSURE_UNEXPLAINED,
     pressure::PRESSURE_GONE,
     trend::STATIC_PRESSURE_TREND,

@@ -1,4 +1,4 @@
-//! Static and suction pressure.
+//! Pressure that is gone, pressure that nothing explains, and suction.
 
 use super::Evaluator;
 use crate::evidence::call::{Call, State, Taken};
@@ -8,74 +8,11 @@ use crate::figures::{Authority, Figure, Reasoning};
 use crate::fluids::Fluid;
 use crate::hydraulics::suction::TRADE_LEAST;
 use crate::model::LoopModel;
-use crate::pressure::balance::{ChargeState, SealedLoop, balance};
+use crate::pressure::balance::SealedLoop;
 use crate::pressure::belief::{Belief, Charge, Moment, Unknowns};
 use crate::records::{FlowCentre, ReadingPoint};
 use crate::uncertainty::Uncertain;
 use crate::units::{Duration, GaugePressure, Quantity, Temperature, Unit};
-
-/// Pressure at rest, psi. Low: below the 15 psi that a utility's guide to
-/// testing ground loops asks for. High: above what is left at start-up (50 to
-/// 70 psi, common practice, no source). The overlaps are judgement.
-const SEALED: Levels = Levels::graded(&[(-14.7, 17.0)], &[(12.0, 75.0)], &[(68.0, 160.0)]);
-/// The same with an expansion tank: 1 to 2.5 bar with a relief valve of 3 bar,
-/// common practice, no source.
-const WITH_TANK: Levels = Levels::graded(&[(-14.7, 12.0)], &[(8.0, 46.0)], &[(40.0, 120.0)]);
-/// Where the kind of flow centre is not known.
-const EITHER: Levels = Levels::graded(&[(-14.7, 15.0)], &[(9.0, 70.0)], &[(55.0, 160.0)]);
-
-pub(super) const STATIC_PRESSURE: Evaluator = Evaluator {
-    name: "static-pressure",
-    graded: true,
-    reads: &[ReadingPoint::StaticPressure],
-    evaluate: static_pressure,
-};
-
-fn static_pressure(call: &Call<'_>) -> Vec<Evaluation> {
-    let (levels, least, most) = match call.model.flow_centre {
-        // A vented reservoir has no static pressure to speak of: its level is the gauge.
-        Some(FlowCentre::NonPressurised { .. }) => return Vec::new(),
-        Some(FlowCentre::Sealed {}) => (&SEALED, 15.0, 71.0),
-        Some(FlowCentre::SealedWithTank { .. }) => (&WITH_TANK, 10.0, 43.0),
-        None => (&EITHER, 14.0, 68.0),
-    };
-    let lift = seasonal_lift(call);
-    let psi_of = |pa: f64| Unit::Psi.from_si(pa);
-    let middle = 0.5 * (least + most);
-    let today = |psi| {
-        Uncertain::new(
-            GaugePressure::from_si(Unit::Psi.to_si(psi) + lift.0),
-            lift.1,
-        )
-    };
-    let (least, greatest) = (today(least), today(most));
-    let (rating, rated) = call.model.pressure_limit(call.file);
-    call.by_instrument(ReadingPoint::StaticPressure, State::AtRest)
-        .iter()
-        .map(|taken| {
-            let reasoning = Reasoning::new("working-band", Authority::CommonPractice)
-                .with("least-pressure", Figure::uncertain(least));
-            let figure = Figure::uncertain(taken.uncertain::<GaugePressure>());
-            let own = psi_of(taken.si - lift.0);
-            // Above the weakest part's rating is high, wherever the band lies.
-            let over = if rated {
-                psi_of(taken.si - rating.si()) + most
-            } else {
-                f64::NEG_INFINITY
-            };
-            // Told is the edge that the gauge is nearer to.
-            let (limit, beside) = if over > own.max(middle) {
-                (Figure::exact(rating), Beside::AtMost)
-            } else if own > middle {
-                (Figure::uncertain(greatest), Beside::AtMost)
-            } else {
-                (Figure::uncertain(least), Beside::AtLeast)
-            };
-            let x = Compared::Value(own.max(over), psi_of(taken.standard.hypot(lift.1)));
-            Evaluation::of(levels, x, taken, figure, limit, reasoning).against(beside)
-        })
-        .collect()
-}
 
 /// Pressure at rest of a loop that is no warmer than mild, psi. Relaxation takes a
 /// share of the charge and never all of it, and a cool pipe is tight on its fluid: at
@@ -118,47 +55,6 @@ fn gone(call: &Call<'_>) -> Vec<Evaluation> {
             .using(&companions)
         })
         .collect()
-}
-
-/// Warmest mean temperature of a loop in a season, °C. Judgement.
-const WARMEST: f64 = 25.0;
-/// The most that the band is lifted for a cold loop, Pa: 20 psi. Soil, grout and
-/// relaxation keep the real swing under what the pipe alone would do. Judgement.
-const MOST_LIFT: f64 = 1.4e5;
-
-/// By how much the working band lies higher today than in the warmest season,
-/// Pa, with its standard uncertainty: the pressure that this loop would gain by
-/// cooling from there, by the physics. Nothing where pipe, fluid or
-/// today's temperature are not known.
-fn seasonal_lift(call: &Call<'_>) -> (f64, f64) {
-    let lift = || {
-        let (now, read) = call.loop_temperature();
-        if read.is_empty() || call.model.piping.circuits.is_empty() {
-            return None;
-        }
-        call.model.fluid.kind?;
-        let system = sealed_loop(call)?;
-        let unknowns = unknowns(call);
-        let properties = unknowns.middle();
-        let charge = ChargeState {
-            pressure: GaugePressure::from_si(Unit::Psi.to_si(15.0)),
-            temperature: call
-                .model
-                .fluid
-                .computable(Temperature::from_celsius(WARMEST)),
-            held: Duration::from_si(86_400.0 * 100.0),
-            air: None,
-            earlier: None,
-        };
-        let now = call.model.fluid.computable(now.value());
-        let moment = Duration::from_si(60.0);
-        let cold = balance(&system, &properties, &charge, moment, now).ok()?;
-        let gained = cold.pressure().difference(charge.pressure).si();
-        Some(gained.clamp(0.0, MOST_LIFT))
-    };
-    let lift = lift().unwrap_or(0.0);
-    // Half of it: how far the surround holds the pipe is not known.
-    (lift, 0.5 * lift)
 }
 
 /// A pressure in psi, moved by a correction.
@@ -239,7 +135,7 @@ const NOT_RELAXED_MINUTES: f64 = 5.0;
 pub fn believed(call: &Call<'_>) -> Option<Believed> {
     let record = &call.file.commissioning;
     let pressure = record.charge_pressure?.get();
-    let day = record.charge_date.or(record.date)?;
+    let day = record.charged_on()?;
     let days = (call.day - day).num_days();
     if days < 0 {
         return None;
@@ -274,7 +170,11 @@ pub fn believed(call: &Call<'_>) -> Option<Believed> {
     })
 }
 
-fn computable(model: &LoopModel, temperature: Uncertain<Temperature>) -> Uncertain<Temperature> {
+/// A temperature brought inside what the fluid of a loop can be computed at.
+pub(super) fn computable(
+    model: &LoopModel,
+    temperature: Uncertain<Temperature>,
+) -> Uncertain<Temperature> {
     Uncertain::new(
         model.fluid.computable(temperature.value()),
         temperature.standard(),

@@ -113,7 +113,7 @@ fn filled_at(call: &Call<'_>) -> Uncertain<Temperature> {
     match record.charge_temperature {
         Some(written) => Uncertain::new(written.get(), 2.0),
         None => {
-            let day = record.charge_date.or(record.date);
+            let day = record.charged_on();
             let season = day.and_then(crate::evidence::season::by_date);
             crate::evidence::call::guess(season)
         }

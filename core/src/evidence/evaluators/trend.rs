@@ -68,7 +68,7 @@ fn log(call: &Call<'_>) -> Option<Log> {
     }
     let (first, _, opening) = *gauge.first()?;
     let record = &call.file.commissioning;
-    let charged = record.charge_date.or(record.date);
+    let charged = record.charged_on();
     let days_before = |day: NaiveDate| (first.date_naive() - day).num_days() as f64;
     let age = charged.map(days_before).filter(|days| *days >= 0.0);
     // A charge of the same day is some hours old.

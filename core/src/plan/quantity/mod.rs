@@ -16,9 +16,7 @@ pub use dose::{Freezing, may_freeze};
 pub use kind::QuantityKind;
 pub use remark::{Remark, Stood};
 pub use sheet::{Computed, Conditions, Known, Lack, Lacking, Part, Sheet, sheet};
-pub use static_pressure::{
-    LEAST_PSI, MOST_PSI, SEASON_DAYS, SEASONS, TANK_LEAST_BAR, TANK_MOST_BAR, stood_under,
-};
+pub use static_pressure::{LEAST_PSI, MOST_PSI, SEASON_DAYS, TANK_LEAST_BAR, TANK_MOST_BAR};
 
 use crate::figures::Figure;
 use crate::units::{Dimension, Unit};

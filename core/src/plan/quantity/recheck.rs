@@ -1,8 +1,9 @@
 //! What a tight loop reads at the rechecks.
 
-use super::static_pressure::{STOOD_DAYS, days};
+use super::static_pressure::days;
 use super::{Known, Lack, QuantityKind as Q, Remark, Sheet};
 use crate::figures::{Authority, Figure, Reasoning};
+use crate::model::STOOD_DAYS;
 use crate::pressure::PressureError;
 use crate::pressure::belief::{Belief, Moment};
 use crate::pressure::leave::{Leave, Today};

@@ -5,16 +5,16 @@ use super::leaving::{leaving, volumes};
 use super::sheet::has_tank;
 use super::{Known, Lack, QuantityKind as Q, Sheet, Stood, hold, recheck};
 use crate::figures::{Authority, Figure, Reasoning};
+use crate::model::{charged_on, stood_under, topped_up};
 use crate::pressure::PressureError;
-use crate::pressure::balance::{Earlier, SealedLoop};
+use crate::pressure::balance::SealedLoop;
 use crate::pressure::belief::{Belief, Charge, Moment};
 use crate::pressure::leave::{Demand, Today};
-use crate::pressure::year::YEAR_DAYS;
+use crate::pressure::year::{SEASONS, YEAR_DAYS};
 use crate::records::visit_file::VisitFile;
 use crate::records::{FlowCentre, ReadingPoint};
 use crate::uncertainty::Uncertain;
 use crate::units::{Duration, GaugePressure, Quantity, Temperature, Unit};
-use chrono::NaiveDate;
 
 /// Least pressure at any time, psi: a utility's guide to testing loops.
 pub const LEAST_PSI: f64 = 15.0;
@@ -27,16 +27,9 @@ pub const TANK_LEAST_BAR: f64 = 1.0;
 pub const TANK_MOST_BAR: f64 = 2.5;
 /// How far the tank's air lies below the least pressure, bar. Judgement.
 const BELOW_LEAST_BAR: f64 = 0.2;
-/// Mean loop temperatures of the seasons, °C, with their standard uncertainty:
-/// the middle of the usual entering water, common practice, no source.
-pub const SEASONS: [(f64, f64); 2] = [(4.0, 4.0), (23.0, 7.0)];
 /// Days after today at which the seasons are looked at: half a year and five
 /// years. In between the pipe relaxes steadily, so the ends are enough.
 pub const SEASON_DAYS: [f64; 2] = [182.0, 1_826.0];
-/// How long a loop has stood as it reads at the least, and where nobody knows when it was
-/// charged, days. Judgement.
-pub(super) const STOOD_DAYS: f64 = 1.0;
-const UNKNOWN_DAYS: f64 = 30.0;
 /// Time the pipe is held stretched, min: 20 to 30, common practice, no source.
 pub(super) const STRETCHED_MINUTES: f64 = 30.0;
 /// Standard uncertainty of the gauge, psi: a dial gauge in ordinary repair.
@@ -221,21 +214,6 @@ fn seasons(known: &Known<'_>) -> Vec<Moment> {
         .collect()
 }
 
-/// The day of the last charge on record, at the latest that of the installation, and how
-/// many days before the visit that was.
-fn charged_on(file: &VisitFile) -> Option<(NaiveDate, f64)> {
-    let record = &file.commissioning;
-    let day = record.charge_date.or(record.date);
-    let day = day.or(file.system.installed_on)?;
-    Some((day, (file.visit.date? - day).num_days() as f64))
-}
-
-fn topped_up(file: &VisitFile) -> bool {
-    let mut readings = file.visit.readings.iter();
-    readings
-        .any(|reading| reading.point() == ReadingPoint::TopUpVolume && reading.value().si() > 0.0)
-}
-
 /// How long the loop has stood on the charge that it holds.
 pub(super) fn stood(file: &VisitFile) -> Stood {
     match charged_on(file) {
@@ -244,21 +222,5 @@ pub(super) fn stood(file: &VisitFile) -> Stood {
             false => Stood::EverySeason(day),
         },
         _ => Stood::Unknown,
-    }
-}
-
-/// What the pipe has stood under, by what the gauge reads before anything is changed, and
-/// how long. It keeps the stretch of that time: only what is put on or let off today
-/// relaxes, or comes back, afresh. (The strains of earlier loads add up: Boltzmann's
-/// superposition, as in `pressure::balance`.)
-pub fn stood_under(file: &VisitFile, read: GaugePressure) -> Earlier {
-    let held = match (topped_up(file), charged_on(file)) {
-        (true, _) => STOOD_DAYS,
-        (false, Some((_, ago))) => ago.max(STOOD_DAYS),
-        (false, None) => UNKNOWN_DAYS,
-    };
-    Earlier {
-        pressure: read,
-        held: days(held),
     }
 }

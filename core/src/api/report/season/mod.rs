@@ -9,15 +9,14 @@
 mod shown;
 
 use crate::api::Call;
+use crate::model::stood_under;
 use crate::plan::WorkPlan;
-use crate::plan::quantity::{
-    LEAST_PSI, MOST_PSI, QuantityKind, SEASONS, TANK_LEAST_BAR, TANK_MOST_BAR, stood_under,
-};
+use crate::plan::quantity::{LEAST_PSI, MOST_PSI, QuantityKind, TANK_LEAST_BAR, TANK_MOST_BAR};
 use crate::pressure::balance::LOOP_PRESSURE;
 use crate::pressure::band::Band as Expected;
 use crate::pressure::belief::{Belief, Charge, Moment};
 use crate::pressure::leave::Today;
-use crate::pressure::year::YEAR_DAYS;
+use crate::pressure::year::{SEASONS, YEAR_DAYS};
 use crate::records::{FlowCentre, Phase, ReadingPoint};
 use crate::uncertainty::Uncertain;
 use crate::units::{Dimension, Duration, GaugePressure, Quantity, Temperature, Unit, UnitSystem};
