@@ -28,7 +28,7 @@ pub struct LearnedFile {
     pub format: String,
     /// The database that counted.
     pub origin: String,
-    /// Callbacks in which a cause was confirmed.
+    /// Callbacks that were settled: a cause was confirmed, or nothing was wrong.
     pub callbacks: u32,
     /// Of these, how many each cause was confirmed in.
     pub confirmed: BTreeMap<String, u32>,

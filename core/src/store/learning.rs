@@ -11,7 +11,7 @@ use uuid::Uuid;
 /// In how many callbacks which cause was confirmed.
 #[derive(Clone, PartialEq, Eq, Debug, Default)]
 pub struct Confirmed {
-    /// Callbacks in which at least one cause was confirmed.
+    /// Callbacks that were settled: at least one cause was confirmed, or nothing was wrong.
     pub callbacks: u32,
     /// Of these, how many each cause was confirmed in.
     pub by_cause: BTreeMap<String, u32>,
@@ -40,22 +40,30 @@ impl Store {
         Ok(self.connection.query_row(sql, [], |row| row.get(0))?)
     }
 
-    /// What was confirmed on own visits begun since [`Store::counts_from`]; what is
-    /// invented teaches nothing. The visit `except` is left out: a call must not be its own precedent.
+    /// What was confirmed on own visits begun since [`Store::counts_from`]. A visit that ended
+    /// as "nothing wrong" counts without a cause: left out, every callback would have a
+    /// fault, and healthy loops would no longer be recognised. What is invented teaches nothing. The visit `except` is left out: a call must not be its own precedent.
     ///
     /// # Errors
     /// [`StoreError`].
     pub fn confirmed(&self, except: Option<VisitId>) -> Result<Confirmed, StoreError> {
         let except = except.map(|id| id.to_string()).unwrap_or_default();
         let from = self.counts_from()?.unwrap_or_default();
-        let among = "FROM verdict JOIN visit ON visit.id = verdict.visit_id \
-            WHERE verdict.confirmed = 1 AND visit.started_at >= ?1 AND visit.id <> ?2 \
+        let among = "FROM visit LEFT JOIN verdict \
+            ON verdict.visit_id = visit.id AND verdict.confirmed = 1 \
+            WHERE visit.started_at >= ?1 AND visit.id <> ?2 \
             AND visit.id NOT IN (SELECT visit_id FROM demo_visit)";
-        let sql = format!("SELECT COUNT(DISTINCT visit.id) {among}");
+        let sql = format!(
+            "SELECT COUNT(DISTINCT visit.id) {among} \
+             AND (verdict.cause IS NOT NULL OR visit.outcome = 'nothing_wrong')"
+        );
         let callbacks = self
             .connection
             .query_row(&sql, params![from, except], |row| row.get(0))?;
-        let sql = format!("SELECT verdict.cause, COUNT(*) {among} GROUP BY verdict.cause");
+        let sql = format!(
+            "SELECT verdict.cause, COUNT(*) {among} AND verdict.cause IS NOT NULL \
+             GROUP BY verdict.cause"
+        );
         let by_cause = self
             .connection
             .prepare(&sql)?

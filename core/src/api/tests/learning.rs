@@ -1,5 +1,6 @@
 use super::{Fixed, engine, started};
 use crate::api::knowledge::knowledge;
+use crate::api::types::FieldEntry;
 use crate::api::{Engine, Surroundings};
 use chrono::{DateTime, NaiveDate, Utc};
 use uuid::Uuid;
@@ -30,8 +31,8 @@ fn confirmed_causes_teach_the_priors_of_later_calls() {
         (learned.id.as_str(), learned.confirmed),
         (cause.id.as_str(), 1)
     );
-    // A prior worth 50 callbacks and one callback more.
-    assert!((learned.after - (50.0 * cause.prior + 1.0) / 51.0).abs() < 1e-12);
+    // A prior worth 250 callbacks and one callback more.
+    assert!((learned.after - (250.0 * cause.prior + 1.0) / 251.0).abs() < 1e-12);
 
     // The screen shows the same number as its reasons end with.
     let why = engine
@@ -54,6 +55,36 @@ fn confirmed_causes_teach_the_priors_of_later_calls() {
     assert_eq!(prior(&engine, &second), Some(learned.after));
     // A call is not its own precedent.
     assert_eq!(prior(&engine, &first), None);
+}
+
+/// Were only calls with a fault counted, each of them would make a healthy loop less
+/// probable.
+#[test]
+fn a_call_with_nothing_wrong_counts_as_one_without_a_cause() {
+    let mut engine = engine();
+    let faulty = started(&mut engine);
+    confirm(
+        &mut engine,
+        &faulty,
+        knowledge().graph.causes()[0].id.as_str(),
+    );
+    let open = started(&mut engine);
+    let healthy = started(&mut engine);
+    for (visit, outcome) in [(&open, "open"), (&healthy, "nothing_wrong")] {
+        let ended = FieldEntry {
+            id: "visit.outcome".to_owned(),
+            text: Some(outcome.to_owned()),
+            unit: None,
+        };
+        engine.set_field(visit, &ended).expect("kept");
+    }
+    let view = engine.learned().expect("read");
+    // The call that is still open does not count.
+    assert_eq!(view.own, 2);
+    let confirmed: u32 = view.causes.iter().map(|cause| cause.confirmed).sum();
+    assert_eq!(confirmed, 1);
+    let first = &view.causes[0];
+    assert!((first.after - (250.0 * first.before + 1.0) / 252.0).abs() < 1e-12);
 }
 
 #[test]

@@ -7,7 +7,7 @@ use ts_rs::TS;
 #[derive(Clone, PartialEq, Debug, Serialize, TS)]
 #[ts(export)]
 pub struct LearnedView {
-    /// Own callbacks in which a cause was confirmed.
+    /// Own callbacks that were settled: a cause was confirmed, or nothing was wrong.
     pub own: u32,
     /// The same, counted by other devices.
     pub elsewhere: u32,

@@ -124,8 +124,8 @@ fn a_cold_loop_should_show_more_than_a_warm_one() {
     // it in grout, against the 2e-5 to 2.5e-4 /K of water at 2 to 25 °C (IAPWS).
     let mut system = rich();
     system["fluid"] = json!({ "kind": "water" });
-    let at = |fahrenheit| {
-        let visit = json!({ "date": "2026-01-20", "readings": [
+    let at = |day: &str, fahrenheit: f64| {
+        let visit = json!({ "date": day, "readings": [
             { "point": "static_pressure", "value": value(18.0, "psi"), "mode": "idle" },
             { "point": "loop_temperature", "value": value(fahrenheit, "degF") }
         ]});
@@ -134,8 +134,10 @@ fn a_cold_loop_should_show_more_than_a_warm_one() {
             0,
         )
     };
-    assert!(at(77.0) < 0.4);
-    assert!(at(35.0) > at(77.0) + 0.1);
+    let (summer, winter) = (at("2026-08-15", 77.0), at("2026-01-20", 35.0));
+    // Enough is the likelier of the two.
+    assert!(summer < 0.5, "{summer}");
+    assert!(winter > summer + 0.1, "{winter} {summer}");
 }
 
 #[test]
