@@ -167,6 +167,19 @@ fn main() -> Result<(), Box<dyn Error>> {
         ),
         &Score::of(&half),
     );
+    let followed = |of: &[Outcome]| -> Vec<Outcome> {
+        let ends = of.iter().filter_map(|outcome| outcome.followed.as_ref());
+        ends.map(|(_, outcome)| (**outcome).clone()).collect()
+    };
+    if wanted.follow > 0 {
+        let checks = half.iter().filter_map(|outcome| outcome.followed.as_ref());
+        let checks: usize = checks.map(|(checks, _)| checks).sum();
+        let mean = checks as f64 / half.len().max(1) as f64;
+        row(
+            &format!("the same after the recommended checks, {mean:.1} each"),
+            &Score::of(&followed(&half)),
+        );
+    }
     let lying = many(
         Setting {
             lying: true,
@@ -191,7 +204,15 @@ fn main() -> Result<(), Box<dyn Error>> {
             row(name, &Score::of(&calls));
         }
     }
-    let sound = many(setting, false, wanted.calls / 2, wanted.seed + 300_000);
+    let sound = many(
+        Setting {
+            follow: wanted.follow,
+            ..setting
+        },
+        false,
+        wanted.calls / 2,
+        wanted.seed + 300_000,
+    );
     let healthy = sound
         .iter()
         .filter(|outcome| outcome.called_healthy)
@@ -202,6 +223,11 @@ fn main() -> Result<(), Box<dyn Error>> {
         sound.len(),
         percent(healthy as f64 / sound.len() as f64)
     );
+    if wanted.follow > 0 {
+        let ends = followed(&sound);
+        let seen = ends.iter().filter(|outcome| outcome.called_healthy).count();
+        println!("After the recommended checks: {seen} of {}.", ends.len());
+    }
     for (fault, _, _) in by_fault(&sound) {
         let of: Vec<&Outcome> = sound
             .iter()

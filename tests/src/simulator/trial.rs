@@ -91,6 +91,9 @@ pub struct Outcome {
     pub no_fault: f64,
     /// Checks done until one cause reached 90 %, and whether it was the right one.
     pub reached: Option<(usize, bool)>,
+    /// The answer after the recommended checks, and how many were made; none where none
+    /// were to be followed.
+    pub followed: Option<(usize, Box<Outcome>)>,
     /// The instrument that lied.
     pub liar: Option<&'static str>,
 }
@@ -150,6 +153,9 @@ pub fn tried(setting: Setting, faulty: bool, seed: u64) -> Outcome {
             break;
         }
         now = assess(&read(&call));
+    }
+    if setting.follow > 0 {
+        outcome.followed = Some((made.len(), Box::new(self::outcome(&call, faulty, &now))));
     }
     outcome
 }
@@ -269,6 +275,7 @@ fn outcome(call: &SimulatedCall, faulty: bool, diagnosis: &Diagnosis) -> Outcome
         called_elsewhere: matches!(diagnosis.verdict, Verdict::NotTheLoop { .. }),
         no_fault: diagnosis.health.no_fault,
         reached: None,
+        followed: None,
         liar: call.lie.map(|lie| lie.instrument),
     }
 }
