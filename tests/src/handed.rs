@@ -2,12 +2,14 @@
 //! `truth.jsonl`, which says of each what was the matter.
 
 use crate::simulator::score::alike;
-use crate::simulator::trial::{assess, ranking};
+use crate::simulator::trial::{Asked, asked, assess, ranking};
 use returnline_core::api::{Wording, read_visit_file};
-use returnline_core::diagnosis::Verdict;
+use returnline_core::diagnosis::{Diagnosis, Verdict};
+use returnline_core::records::Visit;
 use returnline_core::records::visit_file::VisitFile;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
+use std::collections::BTreeSet;
 use std::fs::File;
 use std::io::{self, BufWriter, Write};
 use std::path::Path;
@@ -41,6 +43,16 @@ pub struct Judged {
 }
 
 impl Judged {
+    fn of(truth: Truth, diagnosis: &Diagnosis) -> Self {
+        let doubted = diagnosis.doubted.first();
+        Self {
+            truth,
+            ranked: ranking(diagnosis),
+            doubted: doubted.map(|doubt| doubt.instrument.as_str().to_owned()),
+            called_healthy: matches!(diagnosis.verdict, Verdict::NothingToCorrect { .. }),
+        }
+    }
+
     /// Whether nothing was wrong.
     #[must_use]
     pub fn is_sound(&self) -> bool {
@@ -106,15 +118,51 @@ pub fn handed_over(folder: &Path) -> impl Iterator<Item = (Truth, VisitFile)> {
 #[must_use]
 pub fn judge(folder: &Path) -> Vec<Judged> {
     handed_over(folder)
-        .map(|(truth, file)| {
-            let diagnosis = assess(&file);
-            let doubted = diagnosis.doubted.first();
-            Judged {
-                truth,
-                ranked: ranking(&diagnosis),
-                doubted: doubted.map(|doubt| doubt.instrument.as_str().to_owned()),
-                called_healthy: matches!(diagnosis.verdict, Verdict::NothingToCorrect { .. }),
+        .map(|(truth, file)| Judged::of(truth, &assess(&file)))
+        .collect()
+}
+
+/// The same after up to `follow` of the recommended checks: what they ask for is taken from
+/// the file of the same name in a second folder, in which the same systems were read
+/// more fully. Beside each call stands how many checks were made.
+///
+/// # Panics
+/// As [`handed_over`], and if the folders are not of the same calls.
+#[must_use]
+pub fn judge_followed(folder: &Path, fuller: &Path, follow: usize) -> Vec<(Judged, usize)> {
+    handed_over(folder)
+        .zip(handed_over(fuller))
+        .map(|((truth, mut file), (same, fuller))| {
+            assert_eq!(truth, same, "the folders are of the same calls");
+            let mut made = BTreeSet::new();
+            let mut now = assess(&file);
+            for _ in 0..follow {
+                let found = ranking(&now).first().is_some_and(|(_, p)| *p >= 0.9);
+                let asked = if found { None } else { asked(&now, &mut made) };
+                let Some(asked) = asked else { break };
+                take_over(&mut file.visit, &fuller.visit, &asked);
+                now = assess(&file);
             }
+            (Judged::of(truth, &now), made.len())
         })
         .collect()
+}
+
+/// Takes from a fuller visit what a check asks for and is not there yet.
+fn take_over(visit: &mut Visit, fuller: &Visit, asked: &Asked) {
+    for answer in &fuller.answers {
+        let known = visit.answers.iter().any(|a| a.finding == answer.finding);
+        if !known && asked.signs.contains(&answer.finding.as_str()) {
+            visit.answers.push(answer.clone());
+        }
+    }
+    for reading in &fuller.readings {
+        let known = visit.readings.iter().any(|r| {
+            let same = (r.point(), r.taken_at) == (reading.point(), reading.taken_at);
+            same && r.instrument_or_usual() == reading.instrument_or_usual()
+        });
+        if !known && asked.points.contains(&reading.point().id()) {
+            visit.readings.push(reading.clone());
+        }
+    }
 }

@@ -149,9 +149,13 @@ pub fn tried(setting: Setting, faulty: bool, seed: u64) -> Outcome {
             outcome.reached = Some((done, cause == call.truth.fault));
             break;
         }
-        if done == setting.follow || !follow(&mut call, &now, &mut made) {
+        if done == setting.follow {
             break;
         }
+        let Some(asked) = asked(&now, &mut made) else {
+            break;
+        };
+        call.check(&asked.signs, &asked.points, asked.log);
         now = assess(&read(&call));
     }
     if setting.follow > 0 {
@@ -217,37 +221,49 @@ pub fn assess(file: &VisitFile) -> Diagnosis {
         .clone()
 }
 
-/// Does the check that comes next, or the next one of the list where that was made
-/// already and nothing came of it; false if there is none.
-fn follow(call: &mut SimulatedCall, diagnosis: &Diagnosis, made: &mut BTreeSet<CheckId>) -> bool {
+/// What a check asks for.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct Asked {
+    /// Findings to look, listen or ask for.
+    pub signs: Vec<&'static str>,
+    /// Points to read.
+    pub points: Vec<&'static str>,
+    /// The gauge is to be read over days.
+    pub log: bool,
+}
+
+/// The check that comes next, or the next one of the list where that was made
+/// already and nothing came of it; none if there is nothing to be checked.
+pub fn asked(diagnosis: &Diagnosis, made: &mut BTreeSet<CheckId>) -> Option<Asked> {
     if !matches!(diagnosis.next, NextStep::Check(_)) {
-        return false;
+        return None;
     }
     let policy = Policy::default();
     let next = diagnosis.checks.iter().find(|check| {
         check.obstacle.is_none() && check.bits >= policy.worth_bits && !made.contains(&check.check)
-    });
+    })?;
     let graph = graph();
     let mut checks = graph.checks().iter();
-    let Some(check) = next.and_then(|next| checks.find(|check| check.id == next.check)) else {
-        return false;
-    };
+    let check = checks.find(|check| check.id == next.check)?;
     made.insert(check.id.clone());
-    let mut signs = Vec::new();
-    let mut points = Vec::new();
+    let mut asked = Asked {
+        signs: Vec::new(),
+        points: Vec::new(),
+        log: check.id.as_str() == "pressure-log",
+    };
     for &place in &check.reveals {
         let finding = graph.finding(place);
         match &finding.evidence {
             EvidenceKind::Evaluator(name) => {
                 let reads = Evaluator::named(name).map_or(&[][..], |evaluator| evaluator.reads);
-                points.extend(reads.iter().copied().map(ReadingPoint::id));
+                asked
+                    .points
+                    .extend(reads.iter().copied().map(ReadingPoint::id));
             }
-            _ => signs.push(finding.id.as_str()),
+            _ => asked.signs.push(finding.id.as_str()),
         }
     }
-    let log = check.id.as_str() == "pressure-log";
-    call.check(&signs, &points, log);
-    true
+    Some(asked)
 }
 
 /// Causes in the order of the answer: faults and ordinary behaviours.
