@@ -389,6 +389,7 @@ plan-lack-freeze-point-sample = no freeze point was read with an instrument that
 plan-lack-cart-curve = the cart's pump curve is not recorded
 plan-lack-cart-tank = the diameter of the cart's tank is not recorded
 plan-lack-exchanger-curve = the exchanger's curve is not recorded
+plan-lack-unit-rating = the heat pump's rated capacity and flow are not recorded
 plan-lack-nameplates = the nameplates of the circulators are not recorded
 plan-lack-static-reading = the pressure at rest was not read
 plan-lack-gauge-too-low = so little stands on the gauge that a leak would hardly move it (charge first, then watch)

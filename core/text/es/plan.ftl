@@ -388,6 +388,7 @@ plan-lack-freeze-point-sample = no se leyó el punto de congelación con un inst
 plan-lack-cart-curve = la curva de la bomba del carro no consta
 plan-lack-cart-tank = el diámetro del depósito del carro no consta
 plan-lack-exchanger-curve = la curva del intercambiador no consta
+plan-lack-unit-rating = no constan la potencia ni el caudal nominales de la bomba de calor
 plan-lack-nameplates = las placas de los circuladores no constan
 plan-lack-static-reading = no se leyó la presión en reposo
 plan-lack-gauge-too-low = el manómetro marca tan poco que una fuga apenas lo movería (cargar primero, observar después)

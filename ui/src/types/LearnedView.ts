@@ -6,7 +6,7 @@ import type { LearnedCauseView } from "./LearnedCauseView";
  */
 export type LearnedView = { 
 /**
- * Own callbacks in which a cause was confirmed.
+ * Own callbacks that were settled: a cause was confirmed, or nothing was wrong.
  */
 own: number, 
 /**

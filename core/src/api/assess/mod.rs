@@ -4,6 +4,7 @@ mod causes;
 pub(super) mod checks;
 
 use super::Call;
+use super::knowledge::knowledge;
 use super::types::{AssessmentView, DoubtView, PairView};
 use crate::diagnosis::{CauseId, Diagnosis, FindingId, Level, NextStep, TraceStep, Verdict};
 use crate::evidence::{Unused, WhyUnused};
@@ -157,8 +158,21 @@ impl Call {
         normal.sort_by_key(|step| !self.gathered.is_read(&step.finding));
         normal
             .into_iter()
-            .map(|step| self.step_found(step))
+            .map(|step| self.step_as_it_should_be(step))
             .collect()
+    }
+
+    /// A step that is not abnormal, at the normal level: where its readings lean a little
+    /// to another one, they lie at the edge of the normal.
+    fn step_as_it_should_be(&self, step: &TraceStep) -> String {
+        let graph = &knowledge().graph;
+        let place = graph.find_finding(&step.finding);
+        let normal = place.map_or(step.level, |place| graph.finding(place).scale.normal());
+        self.step_found(&TraceStep {
+            at_edge: step.at_edge || step.level != normal,
+            level: normal,
+            ..step.clone()
+        })
     }
 
     fn pair(&self, diagnosis: &Diagnosis) -> Option<PairView> {

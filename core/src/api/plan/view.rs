@@ -153,19 +153,12 @@ impl Call {
         let none = Action::default();
         let taken_up = action.unwrap_or(&none);
         let quantities = self.quantities(plan, &step.quantities, Some(step));
-        let timers = step.timers.iter().map(|timer| {
-            let view = self.timer(plan, timer, taken_up);
-            let usual = match &timer.time.basis {
-                Basis::Usual(_, kind) => step.quantities.contains(kind),
-                Basis::Computed(_) | Basis::Fixed(_) => false,
-            };
-            let said = quantities
-                .iter()
-                .any(|quantity| quantity.value == view.shown);
-            TimerView {
-                told: usual || said,
-                ..view
-            }
+        let timers = step.timers.iter().map(|timer| TimerView {
+            told: match &timer.time.basis {
+                Basis::Computed(kind) | Basis::Usual(_, kind) => step.quantities.contains(kind),
+                Basis::Fixed(_) => false,
+            },
+            ..self.timer(plan, timer, taken_up)
         });
         let timers = timers.collect();
         StepView {

@@ -159,7 +159,7 @@ fn planned_timer(timer: &Timer, sheet: &Sheet) -> PlannedTimer {
         kind: timer.kind,
         time: match computed(sheet, timer.quantity) {
             None => usual(least, &timer.origin, timer.quantity),
-            Some(limit) if limit.value.si > least.si => limit,
+            Some(limit) if limit.value.si >= least.si => limit,
             Some(_) => fixed(least, &timer.origin),
         },
     }

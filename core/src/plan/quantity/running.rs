@@ -211,12 +211,11 @@ fn changes(known: &Known<'_>, sheet: &mut Sheet) {
             .with("plan-needed-flow", Figure::uncertain(demand.flow))
             .with("plan-water-change", Figure::uncertain(expected))
     };
-    let low = if low.si() > 0.0 {
-        low
+    if low.si() > 0.0 {
+        sheet.add(Q::TemperatureChangeLow, Figure::exact(low), why());
     } else {
-        TemperatureDifference::ZERO
-    };
-    sheet.add(Q::TemperatureChangeLow, Figure::exact(low), why());
+        sheet.lack(&[Q::TemperatureChangeLow], Lack::UnitRating);
+    }
     sheet.add(Q::TemperatureChangeHigh, Figure::exact(high), why());
 }
 
