@@ -140,12 +140,16 @@ SEED ?= 1
 simulate: setup-build
 	$(CARGO) run --release -p returnline-tests --example simulate -- --calls $(CALLS) --seed $(SEED)
 
-## The same on calls of simulators by other hands; no number of the graph was held against
-## the third. Needs tests/reference/requirements.txt.
+## The same on calls of simulators by other hands, before and after the recommended checks;
+## no number of the graph was held against the third. Needs tests/reference/requirements.txt.
 second third: setup-build
 	rm -rf target/$@
 	$(PYTHON) tests/reference/$@/write.py target/$@ --calls $(CALLS) --seed $(SEED)
 	$(CARGO) run --release -q -p returnline-tests --example simulate -- --handed target/$@
+	rm -rf target/$@-read
+	$(PYTHON) tests/reference/$@/write.py target/$@-read --calls $(CALLS) --seed $(SEED) --readings 1
+	$(CARGO) run --release -q -p returnline-tests --example simulate -- --handed target/$@ \
+	  --fuller target/$@-read
 
 LEARN ?= 24000
 ## How well a classifier does that was fitted to the same simulator: about what the

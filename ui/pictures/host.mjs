@@ -257,8 +257,8 @@ export function fakeHost() {
     },
   };
   const learned = {
-    own: 38, elsewhere: 120, weight: 50, since: null, shown: "38 own callbacks and 120 counted elsewhere, against a shipped expectation worth 50.",
-    causes: [["air-in-circuit", "Air left in one circuit", 21, 0.12, 0.19], ["debris", "Debris in the strainer", 9, 0.08, 0.09], ["valve", "Isolation valve part closed", 1, 0.05, 0.03], ["gauge", "The gauge does not tell the truth", 0, 0.04, 0.02]]
+    own: 38, elsewhere: 120, weight: 250, since: null, shown: "Learned from 38 of your own callbacks and 120 counted elsewhere; the shipped priors are worth 250 callbacks.",
+    causes: [["air-in-circuit", "Air left in one circuit", 21, 0.12, 0.125], ["debris", "Debris in the strainer", 9, 0.08, 0.071], ["valve", "Isolation valve part closed", 1, 0.05, 0.033], ["gauge", "The gauge does not tell the truth", 0, 0.04, 0.025]]
       .map(([id, title, confirmed, before, after]) => ({ id, title, confirmed, before, after, spread: 0.02, before_shown: `${(before * 100).toFixed(1)} %`, after_shown: `${(after * 100).toFixed(1)} %` })),
   };
   const conflicts = [{
@@ -294,7 +294,7 @@ export function fakeHost() {
       line("v2", "Demo: Old Mill Lane 4", "2026-08-02", "Gauge fell from 55 to 8 psi since March", "put right and proven", true),
     ],
     start_visit: visit, open_visit: visit, set_field: visit, set_answer: visit, put_reading: visit, remove_reading: visit,
-    explain_learned: { ...figures, measured: null, expected: null, formula: "(shipped share × its weight + confirmed) ÷ (weight + callbacks)", inputs: [["It is worth", "50 callbacks"], ["Confirmed here", "21 of 38"]], source: "own estimate" },
+    explain_learned: { ...figures, measured: null, expected: null, formula: "(shipped share × its weight + confirmed) ÷ (weight + callbacks)", inputs: [["It is worth", "250 callbacks"], ["Confirmed here", "21 of 38"]], source: "own estimate" },
     explain_board: { ...figures, measured: null, expected: null, inputs: [], formula: "Callbacks at which the cause was confirmed, of all callbacks.", source: "Wilson (1927)" },
     explain: { ...figures, measured: null, expected: null, formula: "The odds of the cause before anything was found, moved by all that was found.", inputs: [["Expected in callbacks before anything is known", "12 %"], ["Gurgling was heard (added to the rest)", "8.6 to 1 for it"], ["With all that was found", "71 %"]], source: "own estimate" },
     demo: { visits: 0, systems: 0, own: 0, shown: "Nothing invented is loaded." }, load_demo: { visits: 120, systems: 70, own: 0, shown: "120 invented visits at 70 invented systems are loaded." }, remove_demo: { visits: 0, systems: 0, own: 0, shown: "Nothing invented is loaded." },

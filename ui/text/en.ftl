@@ -400,7 +400,7 @@ board-rate = Rate
 ## What was learned
 
 learned-title = What your own callbacks taught
-learned-what = Every cause that a check confirmed makes the next ranking a little more yours. The rules stay as they are; only how often each cause is expected moves.
+learned-what = Every cause that a check confirmed, and every call in which nothing was wrong, makes the next ranking a little more yours. The rules stay as they are; only how often each cause is expected moves.
 learned-since = Counted since { $since }.
 learned-cause =
     { $count ->
