@@ -5,10 +5,10 @@ import numpy as np
 import faults as fa
 import state as S
 import visit as V
+from kit import LIARS, Q
+from signs import COMPLAINTS, WORDS, complain, derive
 import world as w
 import hydraulics as hy
-
-Q = V.Q
 
 
 def extras(s, r):
@@ -59,7 +59,7 @@ def draw(r, fault):
         if fault in fa.N:
             c = normal_call(fault, s, st, o, pk, r)
         else:
-            c = V.complain(s, st, o, pk, r)
+            c = complain(s, st, o, pk, r)
         if c:
             return s, st, o, pk, c, sev
     raise RuntimeError("no complaint from " + fault)
@@ -71,9 +71,9 @@ def normal_call(kind, s, st, o, pk, r):
         return None
     if s.fc == "non_pressurised" and st.level_in < -3:
         return None
-    p = V.derive(s, st, o, pk, r)
+    p = derive(s, st, o, pk, r)
     true = {k: bool(r.random() < v) for k, v in p.items()}
-    for k in V.COMPLAINTS:
+    for k in COMPLAINTS:
         if k in true and k not in (
             "gauge-lower-than-before",
             "gauge-reads-low",
@@ -101,7 +101,7 @@ def normal_call(kind, s, st, o, pk, r):
         else:
             return None
         s.dial = True
-    main = [k for k in V.COMPLAINTS if true.get(k)]
+    main = [k for k in COMPLAINTS if true.get(k)]
     return dict(p=p, true=true, main=main, routine=not main)
 
 
@@ -235,7 +235,7 @@ def document(s, st, ans, told, R, means, c, r, name):
     v = {
         "date": s.date.isoformat(),
         "technician": "Technician (invented)",
-        "complaint": " ".join(V.WORDS.get(x, "") for x in c["main"]).strip()
+        "complaint": " ".join(WORDS.get(x, "") for x in c["main"]).strip()
         or ("Routine visit." if c["routine"] else "Something is not right."),
     }
     if c["routine"]:
@@ -267,7 +267,7 @@ def call(seed, fault, P, QQ, lie, name):
     if lie:
         pool = [
             x
-            for x in V.LIARS
+            for x in LIARS
             if not (x == "dial_gauge" and not s.dial)
             and not (x in ("dial_gauge", "digital_gauge") and s.fc == "non_pressurised")
             and not (x == "refractometer" and "glycol" not in s.fluid_rec.kind)
