@@ -130,10 +130,12 @@ pub fn judge(folder: &Path) -> Vec<Judged> {
 /// As [`handed_over`], and if the folders are not of the same calls.
 #[must_use]
 pub fn judge_followed(folder: &Path, fuller: &Path, follow: usize) -> Vec<(Judged, usize)> {
+    let mut fuller = handed_over(fuller);
     handed_over(folder)
-        .zip(handed_over(fuller))
-        .map(|((truth, mut file), (same, fuller))| {
+        .map(|(truth, mut file)| {
+            let (same, fuller) = fuller.next().expect("as many calls in both folders");
             assert_eq!(truth, same, "the folders are of the same calls");
+            assert_eq!(file.site.name, fuller.site.name, "of the same sites");
             let mut made = BTreeSet::new();
             let mut now = assess(&file);
             for _ in 0..follow {

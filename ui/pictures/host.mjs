@@ -259,7 +259,7 @@ export function fakeHost() {
   const learned = {
     own: 38, elsewhere: 120, weight: 250, since: null, shown: "Learned from 38 of your own callbacks and 120 counted elsewhere; the shipped priors are worth 250 callbacks.",
     causes: [["air-in-circuit", "Air left in one circuit", 21, 0.12, 0.125], ["debris", "Debris in the strainer", 9, 0.08, 0.071], ["valve", "Isolation valve part closed", 1, 0.05, 0.033], ["gauge", "The gauge does not tell the truth", 0, 0.04, 0.025]]
-      .map(([id, title, confirmed, before, after]) => ({ id, title, confirmed, before, after, spread: 0.02, before_shown: `${(before * 100).toFixed(1)} %`, after_shown: `${(after * 100).toFixed(1)} %` })),
+      .map(([id, title, confirmed, before, after]) => ({ id, title, confirmed, before, after, spread: 0.016, before_shown: `${(before * 100).toFixed(1)} %`, after_shown: `${(after * 100).toFixed(1)} %` })),
   };
   const conflicts = [{
     kind: "visit", id: "c1", title: "Visit: Demo: Larch Hollow, unit B, 2026-08-14",

@@ -416,7 +416,7 @@ board-rate = Tasa
 ## What was learned
 
 learned-title = Lo que enseñaron sus propias rellamadas
-learned-what = Cada causa que una comprobación confirmó, y cada visita en que no había nada mal, hace el próximo orden un poco más suyo. Las reglas quedan como están; solo se mueve cuántas veces se espera cada causa.
+learned-what = Cada causa que una comprobación confirmó, y cada rellamada en la que no había avería, hace el próximo orden un poco más suyo. Las reglas quedan como están; solo se mueve cuántas veces se espera cada causa.
 learned-since = Contado desde { $since }.
 learned-cause =
     { $count ->

@@ -11,7 +11,7 @@ use std::collections::BTreeMap;
 
 use serde::Serialize;
 
-use super::graph::Graph;
+use super::graph::{CauseKind, Graph};
 use super::id::CauseId;
 
 /// How many callbacks the shipped prior is worth. Judgement: a shipped share of 1.5 % is held
@@ -171,12 +171,15 @@ impl Learned {
         LearnedPrior::new(prior, PRIOR_WEIGHT, counts).ok()
     }
 
-    /// The priors of all causes of a graph after learning, for
-    /// [`super::Case::priors`]; empty before the first callback.
+    /// The priors of all faults and instruments of a graph after learning, for
+    /// [`super::Case::priors`]; empty before the first callback. What is ordinary stays as
+    /// shipped: a call that ends as "nothing wrong" seldom says which behaviour was met, and
+    /// would unlearn the one that explained it.
     #[must_use]
     pub fn priors(&self, graph: &Graph) -> BTreeMap<CauseId, f64> {
         let causes = graph.causes().iter();
         causes
+            .filter(|cause| cause.kind != CauseKind::Normal)
             .filter_map(|cause| {
                 let learned = self.of(&cause.id, cause.prior)?;
                 Some((cause.id.clone(), learned.mean()))

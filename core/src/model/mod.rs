@@ -15,7 +15,7 @@ pub use assumption::Assumption;
 pub use demand::Demand;
 pub use fluid::{Concentration, FluidBelief, kind_of};
 pub use piping::{Piping, Section, pipe_of};
-pub use stood::{STOOD_DAYS, charged_on, stood_under, topped_up};
+pub use stood::{STOOD_DAYS, charged_or_installed, stood_under, topped_up};
 
 use crate::fluids::atmospheric_pressure;
 use crate::records::visit_file::VisitFile;

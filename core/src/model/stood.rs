@@ -13,7 +13,7 @@ const UNKNOWN_DAYS: f64 = 30.0;
 
 /// The day of the last charge on record, at the latest that of the installation, and how
 /// many days before the visit that was.
-pub fn charged_on(file: &VisitFile) -> Option<(NaiveDate, f64)> {
+pub fn charged_or_installed(file: &VisitFile) -> Option<(NaiveDate, f64)> {
     let day = file.commissioning.charged_on();
     let day = day.or(file.system.installed_on)?;
     Some((day, (file.visit.date? - day).num_days() as f64))
@@ -31,7 +31,7 @@ pub fn topped_up(file: &VisitFile) -> bool {
 /// relaxes, or comes back, afresh. (The strains of earlier loads add up: Boltzmann's
 /// superposition, as in `pressure::balance`.)
 pub fn stood_under(file: &VisitFile, read: GaugePressure) -> Earlier {
-    let days = match (topped_up(file), charged_on(file)) {
+    let days = match (topped_up(file), charged_or_installed(file)) {
         (true, _) => STOOD_DAYS,
         (false, Some((_, ago))) => ago.max(STOOD_DAYS),
         (false, None) => UNKNOWN_DAYS,

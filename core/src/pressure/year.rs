@@ -58,18 +58,38 @@ impl Year {
         Self::prior(coldest, cold, warm)
     }
 
-    /// The usual year, narrowed by what was read on a day. On which half of the Earth the
-    /// site lies only a reading tells: without one it is the northern.
+    /// The usual year, narrowed by what was read on a day. It is taken for one of the
+    /// northern half of the Earth unless the reading is far off that and near to the southern.
     pub fn told_by(day: f64, read: Option<Uncertain<Temperature>>) -> Self {
-        let [north, south] = [COLDEST_NORTH, COLDEST_SOUTH].map(Self::usual);
-        let Some(read) = read else { return north };
-        let [here, there] = [north, south].map(|year| year.surprise(day, read).abs());
-        let year = if here > OTHER_HALF && there < 0.5 * here {
+        let Some(read) = read else {
+            return Self::usual(COLDEST_NORTH);
+        };
+        let [north, south] = Self::halves(day, read);
+        let (year, _) = if north.1 > OTHER_HALF && south.1 < 0.5 * north.1 {
             south
         } else {
             north
         };
         year.after(day, read)
+    }
+
+    /// As [`Year::told_by`], and both halves of the Earth where a reading is nearer to the
+    /// southern and does not rule the northern out.
+    pub fn all_told_by(day: f64, read: Uncertain<Temperature>) -> Vec<Self> {
+        let told = Self::told_by(day, Some(read));
+        let [north, south] = Self::halves(day, read);
+        let in_doubt = (1.0..=OTHER_HALF).contains(&north.1) && south.1 < 0.5 * north.1;
+        let other = in_doubt.then(|| south.0.after(day, read));
+        std::iter::once(told).chain(other).collect()
+    }
+
+    /// The usual year of the northern and of the southern half of the Earth, each with how
+    /// many standard uncertainties a reading lies off it.
+    fn halves(day: f64, read: Uncertain<Temperature>) -> [(Self, f64); 2] {
+        [COLDEST_NORTH, COLDEST_SOUTH].map(|coldest| {
+            let year = Self::usual(coldest);
+            (year, year.surprise(day, read).abs())
+        })
     }
 
     /// Warmth of a day: 0 on the coldest, 1 on the warmest.
@@ -157,6 +177,19 @@ mod tests {
     /// counts. Prior 23 ± 7; reading 26 ± 1 with 2 K of straying, s² = 5: weight
     /// 49/(49 + 5) = 0.907 41, mean 23 + 0.907 41·3 = 25.722, variance
     /// 49·5/54 = 4.537.
+    #[test]
+    fn a_cold_loop_in_july_may_lie_on_the_southern_half() {
+        let middle_of_july = 196.0;
+        let coldest = |read: f64| -> Vec<f64> {
+            let years = Year::all_told_by(middle_of_july, celsius(read, 1.5));
+            years.iter().map(|year| year.coldest).collect()
+        };
+        // By the usual means of 4 and 23 degC: warm, in between, cold as no northern loop is.
+        assert_eq!(coldest(20.0), [COLDEST_NORTH]);
+        assert_eq!(coldest(7.0), [COLDEST_NORTH, COLDEST_SOUTH]);
+        assert_eq!(coldest(2.0), [COLDEST_SOUTH]);
+    }
+
     #[test]
     fn a_reading_on_the_warmest_day_is_the_weighted_mean() {
         let day = COLDEST_NORTH + 0.5 * YEAR_DAYS;

@@ -256,14 +256,17 @@ fn put_system(
     Ok(())
 }
 
+/// Whether a row of `visit` came of some trouble: there is a complaint, or something was asked.
+pub(super) const TROUBLE: &str =
+    "(visit.complaint IS NOT NULL OR EXISTS (SELECT 1 FROM answer WHERE visit_id = visit.id))";
+
 fn put_visit(connection: &Connection, key: &str, words: &mut Words<'_>) -> Result<(), StoreError> {
     let row = connection
-        .prepare_cached(
+        .prepare_cached(&format!(
             "SELECT board_system.number, date, time_spent_value, time_spent_unit, cost, \
-             complaint IS NOT NULL OR EXISTS (SELECT 1 FROM answer WHERE visit_id = visit.id) \
-             FROM visit JOIN board_system ON board_system.system_id = visit.system_id \
-             WHERE visit.id = ?1",
-        )?
+             {TROUBLE} FROM visit JOIN board_system \
+             ON board_system.system_id = visit.system_id WHERE visit.id = ?1"
+        ))?
         .query_row([key], |row| {
             let day: Option<String> = row.get(1)?;
             let time: Option<f64> = row.get(2)?;

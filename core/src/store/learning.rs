@@ -1,5 +1,6 @@
-//! Confirmed causes, counted.
+//! Settled callbacks and their confirmed causes, counted.
 
+use super::board::TROUBLE;
 use super::row::{document, to_document};
 use super::{Store, StoreError, stamp};
 use crate::records::VisitId;
@@ -8,7 +9,7 @@ use rusqlite::{OptionalExtension, params};
 use std::collections::BTreeMap;
 use uuid::Uuid;
 
-/// In how many callbacks which cause was confirmed.
+/// Settled callbacks, and in how many of them which cause was confirmed.
 #[derive(Clone, PartialEq, Eq, Debug, Default)]
 pub struct Confirmed {
     /// Callbacks that were settled: at least one cause was confirmed, or nothing was wrong.
@@ -40,9 +41,10 @@ impl Store {
         Ok(self.connection.query_row(sql, [], |row| row.get(0))?)
     }
 
-    /// What was confirmed on own visits begun since [`Store::counts_from`]. A visit that ended
-    /// as "nothing wrong" counts without a cause: left out, every callback would have a
-    /// fault, and healthy loops would no longer be recognised. What is invented teaches nothing. The visit `except` is left out: a call must not be its own precedent.
+    /// What was confirmed on own visits begun since [`Store::counts_from`]. A callback that
+    /// ended as "nothing wrong" counts without a cause: left out, every callback would have a
+    /// fault, and healthy loops would no longer be recognised. What is invented teaches
+    /// nothing. The visit `except` is left out: a call must not be its own precedent.
     ///
     /// # Errors
     /// [`StoreError`].
@@ -53,9 +55,10 @@ impl Store {
             ON verdict.visit_id = visit.id AND verdict.confirmed = 1 \
             WHERE visit.started_at >= ?1 AND visit.id <> ?2 \
             AND visit.id NOT IN (SELECT visit_id FROM demo_visit)";
+        // A service by the calendar at which all was well is no callback, as on the board.
         let sql = format!(
-            "SELECT COUNT(DISTINCT visit.id) {among} \
-             AND (verdict.cause IS NOT NULL OR visit.outcome = 'nothing_wrong')"
+            "SELECT COUNT(DISTINCT visit.id) {among} AND (verdict.cause IS NOT NULL \
+             OR (visit.outcome = 'nothing_wrong' AND {TROUBLE}))"
         );
         let callbacks = self
             .connection

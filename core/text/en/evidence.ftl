@@ -54,12 +54,12 @@ why-water-conductivity-guide = Guide for the conductivity of loop water that hol
 why-water-ph-guide = Lowest pH of a sound fill water.
 why-fluid-ph-guide = Below this pH the fluid should be treated.
 
-input-least-pressure = Least pressure
+input-least-pressure = Least pressure, at the warmest time
 input-charge-pressure = Pressure at the charge
 input-charge-temperature = Temperature at the charge
 input-time-since-charge = Time since the charge
 input-loop-temperature = Mean temperature of the loop
-input-warmest-temperature = The same at the warmest time of the year
+input-warmest-temperature = Mean temperature of the loop at the warmest time of the year
 input-atmosphere = Air pressure at the site
 input-exchanger-drop = Pressure drop across the exchanger
 input-pipe-drop = Pressure drop of pipe and fittings

@@ -53,12 +53,12 @@ why-water-conductivity-guide = Valor guía para la conductividad del agua del la
 why-water-ph-guide = pH más bajo de un agua de llenado en buen estado.
 why-fluid-ph-guide = Por debajo de este pH hay que tratar el fluido.
 
-input-least-pressure = Presión mínima
+input-least-pressure = Presión mínima, en la época más cálida
 input-charge-pressure = Presión en la carga
 input-charge-temperature = Temperatura en la carga
 input-time-since-charge = Tiempo desde la carga
 input-loop-temperature = Temperatura media del lazo
-input-warmest-temperature = La misma en la época más cálida del año
+input-warmest-temperature = Temperatura media del lazo en la época más cálida del año
 input-atmosphere = Presión atmosférica en el lugar
 input-exchanger-drop = Caída de presión en el intercambiador
 input-pipe-drop = Caída de presión en tuberías y accesorios

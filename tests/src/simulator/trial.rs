@@ -43,12 +43,18 @@ pub fn use_graph_of(folder: &str) {
 /// Confirmed causes of earlier callbacks, if the program is to have learned from some.
 static CONFIRMED: OnceLock<Learned> = OnceLock::new();
 
-/// Lets the program learn from callbacks from now on: the confirmed causes of each, none
-/// where nothing was wrong.
+/// Lets the program learn from callbacks from now on: the confirmed causes of each. Of those
+/// in which nothing was wrong nobody confirms any.
 pub fn learn_from<'a>(callbacks: impl Iterator<Item = &'a [String]>) {
     let mut learned = Learned::default();
     for causes in callbacks {
-        learned.add(1, causes.iter().map(|cause| (CauseId::new(cause), 1)));
+        learned.add(
+            1,
+            causes
+                .iter()
+                .filter(|cause| !ORDINARY.iter().any(|fault| fault.id == cause.as_str()))
+                .map(|cause| (CauseId::new(cause), 1)),
+        );
     }
     CONFIRMED.set(learned).ok();
 }

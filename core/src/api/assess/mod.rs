@@ -162,17 +162,18 @@ impl Call {
             .collect()
     }
 
-    /// A step that is not abnormal, at the normal level: where its readings lean a little
-    /// to another one, they lie at the edge of the normal.
+    /// A step that is not abnormal. Where its readings lie at an edge and lean a little to
+    /// the other side, they are told as normal, at the edge.
     fn step_as_it_should_be(&self, step: &TraceStep) -> String {
         let graph = &knowledge().graph;
         let place = graph.find_finding(&step.finding);
-        let normal = place.map_or(step.level, |place| graph.finding(place).scale.normal());
-        self.step_found(&TraceStep {
-            at_edge: step.at_edge || step.level != normal,
-            level: normal,
-            ..step.clone()
-        })
+        match place.map(|place| graph.finding(place).scale.normal()) {
+            Some(level) if step.at_edge => self.step_found(&TraceStep {
+                level,
+                ..step.clone()
+            }),
+            _ => self.step_found(step),
+        }
     }
 
     fn pair(&self, diagnosis: &Diagnosis) -> Option<PairView> {

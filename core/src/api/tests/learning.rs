@@ -69,7 +69,21 @@ fn a_call_with_nothing_wrong_counts_as_one_without_a_cause() {
         knowledge().graph.causes()[0].id.as_str(),
     );
     let open = started(&mut engine);
-    let healthy = started(&mut engine);
+    let healthy = engine
+        .take_visit_file(
+            br#"{"format":"returnline-visit","version":1,"system":{},
+            "visit":{"answers":[{"finding":"gurgling","is":"no"}],"date":"2026-08-14"}}"#,
+        )
+        .expect("taken")
+        .id;
+    // A service by the calendar is no callback: nobody complained, nothing was asked.
+    let service = engine
+        .take_visit_file(
+            br#"{"format":"returnline-visit","version":1,"system":{},
+            "visit":{"outcome":"nothing_wrong","date":"2026-08-14"}}"#,
+        )
+        .expect("taken");
+    assert_eq!(engine.learned().expect("read").own, 1, "{}", service.id);
     for (visit, outcome) in [(&open, "open"), (&healthy, "nothing_wrong")] {
         let ended = FieldEntry {
             id: "visit.outcome".to_owned(),

@@ -2,8 +2,8 @@
 //!
 //! The gauge of a sealed loop moves with its temperature, so that today's
 //! reading is low or not only with a view to the warmest time of the year. What
-//! this very loop loses until then comes from the balance of pipe and fluid, with
-//! everything that is unknown of pipe, surround and year as its spread.
+//! this very loop loses until then, by warmth and by relaxing, comes from the balance of
+//! pipe and fluid, with what is unknown of pipe, surround and year as its spread.
 
 use super::Evaluator;
 use super::pressure::{computable, sealed_loop, unknowns};
@@ -13,9 +13,9 @@ use crate::evidence::levels::Levels;
 use crate::figures::{Authority, Figure, Reasoning};
 use crate::model::stood_under;
 use crate::pressure::belief::{Belief, Charge, Moment};
-use crate::pressure::year::Year;
+use crate::pressure::year::{YEAR_DAYS, Year};
 use crate::records::{FlowCentre, ReadingPoint};
-use crate::uncertainty::Uncertain;
+use crate::uncertainty::{Uncertain, normal_cumulative};
 use crate::units::{Duration, GaugePressure, Quantity, Temperature, Unit};
 use chrono::Datelike;
 
@@ -108,21 +108,17 @@ struct SeasonalLoss {
     readings: Vec<usize>,
 }
 
-/// By how much a gauge that shows this today is to fall until the warmest time of
-/// the year; none where pipe, fluid or today's temperature are not known. A loop in
-/// which the fluid outgrows the pipe loses nothing: it is weakest today.
+/// By how much a gauge that shows this today is to fall until the warmest time of the
+/// year, relaxation of a year included; none where pipe, fluid or today's temperature are not
+/// known. A loop in which the fluid outgrows the pipe loses nothing: it is weakest today.
 fn seasonal_loss(call: &Call<'_>, read: GaugePressure) -> Option<SeasonalLoss> {
     let (now, readings) = call.loop_temperature();
     if readings.is_empty() || call.model.piping.circuits.is_empty() {
         return None;
     }
     call.model.fluid.kind?;
-    let day = f64::from(call.day.ordinal());
-    let year = Year::told_by(day, Some(now));
-    let turn = year.next_warmest(day);
-    let warmest = year.at(turn);
     let charge = Charge {
-        // The gauge's own error is in the reading already.
+        // The gauge's own error is in the reading already, the thermometer's in the year.
         pressure: Uncertain::exact(read),
         temperature: computable(call.model, Uncertain::exact(now.value())),
         held: stood_under(call.file, read).held,
@@ -130,16 +126,85 @@ fn seasonal_loss(call: &Call<'_>, read: GaugePressure) -> Option<SeasonalLoss> {
         earlier: None,
     };
     let belief = Belief::prior(sealed_loop(call)?, unknowns(call), charge).ok()?;
-    let moment = Moment {
-        elapsed: Duration::from_si(Unit::Day.to_si(turn - day)),
-        temperature: computable(call.model, warmest),
-    };
-    let band = belief.band(&moment).ok()?;
+    let day = f64::from(call.day.ordinal());
+    let (mut losses, mut warmest) = (Vec::new(), Vec::new());
+    for year in Year::all_told_by(day, now) {
+        // Of the next year: a loop that was charged yesterday relaxes at its warmest, too,
+        // and tomorrow is to be judged as today.
+        let turn = year.next_warmest(day) + YEAR_DAYS;
+        let temperature = year.at(turn);
+        let moment = Moment {
+            elapsed: Duration::from_si(Unit::Day.to_si(turn - day)),
+            temperature: computable(call.model, temperature),
+        };
+        let band = belief.band(&moment).ok()?;
+        losses.push(held_in((read - band.median).si(), band.standard));
+        warmest.push((temperature.value().si(), temperature.standard()));
+    }
+    let (pa, spread) = one_of(&losses);
+    let (kelvin, standard) = one_of(&warmest);
     Some(SeasonalLoss {
-        pa: (read - band.median).si().clamp(0.0, MOST_LOSS),
-        spread: band.standard.min(MOST_LOSS),
+        pa,
+        spread,
         now,
-        warmest,
+        warmest: Uncertain::new(Temperature::from_si(kelvin), standard),
         readings,
     })
+}
+
+/// Mean and standard deviation of a normal loss of which nothing lies below zero or above
+/// [`MOST_LOSS`]: what does is put there.
+fn held_in(mean: f64, standard: f64) -> (f64, f64) {
+    let s = standard.max(1.0);
+    let density = |z: f64| (-0.5 * z * z).exp() / std::f64::consts::TAU.sqrt();
+    let (low, high) = (-mean / s, (MOST_LOSS - mean) / s);
+    let above = 1.0 - normal_cumulative(high);
+    let inside = normal_cumulative(high) - normal_cumulative(low);
+    let first = density(low) - density(high);
+    let second = low * density(low) - high * density(high);
+    let middle = mean * inside + s * first + MOST_LOSS * above;
+    let square = (mean * mean + s * s) * inside
+        + 2.0 * mean * s * first
+        + s * s * second
+        + MOST_LOSS * MOST_LOSS * above;
+    (middle, (square - middle * middle).max(0.0).sqrt())
+}
+
+/// Mean and standard deviation where each of these is as probable.
+fn one_of(all: &[(f64, f64)]) -> (f64, f64) {
+    let n = all.len() as f64;
+    let mean = all.iter().map(|(mean, _)| mean).sum::<f64>() / n;
+    let square = |&(m, s): &(f64, f64)| s * s + (m - mean).powi(2);
+    (mean, (all.iter().map(square).sum::<f64>() / n).sqrt())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Against a sum over the normal distribution.
+    #[test]
+    fn a_loss_is_held_between_nothing_and_the_most() {
+        for (mean, s) in [(-7e4, 5e4), (0.0, 3e4), (6e4, 2e4), (1.5e5, 8e4)] {
+            let (mut sum, mut squares, mut weight) = (0.0, 0.0, 0.0);
+            for step in -4_000..=4_000 {
+                let z = f64::from(step) / 500.0;
+                let p = (-0.5 * z * z).exp();
+                let loss = (mean + s * z).clamp(0.0, MOST_LOSS);
+                (sum, squares) = (sum + p * loss, squares + p * loss * loss);
+                weight += p;
+            }
+            let (middle, spread) = held_in(mean, s);
+            let summed = sum / weight;
+            let deviation = (squares / weight - summed * summed).sqrt();
+            assert!((middle - summed).abs() < 20.0, "{middle} {summed}");
+            assert!((spread - deviation).abs() < 20.0, "{spread} {deviation}");
+        }
+    }
+
+    #[test]
+    fn one_of_two_by_hand() {
+        // 2 ± 1 or 6 ± 3: mean 4, variance (1 + 4 + 9 + 4)/2 = 9.
+        assert_eq!(one_of(&[(2.0, 1.0), (6.0, 3.0)]), (4.0, 3.0));
+    }
 }

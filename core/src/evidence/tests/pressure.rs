@@ -124,9 +124,11 @@ fn a_cold_loop_should_show_more_than_a_warm_one() {
     // it in grout, against the 2e-5 to 2.5e-4 /K of water at 2 to 25 °C (IAPWS).
     let mut system = rich();
     system["fluid"] = json!({ "kind": "water" });
-    let at = |day: &str, fahrenheit: f64| {
+    // Years ago: the pipe has relaxed.
+    system["installed_on"] = json!("2019-05-01");
+    let at = |psi: f64, day: &str, fahrenheit: f64| {
         let visit = json!({ "date": day, "readings": [
-            { "point": "static_pressure", "value": value(18.0, "psi"), "mode": "idle" },
+            { "point": "static_pressure", "value": value(psi, "psi"), "mode": "idle" },
             { "point": "loop_temperature", "value": value(fahrenheit, "degF") }
         ]});
         share(
@@ -134,10 +136,17 @@ fn a_cold_loop_should_show_more_than_a_warm_one() {
             0,
         )
     };
-    let (summer, winter) = (at("2026-08-15", 77.0), at("2026-01-20", 35.0));
-    // Enough is the likelier of the two.
-    assert!(summer < 0.5, "{summer}");
+    // A warmer year takes some psi: of 18 not surely 15 are left, of 25 they are.
+    let (summer, winter) = (at(18.0, "2026-08-15", 77.0), at(18.0, "2026-01-20", 35.0));
     assert!(winter > summer + 0.1, "{winter} {summer}");
+    let enough = at(25.0, "2026-08-15", 77.0);
+    assert!(enough < 0.2, "{enough}");
+    // The day after the warmest is judged as the day before: the next year counts.
+    let after = at(18.0, "2026-08-19", 77.0);
+    assert!((after - summer).abs() < 0.05, "{after} {summer}");
+    // In July a cold loop may lie on the southern half of the Earth, in its winter.
+    let july = at(25.0, "2026-07-15", 44.0);
+    assert!(july > at(25.0, "2026-07-15", 68.0) + 0.1, "{july}");
 }
 
 #[test]

@@ -7,6 +7,7 @@
 use super::static_pressure::days;
 use super::{Known, Lack, QuantityKind as Q, Remark, Sheet};
 use crate::figures::{Authority, Figure, Reasoning};
+use crate::model::STOOD_DAYS;
 use crate::pressure::PressureError;
 use crate::pressure::belief::{Belief, MODEL_DOUBT, Moment};
 use crate::pressure::leave::Today;
@@ -23,8 +24,6 @@ const NIGHT: f64 = 12.0;
 /// How far the loop's temperature moves at rest within the hour, and within days, K:
 /// standard uncertainty. Judgement; the latter as for a log of the gauge.
 const DRIFT: [f64; 2] = [0.3, 0.7];
-/// How long a loop that nobody charges has stood at the least, days. Judgement.
-const STOOD_DAYS: f64 = 1.0;
 /// Share of a gauge's standard uncertainty by which two readings of the same gauge
 /// scatter: its own error is in both. Judgement.
 const SCATTER: f64 = 0.5;

@@ -213,10 +213,11 @@ fn changes(known: &Known<'_>, sheet: &mut Sheet) {
     };
     if low.si() > 0.0 {
         sheet.add(Q::TemperatureChangeLow, Figure::exact(low), why());
+        sheet.add(Q::TemperatureChangeHigh, Figure::exact(high), why());
     } else {
-        sheet.lack(&[Q::TemperatureChangeLow], Lack::UnitRating);
+        let both = [Q::TemperatureChangeLow, Q::TemperatureChangeHigh];
+        sheet.lack(&both, Lack::UnitRating);
     }
-    sheet.add(Q::TemperatureChangeHigh, Figure::exact(high), why());
 }
 
 fn exchanger(known: &Known<'_>, sheet: &mut Sheet) {

@@ -178,7 +178,7 @@ named! {
         CartTank = "cart-tank",
         /// The exchanger's curve is not known.
         ExchangerCurve = "exchanger-curve",
-        /// The rating of the heat pump is so little known that no least change follows.
+        /// The rating of the heat pump is so little known that no band of the change follows.
         UnitRating = "unit-rating",
         /// The nameplates of the circulators are not known.
         Nameplates = "nameplates",

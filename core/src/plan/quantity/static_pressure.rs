@@ -5,7 +5,7 @@ use super::leaving::{leaving, volumes};
 use super::sheet::has_tank;
 use super::{Known, Lack, QuantityKind as Q, Sheet, Stood, hold, recheck};
 use crate::figures::{Authority, Figure, Reasoning};
-use crate::model::{charged_on, stood_under, topped_up};
+use crate::model::{charged_or_installed, stood_under, topped_up};
 use crate::pressure::PressureError;
 use crate::pressure::balance::SealedLoop;
 use crate::pressure::belief::{Belief, Charge, Moment};
@@ -216,7 +216,7 @@ fn seasons(known: &Known<'_>) -> Vec<Moment> {
 
 /// How long the loop has stood on the charge that it holds.
 pub(super) fn stood(file: &VisitFile) -> Stood {
-    match charged_on(file) {
+    match charged_or_installed(file) {
         Some((day, ago)) if ago >= 0.0 && !topped_up(file) => match ago < YEAR_DAYS {
             true => Stood::Since(day),
             false => Stood::EverySeason(day),
