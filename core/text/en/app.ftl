@@ -130,7 +130,7 @@ demo-there = { $visits } invented visits at { $systems } invented systems are lo
 
 why-probability = How often the cause is there before anything was found, moved by what is known of the system and then by all that was found. Each finding counts with what it adds to the rest: findings that say the same are worth less beside each other. Summed exactly over every combination of causes; each cause has a probability of its own.
 why-expected = Expected in callbacks before anything is known
-why-learned = The same after your own confirmed causes
+why-learned = The same after your own callbacks
 why-before-findings = With what is known of the system
 why-call = That somebody called at all
 why-altogether = With all that was found

@@ -130,7 +130,7 @@ demo-there = Hay cargadas { $visits } visitas inventadas en { $systems } sistema
 
 why-probability = Con qué frecuencia está la causa antes de encontrar nada, movida por lo que se sabe del sistema y después por todo lo hallado. Cada hallazgo cuenta por lo que añade al resto: los que dicen lo mismo valen menos juntos. Sumado exactamente sobre todas las combinaciones de causas; cada causa tiene una probabilidad propia.
 why-expected = Se espera en las rellamadas antes de saber nada
-why-learned = Lo mismo tras sus propias causas confirmadas
+why-learned = Lo mismo tras sus propias rellamadas
 why-before-findings = Con lo que se sabe del sistema
 why-call = Que alguien haya llamado
 why-altogether = Con todo lo hallado

@@ -33,8 +33,8 @@ path-rival-less-any = Habla en contra de otras causas.
 found-itself = Se encontró en esta visita.
 ruled-out-itself = Se buscó en esta visita y no está.
 call-line = Alguien llamó: probablemente algo va mal.
-learned-line = De { $callbacks } de sus propias visitas: confirmada en { $confirmed }, y eso mueve su punto de partida.
-learned-from = Aprendido de { $own } de sus propias visitas y de { $elsewhere } contadas en otro lugar; las probabilidades de partida valen { $weight } visitas.
+learned-line = De { $callbacks } de sus propias rellamadas: confirmada en { $confirmed }, y eso mueve su punto de partida.
+learned-from = Aprendido de { $own } de sus propias rellamadas y de { $elsewhere } contadas en otro lugar; las probabilidades de partida valen { $weight } rellamadas.
 context-line = { $fact }: sí. { $why }
 context-line-not-so = { $fact }: no. De haber sido así: { $why }
 

@@ -3,11 +3,14 @@
 //!
 //!     cargo run --release -p returnline-tests --example simulate -- \
 //!         [--calls 1000] [--seed 1] [--follow 12] [--alike] [--effort 0.5/0.5] \
-//!         [--brief] [--handed FOLDER] [--fuller FOLDER] [--confirmed FOLDER,COUNT] [--keep FOLDER] [--wrong] [--show FAULT] [--graph FOLDER] [--write FILE]
+//!         [--brief] [--practice] [--handed FOLDER] [--fuller FOLDER] \
+//!         [--confirmed FOLDER,COUNT] [--keep FOLDER] [--wrong] [--show FAULT] \
+//!         [--graph FOLDER] [--write FILE]
 //!
 //! `--handed` puts the calls of a folder (`tests/src/handed.rs`) to the program instead;
 //! with `--fuller FOLDER`, of the same calls read more fully, its checks are followed.
-//! `--confirmed FOLDER,COUNT` lets it first learn from the truths of so many other calls.
+//! `--confirmed FOLDER,COUNT` lets it first learn from the first so many lines of the
+//! `truth.jsonl` of a folder; mix them there, since folders begin with the faulty calls.
 //! `--keep` prints no figures: it writes such a folder, half as many calls with nothing
 //! wrong added, so that the same calls can be put to several graphs.
 //! `--write` prints no figures: it writes what the inference sees of the calls,
