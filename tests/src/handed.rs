@@ -2,14 +2,13 @@
 //! `truth.jsonl`, which says of each what was the matter.
 
 use crate::simulator::score::alike;
-use crate::simulator::trial::{Asked, asked, assess, ranking};
+use crate::simulator::trial::{Asked, assess, followed, ranking};
 use returnline_core::api::{Wording, read_visit_file};
 use returnline_core::diagnosis::{Diagnosis, Verdict};
 use returnline_core::records::Visit;
 use returnline_core::records::visit_file::VisitFile;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
-use std::collections::BTreeSet;
 use std::fs::File;
 use std::io::{self, BufWriter, Write};
 use std::path::Path;
@@ -92,20 +91,29 @@ pub fn hand_over(folder: &Path, calls: impl Iterator<Item = (Truth, Value)>) -> 
     truths.flush()
 }
 
+fn read(folder: &Path, name: &str) -> String {
+    std::fs::read_to_string(folder.join(name)).unwrap_or_else(|error| panic!("{name}: {error}"))
+}
+
+/// What was the matter with the calls of a folder, in its order.
+///
+/// # Panics
+/// If the folder lacks `truth.jsonl`, or a line of it cannot be read.
+#[must_use]
+pub fn truths(folder: &Path) -> Vec<Truth> {
+    read(folder, TRUTHS)
+        .lines()
+        .map(|line| serde_json::from_str(line).unwrap_or_else(|e| panic!("{line}: {e}")))
+        .collect()
+}
+
 /// Every call of a folder, with what was the matter.
 ///
 /// # Panics
-/// If the folder lacks `truth.jsonl` or a file it names, or one is no visit file.
+/// As [`truths`], and if the folder lacks a file it names, or one is no visit file.
 pub fn handed_over(folder: &Path) -> impl Iterator<Item = (Truth, VisitFile)> {
-    let read = |name: &str| {
-        std::fs::read_to_string(folder.join(name)).unwrap_or_else(|error| panic!("{name}: {error}"))
-    };
-    let truths: Vec<Truth> = read(TRUTHS)
-        .lines()
-        .map(|line| serde_json::from_str(line).unwrap_or_else(|e| panic!("{line}: {e}")))
-        .collect();
-    truths.into_iter().map(move |truth| {
-        let file = read_visit_file(read(&truth.file).as_bytes(), Wording::default())
+    truths(folder).into_iter().map(move |truth| {
+        let file = read_visit_file(read(folder, &truth.file).as_bytes(), Wording::default())
             .unwrap_or_else(|error| panic!("{}: {}", truth.file, error.message));
         (truth, file)
     })
@@ -136,16 +144,11 @@ pub fn judge_followed(folder: &Path, fuller: &Path, follow: usize) -> Vec<(Judge
             let (same, fuller) = fuller.next().expect("as many calls in both folders");
             assert_eq!(truth, same, "the folders are of the same calls");
             assert_eq!(file.site.name, fuller.site.name, "of the same sites");
-            let mut made = BTreeSet::new();
-            let mut now = assess(&file);
-            for _ in 0..follow {
-                let found = ranking(&now).first().is_some_and(|(_, p)| *p >= 0.9);
-                let asked = if found { None } else { asked(&now, &mut made) };
-                let Some(asked) = asked else { break };
-                take_over(&mut file.visit, &fuller.visit, &asked);
-                now = assess(&file);
-            }
-            (Judged::of(truth, &now), made.len())
+            let (end, checks) = followed(assess(&file), follow, |asked| {
+                take_over(&mut file.visit, &fuller.visit, asked);
+                assess(&file)
+            });
+            (Judged::of(truth, &end), checks)
         })
         .collect()
 }

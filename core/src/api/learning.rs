@@ -4,7 +4,7 @@ use super::knowledge::knowledge;
 use super::types::{FigureView, LearnedCauseView, LearnedView};
 use super::why::marked;
 use super::{ApiError, Engine};
-use crate::diagnosis::{CauseId, CauseKind, Learned, PRIOR_WEIGHT};
+use crate::diagnosis::{CauseId, Learned, PRIOR_WEIGHT};
 use crate::records::VisitId;
 use crate::store::{Confirmed, StoreError};
 use crate::text::Args;
@@ -44,10 +44,8 @@ impl Engine {
         let all = self.learned_for(None)?;
         let graph = &knowledge().graph;
         let catalog = self.wording.catalog();
-        let moved = graph.causes().iter();
-        let moved = moved.filter(|cause| cause.kind != CauseKind::Normal);
-        let causes = moved.filter_map(|cause| {
-            let after = all.of(&cause.id, cause.prior)?;
+        let causes = graph.causes().iter().filter_map(|cause| {
+            let after = all.of(cause)?;
             Some(LearnedCauseView {
                 id: cause.id.as_str().to_owned(),
                 title: catalog.text(&format!("cause-{}", cause.id)),
@@ -89,9 +87,7 @@ impl Engine {
         let graph = &knowledge().graph;
         let place = graph.find_cause(&CauseId::new(cause));
         let shipped = place.map(|place| graph.cause(place));
-        let shipped = shipped.filter(|cause| cause.kind != CauseKind::Normal);
-        let learned =
-            shipped.and_then(|shipped| Some((shipped, all.of(&shipped.id, shipped.prior)?)));
+        let learned = shipped.and_then(|shipped| Some((shipped, all.of(shipped)?)));
         let (shipped, learned) = learned.ok_or_else(|| {
             let context = [("field", "cause"), ("found", cause)];
             ApiError::new("no-such-name", &context, self.wording)

@@ -53,7 +53,7 @@ impl Call {
         let mut ranked = self.diagnosis.as_ref()?.causes.iter();
         let ranked = ranked.find(|ranked| ranked.cause == id)?;
         let mut inputs = vec![(self.word("why-expected"), percent(shipped.prior))];
-        let own = self.learned.of(&id, shipped.prior);
+        let own = self.learned.of(shipped);
         if let Some(own) = own.filter(|_| self.learned.callbacks() > 0) {
             inputs.push((self.word("why-learned"), percent(own.mean())));
         }

@@ -11,7 +11,7 @@ use std::collections::BTreeMap;
 
 use serde::Serialize;
 
-use super::graph::{CauseKind, Graph};
+use super::graph::{Cause, CauseKind, Graph};
 use super::id::CauseId;
 
 /// How many callbacks the shipped prior is worth. Judgement: a shipped share of 1.5 % is held
@@ -160,10 +160,21 @@ impl Learned {
         self.confirmed.iter().map(|(cause, count)| (cause, *count))
     }
 
-    /// What was learned about a cause with this shipped prior; none before the
-    /// first callback.
+    /// What was learned about a cause; none before the first callback. Nothing is about
+    /// what is ordinary: a call that ends as "nothing wrong" seldom says which behaviour was
+    /// met, and would unlearn the one that explained it.
     #[must_use]
-    pub fn of(&self, cause: &CauseId, prior: f64) -> Option<LearnedPrior> {
+    pub fn of(&self, cause: &Cause) -> Option<LearnedPrior> {
+        match cause.kind {
+            CauseKind::Normal => None,
+            CauseKind::Loop | CauseKind::Unit | CauseKind::Instrument => {
+                self.counted(&cause.id, cause.prior)
+            }
+        }
+    }
+
+    /// The counts of a cause on top of this shipped prior.
+    fn counted(&self, cause: &CauseId, prior: f64) -> Option<LearnedPrior> {
         if self.callbacks == 0 {
             return None;
         }
@@ -171,17 +182,14 @@ impl Learned {
         LearnedPrior::new(prior, PRIOR_WEIGHT, counts).ok()
     }
 
-    /// The priors of all faults and instruments of a graph after learning, for
-    /// [`super::Case::priors`]; empty before the first callback. What is ordinary stays as
-    /// shipped: a call that ends as "nothing wrong" seldom says which behaviour was met, and
-    /// would unlearn the one that explained it.
+    /// The priors of a graph of which something was learned, for [`super::Case::priors`];
+    /// empty before the first callback.
     #[must_use]
     pub fn priors(&self, graph: &Graph) -> BTreeMap<CauseId, f64> {
         let causes = graph.causes().iter();
         causes
-            .filter(|cause| cause.kind != CauseKind::Normal)
             .filter_map(|cause| {
-                let learned = self.of(&cause.id, cause.prior)?;
+                let learned = self.of(cause)?;
                 Some((cause.id.clone(), learned.mean()))
             })
             .collect()
@@ -204,13 +212,15 @@ mod tests {
     fn counts_of_several_devices_add_up() {
         let air = CauseId::new("air");
         let mut learned = Learned::default();
-        assert!(learned.of(&air, 0.1).is_none());
+        assert!(learned.counted(&air, 0.1).is_none());
         learned.add(6, [(air.clone(), 2)]);
         learned.add(4, [(air.clone(), 3), (CauseId::new("leak"), 1)]);
-        let after = learned.of(&air, 0.1).expect("learned");
+        let after = learned.counted(&air, 0.1).expect("learned");
         // (250 * 0.1 + 5) / (250 + 10)
         assert!((after.mean() - 30.0 / 260.0).abs() < 1e-15);
-        let never = learned.of(&CauseId::new("charge"), 0.3).expect("learned");
+        let never = learned
+            .counted(&CauseId::new("charge"), 0.3)
+            .expect("learned");
         assert!((never.mean() - 75.0 / 260.0).abs() < 1e-15);
     }
 

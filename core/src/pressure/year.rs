@@ -172,11 +172,6 @@ mod tests {
         Year::prior(COLDEST_NORTH, celsius(4.0, 4.0), celsius(23.0, 7.0))
     }
 
-    /// Two independent values of variance a and s² have the mean weighted by the
-    /// inverse variances and the variance 1/(1/a + 1/s²): on the warmest day only W
-    /// counts. Prior 23 ± 7; reading 26 ± 1 with 2 K of straying, s² = 5: weight
-    /// 49/(49 + 5) = 0.907 41, mean 23 + 0.907 41·3 = 25.722, variance
-    /// 49·5/54 = 4.537.
     #[test]
     fn a_cold_loop_in_july_may_lie_on_the_southern_half() {
         let middle_of_july = 196.0;
@@ -190,6 +185,11 @@ mod tests {
         assert_eq!(coldest(2.0), [COLDEST_SOUTH]);
     }
 
+    /// Two independent values of variance a and s² have the mean weighted by the
+    /// inverse variances and the variance 1/(1/a + 1/s²): on the warmest day only W
+    /// counts. Prior 23 ± 7; reading 26 ± 1 with 2 K of straying, s² = 5: weight
+    /// 49/(49 + 5) = 0.907 41, mean 23 + 0.907 41·3 = 25.722, variance
+    /// 49·5/54 = 4.537.
     #[test]
     fn a_reading_on_the_warmest_day_is_the_weighted_mean() {
         let day = COLDEST_NORTH + 0.5 * YEAR_DAYS;

@@ -12,6 +12,7 @@ use crate::units::{Dimension, Unit};
 use chrono::{Datelike, NaiveDate};
 use rusqlite::{Connection, OptionalExtension, params};
 use std::collections::HashMap;
+use std::sync::LazyLock;
 
 /// What the board groups a system by, in words.
 #[derive(Clone, PartialEq, Eq, Debug, Default)]
@@ -260,13 +261,18 @@ fn put_system(
 pub(super) const TROUBLE: &str =
     "(visit.complaint IS NOT NULL OR EXISTS (SELECT 1 FROM answer WHERE visit_id = visit.id))";
 
+/// What the board takes from a row of `visit`.
+static VISIT_ROW: LazyLock<String> = LazyLock::new(|| {
+    format!(
+        "SELECT board_system.number, date, time_spent_value, time_spent_unit, cost, {TROUBLE} \
+         FROM visit JOIN board_system ON board_system.system_id = visit.system_id \
+         WHERE visit.id = ?1"
+    )
+});
+
 fn put_visit(connection: &Connection, key: &str, words: &mut Words<'_>) -> Result<(), StoreError> {
     let row = connection
-        .prepare_cached(&format!(
-            "SELECT board_system.number, date, time_spent_value, time_spent_unit, cost, \
-             {TROUBLE} FROM visit JOIN board_system \
-             ON board_system.system_id = visit.system_id WHERE visit.id = ?1"
-        ))?
+        .prepare_cached(&VISIT_ROW)?
         .query_row([key], |row| {
             let day: Option<String> = row.get(1)?;
             let time: Option<f64> = row.get(2)?;

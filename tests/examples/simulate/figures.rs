@@ -130,12 +130,12 @@ pub(super) fn print(setting: Setting, wanted: &Wanted) {
             share(&sound)
         );
     }
-    let followed = Score::of(&half);
+    let reached = Score::of(&half);
     println!(
         "\nFollowing the recommended checks, {} reach 90 % (right in {}), after {:.1} checks on average.",
-        percent(followed.reached),
-        percent(followed.reached_right),
-        followed.checks
+        percent(reached.reached),
+        percent(reached.reached_right),
+        reached.checks
     );
     println!("\n| probability of the first | calls | mean | right |\n|---|---|---|---|");
     for (bin, calls, mean, right) in reliability(&half) {

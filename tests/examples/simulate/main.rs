@@ -20,7 +20,7 @@ mod calls;
 mod figures;
 mod handed;
 
-use returnline_tests::handed::{Truth, hand_over, handed_over};
+use returnline_tests::handed::{Truth, hand_over, handed_over, truths};
 use returnline_tests::practice;
 use returnline_tests::simulator::call::Effort;
 use returnline_tests::simulator::seen::seen;
@@ -85,11 +85,9 @@ fn wanted() -> Result<Wanted, Box<dyn Error>> {
             "--confirmed" => {
                 let value = value()?;
                 let (folder, count) = value.split_once(',').ok_or("--confirmed FOLDER,300")?;
-                let truths = std::fs::read_to_string(format!("{folder}/truth.jsonl"))?;
-                let truths = truths.lines().take(count.parse()?);
-                let truths: Vec<Truth> =
-                    truths.map(serde_json::from_str).collect::<Result<_, _>>()?;
-                learn_from(truths.iter().map(|truth| &truth.truth[..]));
+                let all = truths(Path::new(folder));
+                let some = all.iter().take(count.parse()?);
+                learn_from(some.map(|truth| &truth.truth[..]));
             }
             "--practice" => wanted.practice = true,
             "--wrong" => wanted.wrong = true,

@@ -146,26 +146,14 @@ pub fn tried(setting: Setting, faulty: bool, seed: u64) -> Outcome {
     let mut call = simulated(setting, faulty, seed);
     let first = assess(&read(&call));
     let mut outcome = outcome(&call, faulty, &first);
-    let mut now = first;
-    let mut made = BTreeSet::new();
-    for done in 0..=setting.follow {
-        if let Some((cause, probability)) = ranking(&now).first()
-            && *probability >= 0.9
-        {
-            outcome.reached = Some((done, cause == call.truth.fault));
-            break;
-        }
-        if done == setting.follow {
-            break;
-        }
-        let Some(asked) = asked(&now, &mut made) else {
-            break;
-        };
+    let (end, checks) = followed(first, setting.follow, |asked| {
         call.check(&asked.signs, &asked.points, asked.log);
-        now = assess(&read(&call));
-    }
+        assess(&read(&call))
+    });
+    outcome.reached = found(&end).map(|cause| (checks, cause == call.truth.fault));
     if setting.follow > 0 {
-        outcome.followed = Some((made.len(), Box::new(self::outcome(&call, faulty, &now))));
+        let after = self::outcome(&call, faulty, &end);
+        outcome.followed = Some((checks, Box::new(after)));
     }
     outcome
 }
@@ -238,9 +226,34 @@ pub struct Asked {
     pub log: bool,
 }
 
+/// The cause that reached 90 %, if one did.
+fn found(diagnosis: &Diagnosis) -> Option<String> {
+    let first = ranking(diagnosis).into_iter().next();
+    first.and_then(|(cause, probability)| (probability >= 0.9).then_some(cause))
+}
+
+/// Follows the recommended checks, `most` of them, until one cause has 90 % or none is worth
+/// its time: `made` makes one and gives the answer after it. The last answer, and how many
+/// checks were made.
+pub fn followed(
+    first: Diagnosis,
+    most: usize,
+    mut made: impl FnMut(&Asked) -> Diagnosis,
+) -> (Diagnosis, usize) {
+    let mut now = first;
+    let mut done = BTreeSet::new();
+    while done.len() < most && found(&now).is_none() {
+        let Some(asked) = asked(&now, &mut done) else {
+            break;
+        };
+        now = made(&asked);
+    }
+    (now, done.len())
+}
+
 /// The check that comes next, or the next one of the list where that was made
 /// already and nothing came of it; none if there is nothing to be checked.
-pub fn asked(diagnosis: &Diagnosis, made: &mut BTreeSet<CheckId>) -> Option<Asked> {
+fn asked(diagnosis: &Diagnosis, made: &mut BTreeSet<CheckId>) -> Option<Asked> {
     if !matches!(diagnosis.next, NextStep::Check(_)) {
         return None;
     }

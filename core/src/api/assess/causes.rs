@@ -151,8 +151,8 @@ impl Call {
     /// What own callbacks did to the prior of a cause.
     fn learned_line(&self, cause: &CauseId) -> Option<ContextView> {
         let graph = &knowledge().graph;
-        let before = graph.cause(graph.find_cause(cause)?).prior;
-        let after = self.learned.of(cause, before)?;
+        let shipped = graph.cause(graph.find_cause(cause)?);
+        let (before, after) = (shipped.prior, self.learned.of(shipped)?);
         let args = Args::new()
             .text("callbacks", self.learned.callbacks().to_string())
             .text("confirmed", self.learned.confirmed(cause).to_string());

@@ -138,7 +138,11 @@ impl Call {
 
     /// What a step of the reasons was found to be, said to be at the edge where it is.
     pub(super) fn step_found(&self, step: &TraceStep) -> String {
-        let found = self.found(&step.finding, step.level);
+        self.step_at(step, step.level)
+    }
+
+    fn step_at(&self, step: &TraceStep, level: Level) -> String {
+        let found = self.found(&step.finding, level);
         if !step.at_edge {
             return found;
         }
@@ -168,10 +172,7 @@ impl Call {
         let graph = &knowledge().graph;
         let place = graph.find_finding(&step.finding);
         match place.map(|place| graph.finding(place).scale.normal()) {
-            Some(level) if step.at_edge => self.step_found(&TraceStep {
-                level,
-                ..step.clone()
-            }),
+            Some(normal) if step.at_edge => self.step_at(step, normal),
             _ => self.step_found(step),
         }
     }

@@ -2,6 +2,7 @@ use super::{Fixed, engine, started};
 use crate::api::knowledge::knowledge;
 use crate::api::types::FieldEntry;
 use crate::api::{Engine, Surroundings};
+use crate::diagnosis::CauseKind;
 use chrono::{DateTime, NaiveDate, Utc};
 use uuid::Uuid;
 
@@ -99,6 +100,14 @@ fn a_call_with_nothing_wrong_counts_as_one_without_a_cause() {
     assert_eq!(confirmed, 1);
     let first = &view.causes[0];
     assert!((first.after - (250.0 * first.before + 1.0) / 252.0).abs() < 1e-12);
+    // What is ordinary is not unlearned by it, nor told as learned.
+    let graph = &knowledge().graph;
+    let mut causes = graph.causes().iter();
+    let ordinary = causes.find(|cause| cause.kind == CauseKind::Normal);
+    let ordinary = ordinary.expect("there").id.as_str();
+    assert!(view.causes.iter().all(|cause| cause.id != ordinary));
+    let refused = engine.explain_learned(ordinary).expect_err("refused");
+    assert_eq!(refused.code, "no-such-name");
 }
 
 #[test]
